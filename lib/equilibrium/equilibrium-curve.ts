@@ -1,0 +1,72 @@
+// What the simulator asks of a compiled equilibrium: y*, T and heat of boiling at (x, P) with exact
+// derivatives of the compiled functions. Built by compile-curve.ts; consumed by run/ and still/.
+
+import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
+
+/** Values and derivatives of a compiled equilibrium at one (x, P). */
+export interface CurvePoint {
+  /** y*, mole fraction of ethanol in the vapour in equilibrium with the liquid. */
+  y: number;
+  /** ∂y/∂x and ∂y/∂P [1/Pa]. */
+  y_x: number;
+  y_P: number;
+  /** Bubble temperature, K. */
+  temperature: number;
+  temperature_x: number;
+  temperature_P: number;
+  /** Molar heat of vaporisation of the vapour raised, y ΔHv,ethanol(T) + (1−y) ΔHv,water(T), J/mol. */
+  latentHeat: number;
+  latentHeat_x: number;
+  latentHeat_P: number;
+}
+
+/**
+ * The curve at one fixed pressure, as bare tables for hot loops: relative volatility α, temperature
+ * and heat of vaporisation are C² cubic splines on a uniform grid in x of `intervals` intervals over
+ * [0, 1]. Coefficients of interval k stand at 4k..4k+3, lowest power first, in the local variable
+ * s = x · intervals − k; derivatives by s must be multiplied by `intervals`.
+ * y = α x / (1 + (α − 1) x), so y(0) = 0 and y(1) = 1 exactly.
+ */
+export interface CurveSlice {
+  readonly pressure_Pa: Pascal;
+  readonly intervals: number;
+  readonly alpha: Float64Array;
+  readonly temperature: Float64Array;
+  readonly latentHeat: Float64Array;
+}
+
+/** A compiled equilibrium in composition and pressure. */
+export interface EquilibriumCurve {
+  /** Name of the activity model it was compiled from. */
+  readonly model: string;
+  /** Pressures it covers, Pa; outside, `at` and `evaluate` throw an InputError. */
+  readonly range_Pa: readonly [Pascal, Pascal];
+  /** The curve at one pressure (cached by the caller, not here). */
+  at(pressure_Pa: Pascal): CurveSlice;
+  /** Values with derivatives in x and P. */
+  evaluate(x: MoleFraction, pressure_Pa: Pascal, out: CurvePoint): CurvePoint;
+}
+
+/** y* on a slice at x in [0, 1]. */
+export function vapourOnSlice(slice: CurveSlice, x: MoleFraction): MoleFraction {
+  const alpha = tableValue(slice.alpha, slice.intervals, x);
+  return (alpha * x) / (1 + (alpha - 1) * x);
+}
+
+/** Bubble temperature on a slice at x in [0, 1], K. */
+export function temperatureOnSlice(slice: CurveSlice, x: MoleFraction): Kelvin {
+  return tableValue(slice.temperature, slice.intervals, x);
+}
+
+/** Heat of vaporisation of the vapour raised on a slice at x in [0, 1], J/mol. */
+export function latentHeatOnSlice(slice: CurveSlice, x: MoleFraction): number {
+  return tableValue(slice.latentHeat, slice.intervals, x);
+}
+
+function tableValue(table: Float64Array, intervals: number, x: number): number {
+  const position = x * intervals;
+  const k = position <= 0 ? 0 : position >= intervals ? intervals - 1 : position | 0;
+  const s = position - k;
+  const i = 4 * k;
+  return table[i]! + s * (table[i + 1]! + s * (table[i + 2]! + s * table[i + 3]!));
+}

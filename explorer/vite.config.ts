@@ -1,0 +1,17 @@
+// How the explorer is served while working on it and how it is built: a static folder that works from
+// any sub-path, since every address in it is relative.
+
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  root: fileURLToPath(new URL('.', import.meta.url)),
+  base: './',
+  build: {
+    outDir: '../dist/explorer',
+    emptyOutDir: true,
+    target: 'es2022',
+    sourcemap: true,
+  },
+  worker: { format: 'es' },
+});

@@ -1,0 +1,46 @@
+// Builds the explorer as it ships, into a folder of its own, serves it and tells the journeys where.
+// The build runs in a child process: inside vitest NODE_ENV is 'test' and Lit's development files would be bundled.
+
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { preview } from 'vite';
+import type { TestProject } from 'vitest/node';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** Address of the built explorer, ending in '/'. */
+    url: string;
+  }
+}
+
+const explorer = fileURLToPath(new URL('../../explorer', import.meta.url));
+const vite = fileURLToPath(new URL('../../node_modules/vite/bin/vite.js', import.meta.url));
+
+export default async function serveExplorer(project: TestProject): Promise<() => Promise<void>> {
+  const outDir = mkdtempSync(join(tmpdir(), 'kettle-and-plate-'));
+  const build = spawnSync(
+    process.execPath,
+    [vite, 'build', explorer, '--outDir', outDir, '--emptyOutDir', '--logLevel', 'warn'],
+    { env: { ...process.env, NODE_ENV: 'production' }, encoding: 'utf8' },
+  );
+  if (build.status !== 0) throw new Error(`The explorer does not build:\n${build.stdout}${build.stderr}`);
+
+  const server = await preview({
+    root: explorer,
+    configFile: join(explorer, 'vite.config.ts'),
+    logLevel: 'warn',
+    build: { outDir },
+    preview: { host: '127.0.0.1', port: 0, open: false },
+  });
+  const url = server.resolvedUrls?.local[0];
+  if (url === undefined) throw new Error('The preview server has no address.');
+  project.provide('url', url);
+
+  return async () => {
+    await server.close();
+    rmSync(outDir, { recursive: true, force: true });
+  };
+}

@@ -1,0 +1,60 @@
+// Three kinds of test: `unit` in Node, `browser` for single elements in Chromium, `journeys` for whole
+// paths through the built explorer. No retries: a test that fails now and then is a bug.
+
+import { fileURLToPath } from 'node:url';
+import { playwright } from '@vitest/browser-playwright';
+import { defineConfig } from 'vitest/config';
+import { launchOptions } from './support/browser.mjs';
+
+const inBrowser = '**/*.browser.test.ts';
+const noBenchmarks = { include: [] };
+
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  test: {
+    reporters: ['default', fileURLToPath(new URL('support/closing-line.ts', import.meta.url))],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: ['tests/{lib,laws,house,explorer,reference}/**/*.test.ts'],
+          exclude: [inBrowser],
+          benchmark: noBenchmarks,
+          testTimeout: 20_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: [`tests/explorer/${inBrowser}`],
+          benchmark: noBenchmarks,
+          testTimeout: 20_000,
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({ launchOptions: launchOptions() }),
+            instances: [{ browser: 'chromium' }],
+          },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'journeys',
+          environment: 'node',
+          include: ['tests/journeys/**/*.test.ts'],
+          benchmark: noBenchmarks,
+          globalSetup: fileURLToPath(new URL('support/serve-explorer.ts', import.meta.url)),
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+    retry: 0,
+    expect: { requireAssertions: true },
+  },
+});

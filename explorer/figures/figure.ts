@@ -1,0 +1,195 @@
+// The contract of every figure: a pure function from rows and a size to a Drawing, which is a plain
+// description of marks in shown units. One updater, <kp-figure>, puts any Drawing on the page.
+// A figure never reads the store and computes no physics; units and formats are handed in.
+
+/** Who made a mark: print holds for every still, ink follows from the settings, pencil was there before. */
+export type Hand = 'print' | 'ink' | 'pencil';
+
+/** Width in px of the plot rectangle; 'wide' has a margin column for names, 'narrow' keeps all inside. */
+export interface FigureSize {
+  readonly width: number;
+  readonly layout: 'wide' | 'narrow';
+}
+
+/** A pure function from rows to a drawing. */
+export type Figure<Rows> = (rows: Rows, size: FigureSize) => Drawing;
+
+/** Columns of numbers: typed arrays of a solution or plain arrays. */
+export type Column = ArrayLike<number>;
+
+/** How one quantity is shown: made by the page from the units in use, handed in with the rows. */
+export interface ShownQuantity {
+  /** Unit as printed, for instance '% vol', 'proof', '°C', 'L'. */
+  readonly unit: string;
+  /** The unit in words, plural, for axis titles: 'litres', 'US gallons', 'hours'. */
+  readonly words: string;
+  /** Step of a cursor along this quantity, in shown units: 0.1 for litres. */
+  readonly step: number;
+  readonly toShown: (si: number) => number;
+  readonly fromShown: (shown: number) => number;
+  /** '92.2' from SI. */
+  readonly text: (si: number) => string;
+  /** '92.2 % vol' from SI. */
+  readonly withUnit: (si: number) => string;
+}
+
+/** The quantities figures show; strength is % vol / 100 at 20 °C inside, the others SI. */
+export interface FigureUnits {
+  readonly strength: ShownQuantity;
+  readonly temperature: ShownQuantity;
+  readonly volume: ShownQuantity;
+  readonly time: ShownQuantity;
+}
+
+/** One axis in shown units. */
+export interface Axis {
+  readonly title: string;
+  readonly unit: string;
+  readonly domain: readonly [number, number];
+  readonly ticks: readonly number[];
+  readonly tickText: (shown: number) => string;
+}
+
+/** A mark, in shown units of its panel; `key` names it within the panel, so that it can be updated in place. */
+export type Mark =
+  /** A line through points: monotone between data, straight for staircases and chords. */
+  | {
+      readonly kind: 'curve';
+      readonly key: string;
+      readonly hand: Hand;
+      readonly weight: CurveWeight;
+      readonly shape: 'monotone' | 'straight';
+      readonly x: Column;
+      readonly y: Column;
+    }
+  /** A level line, printed; 'margin' lets it run out to its name. */
+  | {
+      readonly kind: 'level';
+      readonly key: string;
+      readonly weight: 'azeotrope' | 'minor';
+      readonly y: number;
+      readonly reach: 'margin' | 'plot';
+    }
+  /** The region no run can enter. */
+  | { readonly kind: 'hatch'; readonly key: string; readonly from: number; readonly to: number }
+  | { readonly kind: 'dot'; readonly key: string; readonly hand: Hand; readonly x: number; readonly y: number }
+  | {
+      readonly kind: 'box';
+      readonly key: string;
+      readonly x: readonly [number, number];
+      readonly y: readonly [number, number];
+    }
+  /** A length on the x axis drawn like a dimension, with a dotted drop from the curve at its end. */
+  | {
+      readonly kind: 'measure';
+      readonly key: string;
+      readonly from: number;
+      readonly to: number;
+      readonly dropFrom: number;
+      readonly words: string;
+    };
+
+/** Strokes of look.md: result 2.75, second 1.5, third 1, equilibrium 1.75, diagonal 1, staircase 1.75, operating 1, pencil 1.5. */
+export type CurveWeight =
+  'result' | 'second' | 'third' | 'equilibrium' | 'diagonal' | 'staircase' | 'operating' | 'pencil';
+
+/** A place a name may stand: a point in shown units and the side of it the words take. */
+export interface NamePlace {
+  readonly x: number;
+  readonly y: number;
+  readonly side: 'right' | 'left' | 'above' | 'below';
+}
+
+/** Words at a curve; the first place that is free is taken. */
+export interface CurveName {
+  readonly key: string;
+  readonly text: string;
+  readonly hand: Hand;
+  readonly bold: boolean;
+  readonly places: readonly NamePlace[];
+}
+
+/** Words at the right end of a line: in the margin column on wide, under the line's right end on narrow. */
+export interface MarginName {
+  readonly key: string;
+  readonly text: string;
+  /** A second, softer line; left out on narrow. */
+  readonly note: string;
+  readonly y: number;
+  readonly hand: Hand;
+  readonly bold: boolean;
+  /** Room to the right of the plot: 'margin' after the line's run-out, 'edge' 8 px off the plot. */
+  readonly at: 'margin' | 'edge';
+}
+
+/** A second scale at the right edge. */
+export interface RightScale {
+  readonly title: string;
+  readonly ticks: readonly { readonly y: number; readonly text: string; readonly bold: boolean }[];
+}
+
+/** One plot rectangle. */
+export interface Panel {
+  readonly key: string;
+  /** Height of the plot rectangle, px. */
+  readonly height: number;
+  readonly y: Axis;
+  readonly marks: readonly Mark[];
+  readonly names: readonly CurveName[];
+  readonly marginNames: readonly MarginName[];
+  /** Series that carry a dot at the cursor. */
+  readonly cursorSeries: readonly CursorSeries[];
+  /** Frame and vertical grid ends, for squares only. */
+  readonly framed: boolean;
+  readonly rightScale: RightScale | null;
+}
+
+/** A curve the cursor reads, in shown units; x rises. */
+export interface CursorSeries {
+  readonly hand: Hand;
+  readonly x: Column;
+  readonly y: Column;
+}
+
+/** What the margin table says at the cursor; x and values in SI, x rises within a column. */
+export interface ReadOut {
+  /** Heading at x, '5.0 L'. */
+  readonly at: (x: number) => string;
+  /** Softer words after it, '1 h 22 min after boiling'. */
+  readonly note: (x: number) => string;
+  readonly columns: readonly { readonly label: string; readonly hand: Hand; readonly x: Column }[];
+  readonly rows: readonly {
+    readonly label: string;
+    /** One column of SI values per read-out column. */
+    readonly values: readonly Column[];
+    readonly text: (si: number) => string;
+  }[];
+}
+
+/** The cursor of a figure: its quantity (for SI and step), where it stands unless told otherwise. */
+export interface CursorSpec {
+  readonly quantity: ShownQuantity;
+  /** SI. */
+  readonly start: number;
+  /** SI. */
+  readonly range: readonly [number, number];
+}
+
+/** The numbers behind a figure, ready to print. */
+export interface DataTable {
+  readonly caption: string;
+  readonly columns: readonly { readonly title: string; readonly unit: string }[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** Everything needed to draw one figure: panels that share x, from top to bottom. */
+export interface Drawing {
+  /** One sentence with its numbers, for those who cannot see it. */
+  readonly description: string;
+  readonly x: Axis;
+  readonly panels: readonly Panel[];
+  readonly cursor: CursorSpec | null;
+  readonly readOut: ReadOut | null;
+  /** Made when asked for: it is long. */
+  readonly table: () => DataTable;
+}

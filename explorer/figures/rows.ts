@@ -1,0 +1,104 @@
+// The rows figures are made from: plain columns in SI. A RunSolution of lib/run is a RunRows as it stands.
+
+import type { Column, FigureUnits, Hand } from './figure.js';
+
+/** Columns of one run; any RunSolution fits. */
+export interface RunRows {
+  readonly rows: number;
+  /** Since the first vapour, s. */
+  readonly time_s: Column;
+  readonly collectedVolume_m3: Column;
+  /** % vol / 100 at 20 °C. */
+  readonly spoutStrength: Column;
+  readonly kettleStrength: Column;
+  readonly headTemperature_K: Column;
+  readonly kettleTemperature_K: Column;
+  readonly pureAlcoholCollected_m3: Column;
+}
+
+/** The azeotrope at the pressure of the head. */
+export interface AzeotropeRow {
+  readonly moleFraction: number;
+  /** % vol / 100 at 20 °C. */
+  readonly strength: number;
+  readonly temperature_K: number;
+  /** Where it holds, in words: '1 atm', '83 kPa'. */
+  readonly pressure: string;
+}
+
+/** One run with the name and hand it is drawn with. */
+export interface NamedRun {
+  /** '12 plates'; in pencil '4 plates, before'. */
+  readonly label: string;
+  /** Shorter, for the head of the read-out: '12 plates', '4 before'. */
+  readonly shortLabel: string;
+  readonly hand: Hand;
+  readonly run: RunRows;
+}
+
+/** Rows of the figures of a run in time: ink first, at most three in pencil, oldest first. */
+export interface RunHistoryRows {
+  readonly runs: readonly NamedRun[];
+  /** Null where the model has none (Raoult) or the pressure is too low. */
+  readonly azeotrope: AzeotropeRow | null;
+  readonly along: 'volume' | 'time';
+  /** Strength of the measure line, % vol / 100; null for no measure line. */
+  readonly measure: number | null;
+  readonly units: FigureUnits;
+}
+
+/** An equilibrium curve as columns, x rising from 0 to 1. */
+export interface CurveRows {
+  readonly liquidMoleFraction: Column;
+  readonly vapourMoleFraction: Column;
+  /** Bubble temperature of each liquid, K. */
+  readonly temperature_K: Column;
+}
+
+/** A staircase: step k boils liquid k to vapour k; step 1 is the kettle. */
+export interface StaircaseRows {
+  readonly liquidMoleFraction: Column;
+  readonly vapourMoleFraction: Column;
+  /** % vol / 100 of each step's vapour, condensed. */
+  readonly strength: Column;
+}
+
+/** Rows of the x-y diagram and of its last corner. */
+export interface StaircaseDiagramRows {
+  readonly curve: CurveRows;
+  /** The same by Raoult's law, when shown. */
+  readonly raoult: CurveRows | null;
+  readonly staircase: StaircaseRows;
+  /** Vapour against liquid between the plates; null at total reflux, where it is the diagonal. */
+  readonly operatingLine: OperatingLine | null;
+  /** % vol / 100 of the kettle's liquid. */
+  readonly kettleStrength: number;
+  readonly azeotrope: AzeotropeRow | null;
+  /** Mole fraction at whole strengths, for the right-hand scale of the last corner. */
+  readonly strengthScale: readonly { readonly moleFraction: number; readonly strength: number }[];
+  readonly units: FigureUnits;
+}
+
+/** y = slope x + intercept in mole fractions, drawn from the kettle to where it meets the diagonal. */
+export interface OperatingLine {
+  readonly slope: number;
+  readonly intercept: number;
+  /** 'reflux 3 : 1'. */
+  readonly label: string;
+}
+
+/** A liquid that boils somewhere in the still, for the boiling diagram. */
+export interface BoilingPoint {
+  readonly label: string;
+  readonly liquidMoleFraction: number;
+  readonly vapourMoleFraction: number;
+  readonly temperature_K: number;
+}
+
+/** Rows of the boiling diagram: points in ink at the cursor. */
+export interface BoilingDiagramRows {
+  readonly curve: CurveRows;
+  readonly points: readonly BoilingPoint[];
+  readonly azeotrope: AzeotropeRow | null;
+  readonly units: FigureUnits;
+}

@@ -1,0 +1,178 @@
+// Integrates a stiff system of index 0 or 1 from one s to another, with error control, dense output and
+// events located on the dense output and then hit by a step that ends exactly there.
+
+import { checkRange, InputError } from '../../errors.js';
+import { RosenbrockStep } from './rosenbrock-step.js';
+import type { RosenbrockTableau } from './rosenbrock-tableau.js';
+import { RODAS4 } from './rodas4.js';
+import { StepControl } from './step-control.js';
+import type { FallingEvent, StiffSystem } from './stiff-system.js';
+
+/** An accepted step, seen from outside; valid only during the call that hands it over. */
+export interface StepView {
+  readonly from: number;
+  readonly to: number;
+  readonly start: Float64Array;
+  readonly end: Float64Array;
+  /** State at s inside the step. */
+  state(s: number, out: Float64Array): void;
+  /** One component at s inside the step. */
+  component(s: number, k: number): number;
+}
+
+/** What to integrate. Events fire when they fall through zero; one that starts below must first rise. */
+export interface IntegrationTask {
+  readonly from: number;
+  readonly to: number;
+  /** State at `from`; algebraic components must be consistent. Not changed. */
+  readonly start: Float64Array;
+  readonly events: readonly FallingEvent[];
+  readonly firstStep: number;
+  readonly onStep: (step: StepView) => void;
+  readonly maxSteps?: number;
+}
+
+/** How an integration ended and where. `state` is the integrator's own storage: copy it before the next run. */
+export interface IntegrationEnd {
+  readonly kind: 'reachedEnd' | 'event' | 'stepLimit' | 'stepTooSmall';
+  readonly s: number;
+  readonly state: Float64Array;
+  /** Index of the event that fired, −1 otherwise. */
+  readonly event: number;
+}
+
+/** An integrator with its storage; runs of the same system reuse it. */
+export interface StiffIntegrator {
+  run(task: IntegrationTask): IntegrationEnd;
+  readonly counts: {
+    accepted: number;
+    rejected: number;
+    rightHandSides: number;
+    jacobians: number;
+    factorisations: number;
+  };
+}
+
+const DEFAULT_MAX_STEPS = 100_000;
+const SMALLEST_SHARE = 1e-14;
+
+/** Makes an integrator for a system; the default method is RODAS4. */
+export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau = RODAS4): StiffIntegrator {
+  const step = new RosenbrockStep(system, tableau);
+  const control = new StepControl(tableau.order);
+  const current = new Float64Array(system.size);
+  const probe = new Float64Array(system.size);
+  const tally = { accepted: 0, rejected: 0 };
+  const view = { from: 0, to: 0, start: current, end: step.end, state, component };
+  return {
+    run,
+    get counts() {
+      const { rightHandSides, jacobians, factorisations } = step;
+      return { ...tally, rightHandSides, jacobians, factorisations };
+    },
+  };
+
+  function run(task: IntegrationTask): IntegrationEnd {
+    checkTask(task, system.size);
+    current.set(task.start);
+    control.restart();
+    const { events } = task;
+    const before = events.map((event) => event.value(task.from, current));
+    let s = task.from;
+    let h = Math.min(task.firstStep, task.to - task.from);
+    let attempts = 0;
+    while (s < task.to) {
+      step.linearise(s, current);
+      let error = Infinity;
+      for (;;) {
+        if (++attempts > (task.maxSteps ?? DEFAULT_MAX_STEPS)) return end('stepLimit', s, -1);
+        if (!(h > SMALLEST_SHARE * Math.max(1, Math.abs(s)))) return end('stepTooSmall', s, -1);
+        error = step.attempt(s, current, h);
+        if (error <= 1) break;
+        tally.rejected++;
+        h = control.rejected(h, error);
+      }
+      let next = control.accepted(h, error);
+      step.prepareDense();
+      let reached = s + h >= task.to ? task.to : s + h;
+      let fired = -1;
+      let share = 1;
+      for (let i = 0; i < events.length; i++) {
+        const after = events[i]!.value(reached, step.end);
+        if (before[i]! > 0 && after <= 0) {
+          const crossing = after === 0 ? 1 : locate(events[i]!, s, h, before[i]!, after);
+          if (fired < 0 || crossing < share) {
+            fired = i;
+            share = crossing;
+          }
+        }
+        if (fired < 0) before[i] = after;
+      }
+      if (fired >= 0 && share < 1) {
+        step.attempt(s, current, share * h);
+        step.prepareDense();
+        reached = s + share * h;
+      }
+      tally.accepted++;
+      view.from = s;
+      view.to = reached;
+      task.onStep(view);
+      current.set(step.end);
+      s = reached;
+      if (fired >= 0) return end('event', s, fired);
+      if (s + next > task.to) next = task.to - s;
+      else if (s + 2 * next > task.to) next = (task.to - s) / 2;
+      h = next;
+    }
+    return end('reachedEnd', s, -1);
+  }
+
+  function end(kind: IntegrationEnd['kind'], s: number, event: number): IntegrationEnd {
+    return { kind, s, state: current, event };
+  }
+
+  function state(s: number, out: Float64Array): void {
+    step.denseState(current, (s - view.from) / (view.to - view.from), out);
+  }
+
+  function component(s: number, k: number): number {
+    return step.denseComponent(current, (s - view.from) / (view.to - view.from), k);
+  }
+
+  /** Share of the step at which an event falls through zero, by regula falsi with the Illinois rule. */
+  function locate(event: FallingEvent, s: number, h: number, above: number, below: number): number {
+    let [low, high, valueLow, valueHigh] = [0, 1, above, below];
+    let side = 0;
+    for (let i = 0; i < 80 && high - low > 1e-13; i++) {
+      const share = low + ((high - low) * valueLow) / (valueLow - valueHigh);
+      step.denseState(current, share, probe);
+      const value = event.value(s + share * h, probe);
+      if (value === 0) return share;
+      if (value > 0) {
+        low = share;
+        valueLow = value;
+        if (side > 0) valueHigh /= 2;
+        side = 1;
+      } else {
+        high = share;
+        valueHigh = value;
+        if (side < 0) valueLow /= 2;
+        side = -1;
+      }
+    }
+    return high;
+  }
+}
+
+function checkTask(task: IntegrationTask, size: number): void {
+  if (!(task.to > task.from)) {
+    throw new InputError({ argument: 'to', value: task.to, expected: `an end beyond the start ${task.from}` });
+  }
+  checkRange('firstStep', task.firstStep, Number.MIN_VALUE, Number.MAX_VALUE, 'a first step above 0');
+  if (task.start.length !== size) {
+    throw new InputError({ argument: 'start', value: task.start.length, expected: `a state of ${size} components` });
+  }
+  const bad = task.start.findIndex((value) => !Number.isFinite(value));
+  if (bad >= 0)
+    throw new InputError({ argument: `start[${bad}]`, value: task.start[bad], expected: 'a finite number' });
+}

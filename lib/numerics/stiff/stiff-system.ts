@@ -1,0 +1,25 @@
+// What the integrator asks of a problem, and nothing more: M u' = f(s, u) with a constant diagonal mass
+// matrix M ≥ 0 (a zero makes that row an algebraic equation; the problem must then be of index 1).
+// It has never heard of alcohol.
+
+import type { ShiftedMatrix } from '../linear/shifted-matrix.js';
+
+/** A stiff system of differential and algebraic equations in the independent variable s. */
+export interface StiffSystem {
+  readonly size: number;
+  /** Diagonal of M. */
+  readonly mass: Float64Array;
+  /** Where `linearise` writes ∂f/∂u. */
+  readonly matrix: ShiftedMatrix;
+  /** out = f(s, u). */
+  rightHandSide(s: number, u: Float64Array, out: Float64Array): void;
+  /** Writes ∂f/∂u to `matrix.entries` and ∂f/∂s to `slope`. */
+  linearise(s: number, u: Float64Array, slope: Float64Array): void;
+  /** Error weights at a state: an error of w[i] in component i counts as 1. */
+  weights(u: Float64Array, out: Float64Array): void;
+}
+
+/** A scalar whose fall through zero (from above) ends an integration. */
+export interface FallingEvent {
+  value(s: number, u: Float64Array): number;
+}

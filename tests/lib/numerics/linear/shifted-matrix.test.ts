@@ -1,0 +1,89 @@
+// Structured solvers against dense Gaussian elimination on random matrices.
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { bandedMatrix } from '#lib/numerics/linear/banded.js';
+import { tridiagonalMatrix } from '#lib/numerics/linear/tridiagonal.js';
+
+const roundOff = 1e-9; // well-conditioned matrices of size ≤ 12
+
+function residual(matrix: number[][], solution: Float64Array, right: number[]): number {
+  return Math.max(
+    ...matrix.map((row, i) => Math.abs(row.reduce((sum, value, j) => sum + value * solution[j]!, 0) - right[i]!)),
+  );
+}
+
+const numbers = (length: number): fc.Arbitrary<number[]> =>
+  fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: length, maxLength: length });
+
+describe('shifted matrices', () => {
+  it('solve (σM − J) k = b for any band, with zeros in M', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          n: fc.integer({ min: 1, max: 12 }),
+          below: fc.integer({ min: 0, max: 3 }),
+          above: fc.integer({ min: 0, max: 3 }),
+        }),
+        numbers(200),
+        ({ n, below, above }, random) => {
+          const banded = bandedMatrix(n, below, above);
+          const mass = new Float64Array(n).map((_v, i) => (i % 3 === 2 ? 0 : 1));
+          const shift = 10;
+          const dense = Array.from({ length: n }, () => new Array<number>(n).fill(0));
+          let next = 0;
+          for (let i = 0; i < n; i++) {
+            for (let j = Math.max(0, i - below); j <= Math.min(n - 1, i + above); j++) {
+              const value = i === j ? -8 + random[next++]! : random[next++]!;
+              banded.entries[i * (below + 1 + above) + (j - i + below)] = value;
+              dense[i]![j] = (i === j ? shift * mass[i]! : 0) - value;
+            }
+          }
+          const right = random.slice(-n);
+          const solution = Float64Array.from(right);
+          expect(banded.factor(mass, shift)).toBe(true);
+          banded.solve(solution);
+          expect(residual(dense, solution, right)).toBeLessThan(roundOff);
+        },
+      ),
+    );
+  });
+
+  it('pivot where the diagonal vanishes', () => {
+    const banded = bandedMatrix(2, 1, 1);
+    banded.entries.set([0, 0, -1, -1, 0, 0]); // J = [[0, −1], [−1, 0]]
+    const right = Float64Array.from([3, 5]);
+    expect(banded.factor(new Float64Array(2), 1)).toBe(true);
+    banded.solve(right);
+    expect([...right]).toEqual([5, 3]);
+  });
+
+  it('say so when the matrix is singular', () => {
+    expect(bandedMatrix(2, 1, 1).factor(new Float64Array(2), 1)).toBe(false);
+    expect(tridiagonalMatrix(2).factor(new Float64Array(2), 1)).toBe(false);
+  });
+
+  it('agree between the tridiagonal and the banded member', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 20 }), numbers(80), (n, random) => {
+        const tridiagonal = tridiagonalMatrix(n);
+        const banded = bandedMatrix(n, 1, 1);
+        const mass = new Float64Array(n).fill(1);
+        for (let i = 0; i < n; i++) {
+          for (let d = -1; d <= 1; d++) {
+            const value = random[3 * i + d + 1]!;
+            tridiagonal.entries[(d + 1) * n + i] = value;
+            banded.entries[3 * i + d + 1] = value;
+          }
+        }
+        const one = Float64Array.from(random.slice(-n));
+        const other = Float64Array.from(one);
+        tridiagonal.factor(mass, 5);
+        banded.factor(mass, 5);
+        tridiagonal.solve(one);
+        banded.solve(other);
+        one.forEach((value, i) => expect(value).toBeCloseTo(other[i]!, 12));
+      }),
+    );
+  });
+});

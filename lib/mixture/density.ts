@@ -1,0 +1,84 @@
+// Density of ethanol-water mixtures, the base of all alcoholometry here.
+//
+//   ρ(p,t) = A1 + Σ A_k p^(k−1) + Σ B_k (t−20)^k + Σ_i Σ_k C_i,k p^k (t−20)^i
+//
+// with p the mass fraction of ethanol and t in °C; −20..40 °C. At one temperature it is a polynomial
+// of degree 11 in p, which is how it is evaluated.
+// Source: OIML R 22, International Alcoholometric Tables, 1975, section 4.
+
+import { ZERO_CELSIUS } from '../constants.js';
+import { OIML_R22 } from '../data/oiml-r22.js';
+import { coefficientSeries } from '../data/parameter-set.js';
+import { checkRange } from '../errors.js';
+import type { Kelvin, KilogramPerCubicMetre, MassFraction } from '../units/quantities.js';
+import { share } from './share.js';
+
+/** 20 °C, where strength by volume is defined, K. */
+export const TWENTY_CELSIUS = ZERO_CELSIUS + 20;
+
+/** Coefficients of ρ in powers of the mass fraction at one temperature, lowest power first, kg/m³. */
+export type DensityPolynomial = Float64Array;
+
+/**
+ * Density of a mixture of ethanol and water under atmospheric pressure.
+ *
+ * Equation: ρ(p,t) = A1 + Σ A_k p^(k−1) + Σ B_k (t−20)^k + Σ_i Σ_k C_i,k p^k (t−20)^i, 54 coefficients.
+ * @param massFraction Mass fraction of ethanol, p; 0..1; outside, an InputError.
+ * @param temperature_K Temperature, T, [K]; 253.15..313.15 (−20..40 °C); outside, an InputError. Below the freezing line the value is the formula's, not a liquid's.
+ * @returns Density in vacuum, ρ, [kg/m³].
+ * @throws InputError when the mass fraction or the temperature is outside its range.
+ * @example densityOfMixture(0.5, 293.15) // → 913.77
+ * Source: OIML R 22, International Alcoholometric Tables, 1975, section 4.
+ */
+export function densityOfMixture(massFraction: MassFraction, temperature_K: Kelvin): KilogramPerCubicMetre {
+  const p = share('massFraction', massFraction, 'a mass fraction from 0 to 1');
+  return densityByPolynomial(densityPolynomial(temperature_K), p);
+}
+
+/** The formula gathered into a polynomial in p at one temperature. Throws an InputError outside −20..40 °C. */
+export function densityPolynomial(temperature_K: Kelvin): DensityPolynomial {
+  checkRange(
+    'temperature_K',
+    temperature_K,
+    LOWEST_K - TEMPERATURE_SLACK_K,
+    HIGHEST_K + TEMPERATURE_SLACK_K,
+    'a temperature from 253.15 to 313.15 K (−20 to 40 °C), where OIML R 22 holds',
+  );
+  const warmth = temperature_K - TWENTY_CELSIUS;
+  const polynomial = Float64Array.from(A);
+  let power = 1;
+  for (let i = 0; i < B.length; i++) {
+    power *= warmth;
+    polynomial[0]! += B[i]! * power;
+    const row = C[i];
+    if (row === undefined) continue;
+    for (let k = 0; k < row.length; k++) polynomial[k + 1]! += row[k]! * power;
+  }
+  return polynomial;
+}
+
+/** ρ at a mass fraction that the caller knows to be in 0..1, kg/m³. */
+export function densityByPolynomial(polynomial: DensityPolynomial, massFraction: MassFraction): KilogramPerCubicMetre {
+  let density = 0;
+  for (let k = polynomial.length - 1; k >= 0; k--) density = density * massFraction + polynomial[k]!;
+  return density;
+}
+
+/** ∂ρ/∂p at a mass fraction that the caller knows to be in 0..1, kg/m³. */
+export function densitySlopeByPolynomial(polynomial: DensityPolynomial, massFraction: MassFraction): number {
+  let slope = 0;
+  for (let k = polynomial.length - 1; k >= 1; k--) slope = slope * massFraction + k * polynomial[k]!;
+  return slope;
+}
+
+const A = coefficientSeries(OIML_R22, 'A');
+const B = coefficientSeries(OIML_R22, 'B');
+const C = [1, 2, 3, 4, 5].map((i) => coefficientSeries(OIML_R22, `C${i}_`));
+const [LOWEST_K, HIGHEST_K] = OIML_R22.range.temperature as [number, number];
+/** −20 °C typed in degrees and converted may miss 253.15 K by a rounding error. */
+const TEMPERATURE_SLACK_K = 1e-9;
+
+/** The polynomial at 20 °C. */
+export const AT_20_CELSIUS: DensityPolynomial = densityPolynomial(TWENTY_CELSIUS);
+/** The polynomial at 60 °F. */
+export const AT_60_FAHRENHEIT: DensityPolynomial = densityPolynomial(ZERO_CELSIUS + (60 - 32) / 1.8);

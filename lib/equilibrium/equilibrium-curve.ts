@@ -2,6 +2,7 @@
 // derivatives of the compiled functions. Built by compile-curve.ts; consumed by run/ and still/.
 
 import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
+import { readValue, readVapour } from './slice-tables.js';
 
 /** Values and derivatives of a compiled equilibrium at one (x, P). */
 export interface CurvePoint {
@@ -49,24 +50,15 @@ export interface EquilibriumCurve {
 
 /** y* on a slice at x in [0, 1]. */
 export function vapourOnSlice(slice: CurveSlice, x: MoleFraction): MoleFraction {
-  const alpha = tableValue(slice.alpha, slice.intervals, x);
-  return (alpha * x) / (1 + (alpha - 1) * x);
+  return readVapour(slice.alpha, slice.intervals, x);
 }
 
 /** Bubble temperature on a slice at x in [0, 1], K. */
 export function temperatureOnSlice(slice: CurveSlice, x: MoleFraction): Kelvin {
-  return tableValue(slice.temperature, slice.intervals, x);
+  return readValue(slice.temperature, slice.intervals, x);
 }
 
 /** Heat of vaporisation of the vapour raised on a slice at x in [0, 1], J/mol. */
 export function latentHeatOnSlice(slice: CurveSlice, x: MoleFraction): number {
-  return tableValue(slice.latentHeat, slice.intervals, x);
-}
-
-function tableValue(table: Float64Array, intervals: number, x: number): number {
-  const position = x * intervals;
-  const k = position <= 0 ? 0 : position >= intervals ? intervals - 1 : position | 0;
-  const s = position - k;
-  const i = 4 * k;
-  return table[i]! + s * (table[i + 1]! + s * (table[i + 2]! + s * table[i + 3]!));
+  return readValue(slice.latentHeat, slice.intervals, x);
 }

@@ -1,0 +1,77 @@
+// What stands where: the agreed top level, files short enough to hold one idea, constants in their home.
+
+import { readdirSync } from 'node:fs';
+import ts from 'typescript';
+import { describe, expect, it } from 'vitest';
+import { filesUnder, parse, read, root, walk } from '../support/tree.js';
+
+const longest = 250;
+const source = /\.(ts|css|html)$/;
+
+describe('the tree', () => {
+  it('has the agreed top level and nothing else', () => {
+    const agreed =
+      /^(README\.md|DEVELOPERS\.md|package(-lock)?\.json|tsconfig\.json|lib|explorer|tests|reference|docs|\..+)$/;
+    const made = /^(node_modules|dist|coverage)$/;
+    expect(readdirSync(root).filter((entry) => !agreed.test(entry) && !made.test(entry))).toEqual([]);
+  });
+
+  it(`has no file over ${String(longest)} lines in lib and explorer`, () => {
+    const long = [...filesUnder('lib', source), ...filesUnder('explorer', source)]
+      .map((path) => ({ path, lines: read(path).split('\n').length - 1 }))
+      .filter(({ lines }) => lines > longest);
+    expect(long).toEqual([]);
+  });
+
+  it('has no test that is skipped, focused or left for later', () => {
+    const marks = /\b(it|test|describe)\.(skip|todo|only)\b/;
+    expect(filesUnder('tests', /\.ts$/).filter((path) => marks.test(read(path)) && path !== here)).toEqual([]);
+  });
+});
+
+describe('the package', () => {
+  const { dependencies = {} } = JSON.parse(read('package.json')) as { dependencies?: Record<string, string> };
+
+  it('has no run-time dependency', () => {
+    expect(dependencies).toEqual({});
+  });
+
+  it('has a lock file without addresses of a registry', () => {
+    expect(read('package-lock.json')).not.toContain('"resolved"');
+  });
+});
+
+describe('constants', () => {
+  const homes = /^lib\/(constants\.ts|units\/|data\/)/;
+  // Gas constant, 0 °C, standard atmosphere in three units, molar masses of water and ethanol.
+  const telltale = /^(8\.314\d*|273\.15|101325|101\.325|760|18\.015\d*|46\.06\d*|0\.018015\d*|0\.04606\d*)$/;
+
+  it.each(['8.314462618', '273.15', '101325', '760', '18.015268', '0.018015268', '46.068', '0.04606844'])(
+    '%s is recognised',
+    (digits) => {
+      expect(telltale.test(digits)).toBe(true);
+    },
+  );
+
+  it('are written in their home and nowhere else', () => {
+    const strays = [...filesUnder('lib', /\.ts$/), ...filesUnder('explorer', /\.ts$/)]
+      .filter((path) => !homes.test(path))
+      .flatMap((path) =>
+        numbersIn(path)
+          .filter((digits) => telltale.test(digits))
+          .map((digits) => `${path}: ${digits}`),
+      );
+    expect(strays).toEqual([]);
+  });
+});
+
+const here = 'tests/house/files.test.ts';
+
+/** Numbers written in the code of a file, comments excepted, as plain decimals. */
+function numbersIn(path: string): string[] {
+  const numbers: string[] = [];
+  walk(parse(path), (node) => {
+    if (ts.isNumericLiteral(node)) numbers.push(String(Number(node.text)));
+  });
+  return numbers;
+}

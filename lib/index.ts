@@ -12,6 +12,12 @@ export {
   strengthFromMoleFraction,
 } from './mixture/strength.js';
 export { amountsFromVolume, contraction, pureAlcoholVolume, volumeAt20C, type Amounts } from './mixture/volume.js';
+export {
+  heatOfVaporisationEthanol,
+  heatOfVaporisationEthanolSlope,
+  heatOfVaporisationWater,
+  heatOfVaporisationWaterSlope,
+} from './substances/vaporisation.js';
 export type {
   CubicMetre,
   JoulePerMole,

@@ -1,0 +1,90 @@
+// Heats of vaporisation of ethanol and water along the saturation line, with their slopes.
+//
+//   ethanol  ΔHv = C1 (1 − T/Tc)^C2                                  (Perry's Handbook, 8th ed., Table 2-150)
+//   water    ΔHv = R Tc (A τ^⅓ + B τ^⅔ + C τ + D τ² + E τ⁶), τ = 1 − T/Tc     (VDI Heat Atlas, 2nd ed.)
+//
+// Published values for ethanol at its normal boiling point spread over 1.5 %: 38.56 (CRC Handbook), 38.94
+// (this fit), 39.15 kJ/mol (Schroeder et al. 2014). Water is known to 0.1 %.
+
+import { GAS_CONSTANT } from '../constants.js';
+import { PERRY_VAPORISATION_ETHANOL } from '../data/perry-vaporisation-ethanol.js';
+import { VDI_VAPORISATION_WATER } from '../data/vdi-vaporisation-water.js';
+import { checkRange } from '../errors.js';
+import type { JoulePerMole, Kelvin } from '../units/quantities.js';
+
+/**
+ * Molar heat of vaporisation of pure ethanol at saturation.
+ *
+ * Equation: ΔHv = C1 (1 − T/Tc)^C2.
+ * @param temperature_K Temperature, T, [K]; 250..500; outside, an InputError.
+ * @returns Heat of vaporisation, ΔHv, [J/mol].
+ * @throws InputError when the temperature is outside 250..500 K.
+ * @example heatOfVaporisationEthanol(351.44) // → 38935
+ * Source: Perry's Chemical Engineers' Handbook, 8th ed., 2008, Table 2-150.
+ */
+export function heatOfVaporisationEthanol(temperature_K: Kelvin): JoulePerMole {
+  checkEthanol(temperature_K);
+  return C1 * (1 - temperature_K / TC_ETHANOL) ** C2;
+}
+
+/**
+ * Change of ethanol's heat of vaporisation with temperature along the saturation line.
+ *
+ * Equation: dΔHv/dT = −C2 ΔHv / (Tc − T).
+ * @param temperature_K Temperature, T, [K]; 250..500; outside, an InputError.
+ * @returns Slope, dΔHv/dT, [J/(mol K)].
+ * @throws InputError when the temperature is outside 250..500 K.
+ * @example heatOfVaporisationEthanolSlope(351.44) // → -74.84
+ * Source: derivative of the equation of heatOfVaporisationEthanol.
+ */
+export function heatOfVaporisationEthanolSlope(temperature_K: Kelvin): number {
+  return (-C2 * heatOfVaporisationEthanol(temperature_K)) / (TC_ETHANOL - temperature_K);
+}
+
+/**
+ * Molar heat of vaporisation of pure water at saturation.
+ *
+ * Equation: ΔHv = R Tc (A τ^⅓ + B τ^⅔ + C τ + D τ² + E τ⁶), τ = 1 − T/Tc.
+ * @param temperature_K Temperature, T, [K]; 273.15..630; outside, an InputError.
+ * @returns Heat of vaporisation, ΔHv, [J/mol].
+ * @throws InputError when the temperature is outside 273.15..630 K.
+ * @example heatOfVaporisationWater(373.124) // → 40654
+ * Source: VDI Heat Atlas, 2nd ed., 2010, section D3.
+ */
+export function heatOfVaporisationWater(temperature_K: Kelvin): JoulePerMole {
+  checkWater(temperature_K);
+  const tau = 1 - temperature_K / TC_WATER;
+  const third = Math.cbrt(tau);
+  return GAS_CONSTANT * TC_WATER * (third * (A + B * third) + tau * (C + D * tau) + E * tau ** 6);
+}
+
+/**
+ * Change of water's heat of vaporisation with temperature along the saturation line.
+ *
+ * Equation: dΔHv/dT = −R (A/3 τ^−⅔ + 2B/3 τ^−⅓ + C + 2 D τ + 6 E τ⁵), τ = 1 − T/Tc.
+ * @param temperature_K Temperature, T, [K]; 273.15..630; outside, an InputError.
+ * @returns Slope, dΔHv/dT, [J/(mol K)].
+ * @throws InputError when the temperature is outside 273.15..630 K.
+ * @example heatOfVaporisationWaterSlope(373.124) // → -46.76
+ * Source: derivative of the equation of heatOfVaporisationWater.
+ */
+export function heatOfVaporisationWaterSlope(temperature_K: Kelvin): number {
+  checkWater(temperature_K);
+  const tau = 1 - temperature_K / TC_WATER;
+  const third = Math.cbrt(tau);
+  return -GAS_CONSTANT * (A / (3 * third * third) + (2 * B) / (3 * third) + C + 2 * D * tau + 6 * E * tau ** 5);
+}
+
+// The fits reach the critical point, where the slope has no limit; stills need neither that nor ice.
+function checkEthanol(temperature_K: Kelvin): void {
+  checkRange('temperature_K', temperature_K, 250, 500, 'a temperature from 250 to 500 K for ethanol');
+}
+
+function checkWater(temperature_K: Kelvin): void {
+  checkRange('temperature_K', temperature_K, 273.15, 630, 'a temperature from 273.15 to 630 K for water');
+}
+
+const { C1, C2 } = PERRY_VAPORISATION_ETHANOL.coefficients;
+const TC_ETHANOL = PERRY_VAPORISATION_ETHANOL.constants.criticalTemperature;
+const { A, B, C, D, E } = VDI_VAPORISATION_WATER.coefficients;
+const TC_WATER = VDI_VAPORISATION_WATER.constants.criticalTemperature;

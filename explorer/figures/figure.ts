@@ -62,10 +62,11 @@ export type Mark =
       readonly x: Column;
       readonly y: Column;
     }
-  /** A level line, printed; 'margin' lets it run out to its name. */
+  /** A level line; 'margin' lets it run out to its name. */
   | {
       readonly kind: 'level';
       readonly key: string;
+      readonly hand: Hand;
       readonly weight: 'azeotrope' | 'minor';
       readonly y: number;
       readonly reach: 'margin' | 'plot';
@@ -85,41 +86,45 @@ export type Mark =
       readonly key: string;
       readonly from: number;
       readonly to: number;
+      /** Height it is drawn at, and the height its drop comes from. */
+      readonly at: number;
       readonly dropFrom: number;
       readonly words: string;
     };
 
-/** Strokes of look.md: result 2.75, second 1.5, third 1, equilibrium 1.75, diagonal 1, staircase 1.75, operating 1, pencil 1.5. */
+/** Strokes of look.md: result 2.75, second 1.5, third 1, equilibrium 1.75, Raoult 1 dashed, diagonal 1, staircase 1.75, operating 1, pencil 1.5. */
 export type CurveWeight =
-  'result' | 'second' | 'third' | 'equilibrium' | 'diagonal' | 'staircase' | 'operating' | 'pencil';
+  'result' | 'second' | 'third' | 'equilibrium' | 'raoult' | 'diagonal' | 'staircase' | 'operating' | 'pencil';
 
-/** A place a name may stand: a point in shown units and the side of it the words take. */
+/** A place a name may stand: a point in shown units, then px from it to the words' middle height. */
 export interface NamePlace {
   readonly x: number;
   readonly y: number;
-  readonly side: 'right' | 'left' | 'above' | 'below';
+  readonly dx: number;
+  readonly dy: number;
+  readonly anchor: 'start' | 'middle' | 'end';
 }
 
-/** Words at a curve; the first place that is free is taken. */
+/** Words at a curve; the first free place is taken. Where none is free, the optional are left out, the others give way downwards. */
 export interface CurveName {
   readonly key: string;
   readonly text: string;
   readonly hand: Hand;
   readonly bold: boolean;
+  readonly optional: boolean;
   readonly places: readonly NamePlace[];
 }
 
-/** Words at the right end of a line: in the margin column on wide, under the line's right end on narrow. */
+/** Words right of the plot, on wide only: at the curve's end, or in the margin column after a line's run-out. */
 export interface MarginName {
   readonly key: string;
   readonly text: string;
-  /** A second, softer line; left out on narrow. */
+  /** A second, softer line; may be empty. */
   readonly note: string;
   readonly y: number;
   readonly hand: Hand;
   readonly bold: boolean;
-  /** Room to the right of the plot: 'margin' after the line's run-out, 'edge' 8 px off the plot. */
-  readonly at: 'margin' | 'edge';
+  readonly at: 'margin' | 'end';
 }
 
 /** A second scale at the right edge. */

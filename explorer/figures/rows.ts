@@ -44,6 +44,8 @@ export interface RunHistoryRows {
   readonly along: 'volume' | 'time';
   /** Strength of the measure line, % vol / 100; null for no measure line. */
   readonly measure: number | null;
+  /** Lowest strength drawn, % vol / 100; null to take in all rows. */
+  readonly strengthFrom: number | null;
   readonly units: FigureUnits;
 }
 
@@ -100,5 +102,22 @@ export interface BoilingDiagramRows {
   readonly curve: CurveRows;
   readonly points: readonly BoilingPoint[];
   readonly azeotrope: AzeotropeRow | null;
+  readonly units: FigureUnits;
+}
+
+/** One run of several in the same ink, told apart by weight and name. */
+export interface StillRun {
+  readonly label: string;
+  readonly shortLabel: string;
+  readonly weight: 'result' | 'second' | 'third';
+  readonly run: RunRows;
+}
+
+/** Rows of strength by still: the same charge in different stills. */
+export interface StrengthByStillRows {
+  readonly stills: readonly StillRun[];
+  readonly azeotrope: AzeotropeRow | null;
+  /** A strength of interest, drawn as a thin ink line, % vol / 100; null for none. */
+  readonly threshold: number | null;
   readonly units: FigureUnits;
 }

@@ -1,0 +1,77 @@
+// Axes in shown units: round domains, a few ticks, formats; and pixels per shown unit for placing words.
+
+import { scaleLinear } from 'd3-scale';
+import type { Axis, Column, FigureUnits, ShownQuantity } from './figure.js';
+
+/** An axis from `low` to `high`, widened to round numbers of about `steps` steps, with about `ticks` ticks. */
+export function roundAxis(
+  words: { readonly title: string; readonly unit: string },
+  extent: readonly [number, number],
+  count: { readonly steps: number; readonly ticks: number },
+): Axis {
+  const [low, high] = extent[1] > extent[0] ? extent : [extent[0], extent[0] + 1];
+  const scale = scaleLinear([low, high], [0, 1]).nice(count.steps);
+  const [from = low, to = high] = scale.domain();
+  return {
+    ...words,
+    domain: [from, to],
+    ticks: scale.ticks(count.ticks),
+    tickText: plainNumbers(scale.tickFormat(count.ticks)),
+  };
+}
+
+/** An axis with exactly this domain and ticks. */
+export function fixedAxis(
+  words: { readonly title: string; readonly unit: string },
+  domain: readonly [number, number],
+  step: number,
+  decimals: number,
+): Axis {
+  const ticks: number[] = [];
+  for (let k = Math.ceil(domain[0] / step - 1e-6); k * step <= domain[1] + step * 1e-6; k++) ticks.push(k * step);
+  return { ...words, domain, ticks, tickText: (shown) => shown.toFixed(decimals) };
+}
+
+/** Axis of collected volume or of time, shared by all figures of a run. */
+export function alongAxis(quantity: ShownQuantity, title: string, longest: number, width: number): Axis {
+  const axis = roundAxis({ title, unit: quantity.unit }, [0, quantity.toShown(longest)], {
+    steps: 6,
+    ticks: width < 480 ? 4 : 6,
+  });
+  return axis;
+}
+
+/** Axis of strength from `lowest` (% vol / 100) up to pure alcohol. */
+export function strengthAxis(units: FigureUnits, lowest: number, title: string): Axis {
+  const top = Math.round(units.strength.toShown(1));
+  return roundAxis({ title, unit: units.strength.unit }, [Math.max(0, units.strength.toShown(lowest)), top], {
+    steps: 5,
+    ticks: 5,
+  });
+}
+
+/** From shown units to px in a plot rectangle, y downwards. */
+export function toPixels(axis: Axis, length: number, direction: 'right' | 'up'): (shown: number) => number {
+  const [low, high] = axis.domain;
+  const perUnit = length / (high - low);
+  return direction === 'right' ? (shown) => (shown - low) * perUnit : (shown) => length - (shown - low) * perUnit;
+}
+
+/** Smallest and largest finite number of several columns. */
+export function extentOf(columns: readonly Column[]): [number, number] {
+  let low = Infinity;
+  let high = -Infinity;
+  for (const column of columns) {
+    for (let i = 0; i < column.length; i++) {
+      const value = column[i]!;
+      if (value < low) low = value;
+      if (value > high) high = value;
+    }
+  }
+  return low <= high ? [low, high] : [0, 1];
+}
+
+// The minus sign and the thousands comma of d3 are kept out: ticks read as the text does.
+function plainNumbers(format: (value: number) => string): (value: number) => string {
+  return (value) => format(value).replace('\u2212', '-').replace(',', '\u2009');
+}

@@ -1,0 +1,104 @@
+// The last corner of the x-y diagram, eight times larger: where the steps shrink and stop.
+
+import { fixedAxis } from './axes.js';
+import type { CurveName, Drawing, FigureSize, Mark, NamePlace, RightScale } from './figure.js';
+import { cornerSide, cornerWindow } from './last-corner-window.js';
+import type { StaircaseDiagramRows } from './rows.js';
+import { staircaseMarks, staircaseTable } from './staircase-marks.js';
+
+/** Px kept free between labels of the right-hand scale. */
+const scaleGap = 18;
+/** Strengths, % vol / 100, whose first step is named. */
+const namedStrengths = [0.95, 0.96];
+const times = ['', 'once', 'twice', 'three', 'four', 'five', 'six', 'seven', 'eight'][Math.floor(1 / cornerSide)];
+
+export function lastCorner(rows: StaircaseDiagramRows, size: FigureSize): Drawing {
+  const window = cornerWindow(rows.azeotrope);
+  const axis = fixedAxis({ title: 'alcohol in the liquid', unit: 'mole fraction' }, window, 0.02, 2);
+  const marks: Mark[] = [...staircaseMarks(rows)];
+  const names: CurveName[] = [];
+  const { azeotrope } = rows;
+  if (azeotrope !== null) {
+    const at = azeotrope.moleFraction;
+    marks.push(
+      { kind: 'level', key: 'azeotrope', hand: 'print', weight: 'azeotrope', y: at, reach: 'plot' },
+      { kind: 'dot', key: 'azeotrope point', hand: 'print', x: at, y: at },
+    );
+    const places: NamePlace[] = [{ x: window[0], y: at, dx: 9, dy: -12, anchor: 'start' }];
+    const text = size.layout === 'wide' ? 'azeotrope: here the steps stop' : 'azeotrope';
+    names.push({ key: 'azeotrope', text, hand: 'print', bold: true, optional: false, places });
+  }
+  names.push(...stepNames(rows, window));
+  return {
+    description: describe(rows, window),
+    x: axis,
+    panels: [
+      {
+        key: 'corner',
+        height: size.width,
+        y: { ...axis, title: 'The last corner', unit: `${times} times larger` },
+        marks,
+        names,
+        marginNames: [],
+        cursorSeries: [],
+        framed: true,
+        rightScale: rightScale(rows, window, size.width),
+      },
+    ],
+    cursor: null,
+    readOut: null,
+    table: () => staircaseTable(rows),
+  };
+}
+
+// First step past each named strength, and the last one, in ink right of the diagonal.
+function stepNames(rows: StaircaseDiagramRows, window: readonly [number, number]): CurveName[] {
+  const { vapourMoleFraction: vapour, strength } = rows.staircase;
+  const all = Array.from(strength);
+  const chosen = [...namedStrengths.map((at) => all.findIndex((s) => s >= at)), all.length - 1];
+  return [...new Set(chosen)]
+    .filter((k) => k >= 0 && vapour[k]! > window[0] && vapour[k]! < window[1])
+    .map((k) => ({
+      key: `step ${k + 1}`,
+      text: `step ${k + 1} at ${rows.units.strength.toShown(strength[k]!).toFixed(2)}`,
+      hand: 'ink' as const,
+      bold: false,
+      optional: true,
+      places: [20, 34].map((dy) => stepPlace(vapour[k]!, window, dy)),
+    }));
+}
+
+// Right of the diagonal as long as there is room there; past the middle the words end at the frame.
+function stepPlace(at: number, window: readonly [number, number], dy: number): NamePlace {
+  const share = (at - window[0]) / (window[1] - window[0]);
+  return share > 0.68
+    ? { x: window[1], y: at, dx: -8, dy: dy + 12, anchor: 'end' }
+    : { x: at, y: at, dx: 12, dy, anchor: 'start' };
+}
+
+function rightScale(rows: StaircaseDiagramRows, window: readonly [number, number], height: number): RightScale {
+  const { strength } = rows.units;
+  const px = (y: number): number => ((window[1] - y) / (window[1] - window[0])) * height;
+  const ticks: { y: number; text: string; bold: boolean }[] = [];
+  if (rows.azeotrope !== null) {
+    ticks.push({ y: rows.azeotrope.moleFraction, text: strength.text(rows.azeotrope.strength), bold: true });
+  }
+  for (const { moleFraction, strength: value } of rows.strengthScale) {
+    if (moleFraction <= window[0] || moleFraction >= window[1] || px(moleFraction) < scaleGap) continue;
+    if (ticks.some((tick) => Math.abs(px(tick.y) - px(moleFraction)) < scaleGap)) continue;
+    ticks.push({ y: moleFraction, text: String(Math.round(strength.toShown(value) * 10) / 10), bold: false });
+  }
+  return { title: strength.unit, ticks };
+}
+
+function describe(rows: StaircaseDiagramRows, window: readonly [number, number]): string {
+  const { strength, vapourMoleFraction: vapour } = rows.staircase;
+  const inside = Array.from(vapour).filter((y) => y >= window[0]).length;
+  const last = strength[strength.length - 1];
+  const reached = last === undefined ? '' : `; step ${strength.length} stands at ${rows.units.strength.withUnit(last)}`;
+  const stop =
+    rows.azeotrope === null
+      ? 'there is no azeotrope'
+      : `the steps stop at the azeotrope, mole fraction ${rows.azeotrope.moleFraction.toFixed(4)}, ${rows.units.strength.withUnit(rows.azeotrope.strength)}`;
+  return `The corner of the diagram from ${window[0].toFixed(2)} to ${window[1].toFixed(2)} mole fraction, ${inside} steps end in it${reached}; ${stop}.`;
+}

@@ -1,0 +1,73 @@
+// Strength at the spout against litres collected for the same charge in several stills: one ink, told
+// apart by weight and name.
+
+import { extentOf, strengthAxis } from './axes.js';
+import { azeotropeCeiling } from './azeotrope-line.js';
+import { firstFallTo, pick } from './columns.js';
+import type { CurveName, CursorSeries, Drawing, FigureSize, Mark } from './figure.js';
+import { curvePlaces } from './name-places.js';
+import type { NamedRun, StrengthByStillRows } from './rows.js';
+import { runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
+
+/** Height of the plot rectangle, px. */
+const height = { wide: 330, narrow: 290 };
+
+export function strengthByStill(rows: StrengthByStillRows, size: FigureSize): Drawing {
+  const { units, stills } = rows;
+  const x = runAxis(stills, 'volume', units, size.width);
+  const y = strengthAxis(units, extentOf(stills.map(({ run }) => run.spoutStrength))[0], 'Strength at the spout');
+  const plot = { xAxis: x, yAxis: y, width: size.width, height: height[size.layout] };
+  const ceiling = azeotropeCeiling(rows.azeotrope, units, { x, y }, size.layout);
+  const marks: Mark[] = [...ceiling.marks];
+  const names: CurveName[] = [...ceiling.names];
+  const cursorSeries: CursorSeries[] = [];
+  if (rows.threshold !== null) {
+    const level = units.strength.toShown(rows.threshold);
+    marks.push({ kind: 'level', key: 'threshold', hand: 'ink', weight: 'minor', y: level, reach: 'plot' });
+  }
+  stills.forEach((still, index) => {
+    const series = runSeries({ ...still, hand: 'ink' }, 'volume', units);
+    const curve = { x: series.x, y: pick(still.run.spoutStrength, series.rows, units.strength.toShown) };
+    const key = `still ${index}`;
+    marks.push({ kind: 'curve', key, hand: 'ink', weight: still.weight, shape: 'monotone', ...curve });
+    cursorSeries.push({ hand: 'ink', ...curve });
+    const places = curvePlaces({ ...plot, ...curve }, 'bend');
+    const bold = still.weight === 'result';
+    names.push({ key, text: still.label, hand: 'ink', bold, optional: false, places });
+  });
+  const named: NamedRun[] = stills.map((still) => ({ ...still, hand: 'ink' }));
+  return {
+    description: describe(rows),
+    x,
+    panels: [
+      {
+        key: 'stills',
+        height: plot.height,
+        y,
+        marks,
+        names,
+        marginNames: ceiling.marginNames,
+        cursorSeries,
+        framed: false,
+        rightScale: null,
+      },
+    ],
+    cursor: runCursor(stills, 'volume', units),
+    readOut: { ...runReadOut(named, 'volume', units), note: () => 'collected' },
+    table: () => runTable(stills, units),
+  };
+}
+
+function describe(rows: StrengthByStillRows): string {
+  const { strength, volume } = rows.units;
+  const stills = rows.stills.map(({ label, run }) => {
+    const last = run.spoutStrength.length - 1;
+    const ends = `from ${strength.withUnit(run.spoutStrength[0] ?? NaN)} to ${strength.withUnit(run.spoutStrength[last] ?? NaN)} after ${volume.withUnit(run.collectedVolume_m3[last] ?? NaN)}`;
+    if (rows.threshold === null) return `${label}: ${ends}`;
+    const fall = firstFallTo(run.collectedVolume_m3, run.spoutStrength, rows.threshold);
+    const above = fall === null ? 'never' : `for ${volume.withUnit(fall)}`;
+    return `${label}: ${ends}, above ${strength.withUnit(rows.threshold)} ${above}`;
+  });
+  const ceiling = rows.azeotrope === null ? 'no azeotrope' : `azeotrope ${strength.withUnit(rows.azeotrope.strength)}`;
+  return `Strength at the spout against ${volume.words} collected; ${stills.join('; ')}; ${ceiling}.`;
+}

@@ -1,0 +1,106 @@
+// Strength at the spout against litres collected or time: the runs by hand, the azeotrope above them,
+// and how long the first run stays above a strength, drawn as a length.
+
+import { extentOf, strengthAxis } from './axes.js';
+import { azeotropeCeiling } from './azeotrope-line.js';
+import { firstFallTo, pick } from './columns.js';
+import type { Axis, CurveName, CursorSeries, Drawing, FigureSize, Mark } from './figure.js';
+import { curvePlaces } from './name-places.js';
+import type { RunHistoryRows } from './rows.js';
+import { quantityAlong, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
+import type { RunSeries } from './run-series.js';
+
+/** Height of the plot rectangle, px. */
+const height = { wide: 330, narrow: 270 };
+
+export function strengthHistory(rows: RunHistoryRows, size: FigureSize): Drawing {
+  const { units, along } = rows;
+  const x = runAxis(rows.runs, along, units, size.width);
+  const lowest = rows.strengthFrom ?? extentOf(rows.runs.map(({ run }) => run.spoutStrength))[0];
+  const y = strengthAxis(units, Math.min(lowest, 0.9), 'Strength at the spout');
+  const series = rows.runs.map((named) => runSeries(named, along, units));
+  const curves = series.map((one) => ({
+    one,
+    x: one.x,
+    y: pick(one.run.spoutStrength, one.rows, units.strength.toShown),
+  }));
+  const plot = { xAxis: x, yAxis: y, width: size.width, height: height[size.layout] };
+  const ceiling = azeotropeCeiling(rows.azeotrope, units, { x, y }, size.layout);
+  const measure = measureOf(rows, series[0], y, plot.height);
+
+  const marks: Mark[] = [...ceiling.marks];
+  const names: CurveName[] = [...ceiling.names];
+  const cursorSeries: CursorSeries[] = [];
+  // Ink over pencil: the runs come ink first and are painted from the last.
+  curves.forEach((curve, index) => {
+    const { hand, label } = curve.one;
+    const pencil = hand === 'pencil';
+    const key = `run ${index}`;
+    marks.splice(ceiling.marks.length, 0, {
+      kind: 'curve',
+      key,
+      hand,
+      weight: pencil ? 'pencil' : 'result',
+      shape: 'monotone',
+      x: curve.x,
+      y: curve.y,
+    });
+    const places = curvePlaces({ ...plot, x: curve.x, y: curve.y }, pencil ? 'below' : 'bend');
+    names.push({ key, text: label, hand, bold: !pencil, optional: false, places });
+    cursorSeries.unshift({ hand, x: curve.x, y: curve.y });
+  });
+  if (measure !== null) marks.push(measure.mark);
+
+  return {
+    description: describe(rows, series, measure?.words ?? null),
+    x,
+    panels: [
+      {
+        key: 'strength',
+        height: plot.height,
+        y,
+        marks,
+        names,
+        marginNames: ceiling.marginNames,
+        cursorSeries,
+        framed: false,
+        rightScale: null,
+      },
+    ],
+    cursor: runCursor(rows.runs, along, units),
+    readOut: runReadOut(rows.runs, along, units),
+    table: () => runTable(rows.runs, units),
+  };
+}
+
+function measureOf(
+  rows: RunHistoryRows,
+  first: RunSeries | undefined,
+  y: Axis,
+  plotHeight: number,
+): { readonly mark: Mark; readonly words: string } | null {
+  if (rows.measure === null || first === undefined || first.hand === 'pencil') return null;
+  const { strength } = rows.units;
+  const end = firstFallTo(first.x, pick(first.run.spoutStrength, first.rows), rows.measure);
+  if (end === null || end <= 0) return null;
+  const quantity = quantityAlong(rows.along, rows.units);
+  const words = `above ${strength.withUnit(rows.measure)} for ${quantity.withUnit(quantity.fromShown(end))}`;
+  // 24 px above the base line.
+  const level = y.domain[0] + (24 / plotHeight) * (y.domain[1] - y.domain[0]);
+  const falls = end < first.x[first.x.length - 1]!;
+  const dropFrom = falls ? strength.toShown(rows.measure) : level;
+  return { words, mark: { kind: 'measure', key: 'measure', from: 0, to: end, at: level, dropFrom, words } };
+}
+
+function describe(rows: RunHistoryRows, series: readonly RunSeries[], measure: string | null): string {
+  const { strength } = rows.units;
+  const quantity = quantityAlong(rows.along, rows.units);
+  const runs = series.map((one, index) => {
+    const at = (row: number | undefined): string => strength.withUnit(one.run.spoutStrength[row ?? 0] ?? NaN);
+    const last = quantity.withUnit(quantity.fromShown(one.x[one.x.length - 1] ?? 0));
+    const ends = `${one.label}: from ${at(one.rows[0])} to ${at(one.rows[one.rows.length - 1])} after ${last}`;
+    return index === 0 && measure !== null ? `${ends}, ${measure}` : ends;
+  });
+  const ceiling = rows.azeotrope === null ? 'no azeotrope' : `azeotrope ${strength.withUnit(rows.azeotrope.strength)}`;
+  return `Strength at the spout against ${quantity.words}; ${runs.join('; ')}; ${ceiling}.`;
+}

@@ -1,0 +1,90 @@
+// Kettle and head temperature of the first run against litres collected or time, over the line where
+// the azeotrope boils; earlier runs' heads in pencil.
+
+import { extentOf, roundAxis } from './axes.js';
+import { azeotropeBoils } from './azeotrope-line.js';
+import { pick } from './columns.js';
+import type { Column, CurveName, CursorSeries, Drawing, FigureSize, MarginName, Mark } from './figure.js';
+import { curvePlaces } from './name-places.js';
+import type { RunHistoryRows, RunRows } from './rows.js';
+import { quantityAlong, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
+
+/** Height of the plot rectangle, px. */
+const height = { wide: 98, narrow: 92 };
+
+export function temperatureHistory(rows: RunHistoryRows, size: FigureSize): Drawing {
+  const { units, along, azeotrope } = rows;
+  const first = rows.runs[0];
+  const x = runAxis(rows.runs, along, units, size.width);
+  const y = temperatureAxis(rows);
+  const plot = { xAxis: x, yAxis: y, width: size.width, height: height[size.layout] };
+  const boils = azeotropeBoils(azeotrope, units, { x }, size.layout);
+
+  const marks: Mark[] = [...boils.marks];
+  const names: CurveName[] = [];
+  const marginNames: MarginName[] = [...boils.marginNames];
+  const cursorSeries: CursorSeries[] = [];
+  const lines = [
+    { key: 'kettle', weight: 'second', of: (run: RunRows): Column => run.kettleTemperature_K },
+    { key: 'head', weight: 'result', of: (run: RunRows): Column => run.headTemperature_K },
+  ] as const;
+  if (first !== undefined) {
+    const series = runSeries(first, along, units);
+    for (const { key, weight, of } of lines) {
+      const curve = { x: series.x, y: pick(of(first.run), series.rows, units.temperature.toShown) };
+      const bold = key === 'head';
+      const hand = first.hand;
+      marks.push({ kind: 'curve', key, hand, weight, shape: 'monotone', ...curve });
+      cursorSeries.push({ hand, ...curve });
+      const end = curve.y[curve.y.length - 1] ?? 0;
+      if (size.layout === 'wide') marginNames.push({ key, text: key, note: '', y: end, hand, bold, at: 'end' });
+      else {
+        const places = curvePlaces({ ...plot, ...curve }, 'below');
+        names.push({ key, text: key, hand, bold, optional: false, places: bold ? places.toReversed() : places });
+      }
+    }
+  }
+  names.push(...boils.names);
+
+  return {
+    description: describe(rows),
+    x,
+    panels: [
+      {
+        key: 'temperature',
+        height: plot.height,
+        y,
+        marks,
+        names,
+        marginNames,
+        cursorSeries,
+        framed: false,
+        rightScale: null,
+      },
+    ],
+    cursor: runCursor(rows.runs, along, units),
+    readOut: runReadOut(rows.runs, along, units),
+    table: () => runTable(rows.runs, units),
+  };
+}
+
+function temperatureAxis(rows: RunHistoryRows): ReturnType<typeof roundAxis> {
+  const { toShown, unit } = rows.units.temperature;
+  const run = rows.runs[0]?.run;
+  const columns = run === undefined ? [] : [run.kettleTemperature_K, run.headTemperature_K];
+  const [low, high] = extentOf(rows.azeotrope === null ? columns : [...columns, [rows.azeotrope.temperature_K]]);
+  // Half a kelvin below, so that the lowest line does not lie on the base axis.
+  return roundAxis({ title: 'Temperature', unit }, [toShown(low - 0.5), toShown(high)], { steps: 5, ticks: 3 });
+}
+
+function describe(rows: RunHistoryRows): string {
+  const { withUnit } = rows.units.temperature;
+  const first = rows.runs[0];
+  if (first === undefined) return 'Temperature, no run yet.';
+  const ends = (column: Column): string =>
+    `${withUnit(column[0] ?? NaN)} to ${withUnit(column[column.length - 1] ?? NaN)}`;
+  const { kettleTemperature_K: kettle, headTemperature_K: head } = first.run;
+  const boils = rows.azeotrope === null ? '' : `; the azeotrope boils at ${withUnit(rows.azeotrope.temperature_K)}`;
+  const along = quantityAlong(rows.along, rows.units).words;
+  return `Temperature against ${along}; ${first.label}: kettle ${ends(kettle)}, head ${ends(head)}${boils}.`;
+}

@@ -2,7 +2,7 @@
 // there is none. Plain JavaScript: it runs before anything else does.
 
 import { execFileSync, spawnSync } from 'node:child_process';
-import { accessSync, constants, existsSync, readFileSync, statSync } from 'node:fs';
+import { accessSync, constants, existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { delimiter, join } from 'node:path';
 import { argv, env, exit, getuid, platform, stderr, stdout } from 'node:process';
@@ -120,4 +120,4 @@ function main() {
   stdout.write(`Browser for the tests: ${versionOf(browser)}\n`);
 }
 
-if (argv[1] === fileURLToPath(import.meta.url)) main();
+if (argv[1] !== undefined && realpathSync(argv[1]) === fileURLToPath(import.meta.url)) main();

@@ -1,5 +1,5 @@
 // Reads the doc comments of everything the library exports. The shape they must have: one sentence,
-// `Equation:`, an @param for each argument and @returns with [unit] where it is a number, @example with
+// `Equation:`, an @param for each argument and @returns with [unit] or basis where it is a number, @example with
 // its printed result, `Source:`. A type needs only its sentence, a constant its sentence and source.
 
 import { join } from 'node:path';
@@ -89,7 +89,8 @@ export function agrees(value: unknown, printed: string): boolean {
   return typeof value === 'number' && difference <= 0.5000001 * lastDigit;
 }
 
-const unit = /\[[^\]]+\]/;
+/** A unit in brackets or, for a number without one, the word that says what it is a share or a count of. */
+const unit = /\[[^\]]+\]|\b(mole fraction|mass fraction|volume fraction|strength|share|ratio|efficiency|number of)\b/i;
 
 function tag(comment: string, name: string): string | undefined {
   return new RegExp(`^@${name}\\b([\\s\\S]*?)(?=^@|^Source:|^Equation:|(?![\\s\\S]))`, 'm').exec(comment)?.[1];

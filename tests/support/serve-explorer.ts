@@ -13,6 +13,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Address of the built explorer, ending in '/'. */
     url: string;
+    /** Why there is no such address, or ''. */
+    buildFault: string;
   }
 }
 
@@ -26,7 +28,14 @@ export default async function serveExplorer(project: TestProject): Promise<() =>
     [vite, 'build', explorer, '--outDir', outDir, '--emptyOutDir', '--logLevel', 'warn'],
     { env: { ...process.env, NODE_ENV: 'production' }, encoding: 'utf8' },
   );
-  if (build.status !== 0) throw new Error(`The explorer does not build:\n${build.stdout}${build.stderr}`);
+  if (build.status !== 0) {
+    // Said by each journey that fails for it, so that the other projects still run and are counted.
+    project.provide('url', '');
+    project.provide('buildFault', `The explorer does not build:\n${build.stdout}${build.stderr}`);
+    rmSync(outDir, { recursive: true, force: true });
+    return () => Promise.resolve();
+  }
+  project.provide('buildFault', '');
 
   const server = await preview({
     root: explorer,

@@ -1,0 +1,35 @@
+// The explorer as it ships opens, draws, asks nothing of anyone and is light enough.
+
+import { gzipSync } from 'node:zlib';
+import { describe, expect, it } from 'vitest';
+import { explorerInBrowser } from '../support/open-explorer.js';
+
+const explorer = explorerInBrowser();
+// Script in kB of gzip before the first figure: the project's own goal (docs/decisions/0002).
+const goal_kB = 150;
+
+describe('the built explorer', () => {
+  it('opens with a figure, without an error and without a request to anywhere else', async () => {
+    const { page, problems } = await explorer.open();
+    await page.locator('figure svg').first().waitFor();
+    expect(await page.title()).toContain('Kettle & Plate');
+    expect(problems).toEqual([]);
+  });
+
+  it(`shows its first figure on no more than ${String(goal_kB)} kB of script`, async () => {
+    const { page } = await explorer.open();
+    await page.locator('figure svg').first().waitFor();
+    const addresses = await page.evaluate(() =>
+      performance
+        .getEntriesByType('resource')
+        .map((entry) => entry.name)
+        .filter((name) => new URL(name).pathname.endsWith('.js')),
+    );
+    expect(addresses.length).toBeGreaterThan(0);
+    const bodies = await Promise.all(
+      [...new Set(addresses)].map(async (address) => (await fetch(address)).arrayBuffer()),
+    );
+    const total_kB = bodies.reduce((sum, body) => sum + gzipSync(new Uint8Array(body)).length, 0) / 1000;
+    expect(total_kB).toBeLessThanOrEqual(goal_kB);
+  });
+});

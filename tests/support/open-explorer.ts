@@ -1,0 +1,67 @@
+// For journeys: the built explorer in a real browser. Call `explorerInBrowser()` once in a test file;
+// it starts one browser for the file and hands out fresh pages that note everything that goes wrong.
+
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright';
+import { afterAll, beforeAll, inject } from 'vitest';
+import { launchOptions } from './browser.mjs';
+
+export interface OpenPage {
+  readonly page: Page;
+  /** Errors on the console, exceptions, failed requests and requests to anywhere else, as they happen. */
+  readonly problems: readonly string[];
+}
+
+export interface ExplorerBrowser {
+  /** Opens the explorer at an address below its root, for instance '#the-ceiling'. */
+  open(address?: string, options?: BrowserContextOptions): Promise<OpenPage>;
+}
+
+export function explorerInBrowser(): ExplorerBrowser {
+  let browser: Browser | undefined;
+  beforeAll(async () => {
+    browser = await chromium.launch(launchOptions());
+  });
+  afterAll(async () => {
+    await browser?.close();
+  });
+  return {
+    async open(address = '', options = {}) {
+      if (inject('buildFault') !== '') throw new Error(inject('buildFault'));
+      if (browser === undefined) throw new Error('open() is for use inside a test');
+      const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB', ...options });
+      const page = await context.newPage();
+      const problems = noteProblems(page);
+      await page.goto(inject('url') + address);
+      return { page, problems };
+    },
+  };
+}
+
+/** What axe finds wrong on a page, one line a rule; empty when nothing is. */
+export async function accessibilityFaults(page: Page): Promise<string[]> {
+  await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'));
+  const results = await page.evaluate<AxeResults>('axe.run()');
+  return results.violations.map((rule) => `${rule.id}: ${rule.nodes.map((node) => node.target.join(' ')).join(', ')}`);
+}
+
+function noteProblems(page: Page): string[] {
+  const problems: string[] = [];
+  const home = inject('url');
+  page.on('console', (message) => {
+    if (message.type() === 'error') problems.push(`console: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => problems.push(`exception: ${error.message}`));
+  page.on('requestfailed', (request) => problems.push(`failed: ${request.url()}`));
+  page.on('response', (response) => {
+    if (response.status() >= 400) problems.push(`status ${String(response.status())}: ${response.url()}`);
+  });
+  page.on('request', (request) => {
+    if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(home)) {
+      problems.push(`elsewhere: ${request.url()}`);
+    }
+  });
+  return problems;
+}

@@ -3,6 +3,15 @@ export { InputError, type InputFault, type Outcome } from './errors.js';
 
 // strength, substances, units
 export { densityOfMixture } from './mixture/density.js';
+export { trueStrengthFromReading, type HydrometerReading, type TrueStrength } from './mixture/hydrometer.js';
+export {
+  densityInAir,
+  massFractionFromProof,
+  proofFromMassFraction,
+  proofFromStrength,
+  proofGallonsFromPureAlcohol,
+  strengthFromProof,
+} from './mixture/proof.js';
 export {
   massFractionFromMoleFraction,
   massFractionFromStrength,
@@ -33,3 +42,32 @@ export type {
   VolumeFraction20C,
   Watt,
 } from './units/quantities.js';
+
+// equilibrium, simple still, stages
+export type { ActivityModel, ActivityState } from './mixture/activity/activity-model.js';
+export { ACTIVITY_NAMES, activityModel, type ActivityName, DEFAULT_ACTIVITY } from './mixture/activity/registry.js';
+export { azeotrope, type Azeotrope } from './equilibrium/azeotrope.js';
+export { bubblePoint, type BubblePoint } from './equilibrium/bubble-point.js';
+export { compileCurve, COMPILED_RANGE_PA, type CompileOptions } from './equilibrium/compile-curve.js';
+export { dewPoint, type DewPoint } from './equilibrium/dew-point.js';
+export {
+  latentHeatOnSlice,
+  temperatureOnSlice,
+  vapourOnSlice,
+  type CurvePoint,
+  type CurveSlice,
+  type EquilibriumCurve,
+} from './equilibrium/equilibrium-curve.js';
+export { createEthanolWater, type EthanolWater } from './equilibrium/ethanol-water.js';
+export { relativeVolatility } from './equilibrium/relative-volatility.js';
+export {
+  boilingTemperatureEthanol,
+  saturationPressureEthanol,
+  saturationSlopeEthanol,
+} from './substances/ethanol-saturation.js';
+export {
+  boilingTemperatureWater,
+  saturationPressureWater,
+  saturationSlopeWater,
+} from './substances/water-saturation.js';
+export { chargeAmounts } from './run/charge.js';

@@ -1,0 +1,43 @@
+// The bubble point: at which temperature a liquid begins to boil, and what vapour rises.
+// The equation and its solution stand in bubble-state.ts.
+
+import type { ActivityModel } from '../mixture/activity/activity-model.js';
+import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
+import { bubbleSolver, checkState } from './bubble-state.js';
+
+/** Temperature, vapour and slopes at one composition and pressure. */
+export interface BubblePoint {
+  readonly temperature_K: Kelvin;
+  /** Mole fraction of ethanol in the vapour, y. */
+  readonly vapourMoleFraction: MoleFraction;
+  /** α = (y/x) / ((1 − y)/(1 − x)). */
+  readonly relativeVolatility: number;
+  /** ∂T/∂x at constant pressure, K. */
+  readonly temperatureSlope: number;
+  /** ∂y/∂x at constant pressure. */
+  readonly vapourSlope: number;
+}
+
+/**
+ * The temperature at which a liquid boils under a pressure, and the vapour it gives.
+ *
+ * Equation: x γ1 p1(T) + (1 − x) γ2 p2(T) = P;  y = x γ1 p1/P (ideal vapour).
+ * @param model Activity model that gives γ.
+ * @param moleFraction Ethanol in the liquid, x, [mol/mol]; 0 to 1; outside it throws.
+ * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
+ * @returns Temperature [K], mole fraction in the vapour, relative volatility, slopes by x.
+ * @throws InputError when the composition or the pressure is outside its range.
+ * @example bubblePoint(activityModel('nrtl'), 0.5, 101325).temperature_K // → 352.868
+ * Source: modified Raoult's law; Poling, Prausnitz & O'Connell 2001, chapter 8.
+ */
+export function bubblePoint(model: ActivityModel, moleFraction: MoleFraction, pressure_Pa: Pascal): BubblePoint {
+  checkState(moleFraction, pressure_Pa);
+  const state = bubbleSolver(model)(moleFraction, pressure_Pa);
+  return {
+    temperature_K: state.temperature_K,
+    vapourMoleFraction: state.vapour,
+    relativeVolatility: state.alpha,
+    temperatureSlope: state.temperatureSlope,
+    vapourSlope: state.vapourSlope,
+  };
+}

@@ -1,0 +1,132 @@
+// The bubble equation and its derivatives: modified Raoult's law with an ideal vapour,
+//   y_i P = x_i γ_i(x, T) p_i(T),   K_i = γ_i p_i / P,   x K1 + (1 − x) K2 = 1
+// solved for T by Newton's method in 1/T on ln(x K1 + (1 − x) K2) = 0, which is nearly straight in 1/T.
+//   α = K1/K2,  y = α x / (1 + (α − 1) x)
+// Left out: vapour non-ideality and the Poynting factor (docs/theory/equilibrium.md says what they cost).
+
+import { checkRange, InputError } from '../errors.js';
+import type { ActivityModel, ActivityState } from '../mixture/activity/activity-model.js';
+import type { ValueAndSlope } from '../numerics/root.js';
+import { ethanolSaturation } from '../substances/ethanol-saturation.js';
+import { waterSaturation } from '../substances/water-saturation.js';
+import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
+
+/** Pressures at which equilibrium is computed, Pa: ethanol boils at 3 °C at the lower and at 181 °C at the upper. */
+export const EQUILIBRIUM_RANGE_PA: readonly [Pascal, Pascal] = Object.freeze([2e3, 2e6] as const);
+
+/** A solved bubble point with its slopes at constant pressure. */
+export interface BubbleState {
+  temperature_K: Kelvin;
+  /** Relative volatility α, dimensionless. */
+  alpha: number;
+  vapour: MoleFraction;
+  /** ∂T/∂x, K. */
+  temperatureSlope: number;
+  /** ∂α/∂x. */
+  alphaSlope: number;
+  /** ∂y/∂x. */
+  vapourSlope: number;
+}
+
+/** Checks x and P of a public equilibrium function. */
+export function checkState(moleFraction: MoleFraction, pressure_Pa: Pascal): void {
+  checkRange('moleFraction', moleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1');
+  checkPressure(pressure_Pa);
+}
+
+/** Checks P of a public equilibrium function. */
+export function checkPressure(pressure_Pa: Pascal): void {
+  const [low, high] = EQUILIBRIUM_RANGE_PA;
+  checkRange('pressure_Pa', pressure_Pa, low, high, `a pressure from ${String(low)} to ${String(high)} Pa`);
+}
+
+/** A solver for one model; the returned function fills and returns the same record at each call, from the last solution on. */
+export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_Pa: Pascal) => Readonly<BubbleState> {
+  const activity: ActivityState = {
+    lnGammaEthanol: 0,
+    lnGammaWater: 0,
+    slopeEthanol: 0,
+    slopeWater: 0,
+    thermalEthanol: 0,
+    thermalWater: 0,
+  };
+  const ethanol: ValueAndSlope = { value: 0, slope: 0 };
+  const water: ValueAndSlope = { value: 0, slope: 0 };
+  const state: BubbleState = {
+    temperature_K: START_K,
+    alpha: 1,
+    vapour: 0,
+    temperatureSlope: 0,
+    alphaSlope: 0,
+    vapourSlope: 0,
+  };
+  let lastPressure_Pa = 0;
+
+  return (x, pressure_Pa) => {
+    const logPressure = Math.log(pressure_Pa);
+    const start = pressure_Pa === lastPressure_Pa ? 1 / state.temperature_K : coldStart(pressure_Pa);
+    const temperature_K = solve(start, x, logPressure);
+    lastPressure_Pa = pressure_Pa;
+    fill(temperature_K, x, logPressure);
+    return state;
+  };
+
+  function solve(start: number, x: number, logPressure: number): Kelvin {
+    let inverse = start;
+    for (let i = 0; i < MAX_ITERATIONS; i++) {
+      const temperature_K = 1 / inverse;
+      model.activity(x, temperature_K, activity);
+      ethanolSaturation.logPressure(temperature_K, ethanol);
+      waterSaturation.logPressure(temperature_K, water);
+      const first = x * Math.exp(activity.lnGammaEthanol + ethanol.value - logPressure);
+      const second = (1 - x) * Math.exp(activity.lnGammaWater + water.value - logPressure);
+      const sum = first + second;
+      const byTemperature =
+        (first * (activity.thermalEthanol + ethanol.slope) + second * (activity.thermalWater + water.slope)) / sum;
+      const step = Math.log(sum) / (byTemperature * temperature_K * temperature_K);
+      inverse = Math.min(HIGHEST_INVERSE, Math.max(LOWEST_INVERSE, inverse + step));
+      if (Math.abs(step) < SMALLEST_STEP) return 1 / inverse;
+    }
+    throw new InputError({
+      argument: 'model',
+      value: model.name,
+      expected: `a model whose bubble point can be found (x ${String(x)}, ln P ${String(logPressure)})`,
+    });
+  }
+
+  function fill(temperature_K: Kelvin, x: number, logPressure: number): void {
+    model.activity(x, temperature_K, activity);
+    ethanolSaturation.logPressure(temperature_K, ethanol);
+    waterSaturation.logPressure(temperature_K, water);
+    const k1 = Math.exp(activity.lnGammaEthanol + ethanol.value - logPressure);
+    const k2 = Math.exp(activity.lnGammaWater + water.value - logPressure);
+    const thermal1 = activity.thermalEthanol + ethanol.slope;
+    const thermal2 = activity.thermalWater + water.slope;
+    const byComposition = k1 - k2 + x * k1 * activity.slopeEthanol + (1 - x) * k2 * activity.slopeWater;
+    const byTemperature = x * k1 * thermal1 + (1 - x) * k2 * thermal2;
+    const alpha = k1 / k2;
+    const denominator = 1 + (alpha - 1) * x;
+    const temperatureSlope = -byComposition / byTemperature;
+    const alphaSlope = alpha * (activity.slopeEthanol - activity.slopeWater + (thermal1 - thermal2) * temperatureSlope);
+    state.temperature_K = temperature_K;
+    state.alpha = alpha;
+    state.vapour = (alpha * x) / denominator;
+    state.temperatureSlope = temperatureSlope;
+    state.alphaSlope = alphaSlope;
+    state.vapourSlope = (alpha + alphaSlope * x * (1 - x)) / (denominator * denominator);
+  }
+}
+
+const MAX_ITERATIONS = 60;
+/** Newton's last step in 1/T [1/K]; 1e-12 of 1/T, after which the next step would be rounding. */
+const SMALLEST_STEP = 3e-15;
+const START_K = 362;
+/** ln p of both substances falls by about this many kelvin times 1/T. */
+const CLAPEYRON_K = 4900;
+const START_LOG_PRESSURE = Math.log(1e5);
+const HIGHEST_INVERSE = 1 / ethanolSaturation.equation.lowest_K;
+const LOWEST_INVERSE = 1 / (ethanolSaturation.equation.criticalTemperature_K - 1);
+
+function coldStart(pressure_Pa: Pascal): number {
+  return 1 / START_K - (Math.log(pressure_Pa) - START_LOG_PRESSURE) / CLAPEYRON_K;
+}

@@ -1,0 +1,22 @@
+// How much more readily ethanol leaves the liquid than water does, as a function of the liquid.
+
+import type { ActivityModel } from '../mixture/activity/activity-model.js';
+import type { MoleFraction, Pascal } from '../units/quantities.js';
+import { bubbleSolver, checkState } from './bubble-state.js';
+
+/**
+ * Relative volatility of ethanol to water at the bubble point.
+ *
+ * Equation: α = γ1 p1(T) / (γ2 p2(T)); finite at both ends of x, 1 at the azeotrope.
+ * @param model Activity model that gives γ.
+ * @param moleFraction Ethanol in the liquid, x, [mol/mol]; 0 to 1; outside it throws.
+ * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
+ * @returns α, dimensionless.
+ * @throws InputError when the composition or the pressure is outside its range.
+ * @example relativeVolatility(activityModel('nrtl'), 0.5, 101325) // → 1.9225
+ * Source: definition.
+ */
+export function relativeVolatility(model: ActivityModel, moleFraction: MoleFraction, pressure_Pa: Pascal): number {
+  checkState(moleFraction, pressure_Pa);
+  return bubbleSolver(model)(moleFraction, pressure_Pa).alpha;
+}

@@ -1,0 +1,49 @@
+// What is filled into the still, as amounts of ethanol and water: the one place in a run where volume and strength
+// meet density.
+
+import { InputError } from '../errors.js';
+import { type Amounts, amountsFromVolume } from '../mixture/volume.js';
+import type { Charge } from './problem.js';
+import { rangeFault } from './check.js';
+
+/** A kettle is called dry when this share of the whole charge is left in it (heating it further is unsafe long before). */
+export const DRY_SHARE = 0.005;
+
+/**
+ * Amounts of ethanol and water in a charge.
+ *
+ * Equation: for a volume m = V ρ(p, 20 °C); for an amount n1 = x n, n2 = (1 − x) n.
+ * @param charge A volume at 20 °C [m³] with its strength, or an amount [mol] with its mole fraction; both above 0.
+ * @returns Amounts of ethanol and water, [mol].
+ * @throws InputError when a part is not a number, not above 0, or a share is outside 0 to 1.
+ * @example chargeAmounts({ kind: 'amount', amount_mol: 100, moleFraction: 0.18 }).water_mol // → 82
+ * Source: OIML R 22, International Alcoholometric Tables, 1975, for the density.
+ */
+export function chargeAmounts(charge: Charge): Amounts {
+  const faults =
+    charge.kind === 'volume'
+      ? [
+          ...rangeFault('charge.volume_m3', charge.volume_m3, Number.MIN_VALUE, 1e9, 'a volume above 0 m³'),
+          ...rangeFault(
+            'charge.strength',
+            charge.strength,
+            Number.MIN_VALUE,
+            1,
+            'a strength above 0, up to 1 (0.40 is 40 % vol)',
+          ),
+        ]
+      : [
+          ...rangeFault('charge.amount_mol', charge.amount_mol, Number.MIN_VALUE, 1e15, 'an amount above 0 mol'),
+          ...rangeFault(
+            'charge.moleFraction',
+            charge.moleFraction,
+            Number.MIN_VALUE,
+            1,
+            'a mole fraction of ethanol above 0, up to 1',
+          ),
+        ];
+  if (faults.length > 0) throw new InputError(...faults);
+  if (charge.kind === 'volume') return amountsFromVolume(charge.volume_m3, charge.strength);
+  const ethanol_mol = charge.amount_mol * charge.moleFraction;
+  return { ethanol_mol, water_mol: charge.amount_mol - ethanol_mol };
+}

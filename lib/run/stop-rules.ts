@@ -1,0 +1,147 @@
+// The stop rules as one family: for each kind a margin that falls through zero when the rule is met, a check that
+// refuses rules that can never be met, and a sentence.
+
+import { ZERO_CELSIUS, STANDARD_ATMOSPHERE } from '../constants.js';
+import type { InputFault } from '../errors.js';
+import { moleFractionFromStrength } from '../mixture/strength.js';
+import { type Amounts, volumeAt20C } from '../mixture/volume.js';
+import { boilingTemperatureWater } from '../substances/water-saturation.js';
+import type { Kelvin, Mole, MoleFraction, Pascal, Second } from '../units/quantities.js';
+import { rangeFault } from './check.js';
+import type { StopRule } from './problem.js';
+
+/** What a stop rule may ask of a run at one moment. */
+export interface RunState {
+  readonly time_s: Second;
+  /** Time since the step of the run sheet began. */
+  readonly stepTime_s: Second;
+  readonly kettleMoleFraction: MoleFraction;
+  readonly kettleTemperature_K: Kelvin;
+  readonly spoutMoleFraction: MoleFraction;
+  readonly headTemperature_K: Kelvin;
+  readonly collectedEthanol_mol: Mole;
+  readonly collectedWater_mol: Mole;
+  /** Ethanol in kettle, plates and condenser. */
+  readonly ethanolLeft_mol: Mole;
+  readonly chargeEthanol_mol: Mole;
+}
+
+/** How far a run is from a rule: above zero before the rule is met, zero where it is met, below zero after. */
+export type StopMargin = (state: RunState) => number;
+
+interface RuleKind<Rule extends StopRule> {
+  margin(rule: Rule): StopMargin;
+  faults(rule: Rule, where: string, charge: Amounts, pressure_Pa: Pascal): InputFault[];
+  words(rule: Rule): string;
+  /** True where the margin must have been above zero once in the first step before the rule counts. */
+  readonly arms: boolean;
+}
+
+type RuleOf<Kind extends StopRule['kind']> = Extract<StopRule, { kind: Kind }>;
+
+const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
+  duration: {
+    margin: (rule) => (state) => rule.seconds - state.stepTime_s,
+    faults: (rule, where) => rangeFault(`${where}.seconds`, rule.seconds, Number.MIN_VALUE, 1e9, 'a time above 0 s'),
+    words: (rule) => `${printed(rule.seconds / 60)} min had passed`,
+    arms: false,
+  },
+  collectedVolume: {
+    margin: (rule) => (state) =>
+      rule.volume_m3 - volumeAt20C(positive(state.collectedEthanol_mol), positive(state.collectedWater_mol)),
+    faults(rule, where, charge) {
+      const most = volumeAt20C(charge.ethanol_mol, charge.water_mol);
+      const expected = `a volume above 0 and below the charge's ${most.toPrecision(4)} m³`;
+      return rangeFault(`${where}.volume_m3`, rule.volume_m3, Number.MIN_VALUE, most, expected);
+    },
+    words: (rule) => `${printed(1000 * rule.volume_m3)} L were collected`,
+    arms: false,
+  },
+  spoutStrengthBelow: {
+    margin(rule) {
+      const least = moleFractionFromStrength(rule.strength);
+      return (state) => state.spoutMoleFraction - least;
+    },
+    faults: (rule, where) => strengthFaults(rule, where),
+    words: (rule) => `the spout fell to ${printed(100 * rule.strength)} % vol`,
+    arms: true,
+  },
+  kettleStrengthBelow: {
+    margin(rule) {
+      const least = moleFractionFromStrength(rule.strength);
+      return (state) => state.kettleMoleFraction - least;
+    },
+    faults: (rule, where) => strengthFaults(rule, where),
+    words: (rule) => `the kettle fell to ${printed(100 * rule.strength)} % vol`,
+    arms: false,
+  },
+  kettleTemperatureAbove: {
+    margin: (rule) => (state) => rule.temperature_K - state.kettleTemperature_K,
+    faults: (rule, where, _charge, pressure_Pa) => temperatureFaults(rule, where, pressure_Pa),
+    words: (rule) => `the kettle reached ${printed(rule.temperature_K - ZERO_CELSIUS)} °C`,
+    arms: false,
+  },
+  headTemperatureAbove: {
+    margin: (rule) => (state) => rule.temperature_K - state.headTemperature_K,
+    faults: (rule, where, _charge, pressure_Pa) => temperatureFaults(rule, where, pressure_Pa),
+    words: (rule) => `the head reached ${printed(rule.temperature_K - ZERO_CELSIUS)} °C`,
+    arms: true,
+  },
+  alcoholLeftBelow: {
+    margin: (rule) => (state) => state.ethanolLeft_mol / state.chargeEthanol_mol - rule.share,
+    faults: (rule, where) => rangeFault(`${where}.share`, rule.share, 1e-9, 1, 'a share above 0, up to 1'),
+    words: (rule) => `${printed(100 * rule.share)} % of the alcohol was left`,
+    arms: false,
+  },
+};
+
+/** The margin of a rule: a function of the run's state that falls through zero when the rule is met. */
+export function stopMargin(rule: StopRule): StopMargin {
+  return kindOf(rule).margin(rule);
+}
+
+/** Whether in the first step a rule counts only after its margin has once been above zero. */
+export function armsFirst(rule: StopRule): boolean {
+  return kindOf(rule).arms;
+}
+
+/** What is wrong with a rule: not a number, or never to be met by this charge at this (highest) pressure. */
+export function stopRuleFaults(
+  where: string,
+  rule: StopRule,
+  charge: Amounts,
+  pressure_Pa: Pascal = STANDARD_ATMOSPHERE * 3,
+): InputFault[] {
+  if (!Object.hasOwn(KINDS, rule.kind)) {
+    return [{ argument: `${where}.kind`, value: rule.kind, expected: `one of ${Object.keys(KINDS).join(', ')}` }];
+  }
+  return kindOf(rule).faults(rule, where, charge, pressure_Pa);
+}
+
+/** What happened when the rule was met, as the end of a sentence. */
+export function describeRule(rule: StopRule): string {
+  return kindOf(rule).words(rule);
+}
+
+function kindOf(rule: StopRule): RuleKind<StopRule> {
+  return KINDS[rule.kind] as unknown as RuleKind<StopRule>;
+}
+
+function strengthFaults(rule: { readonly strength: number }, where: string): InputFault[] {
+  return rangeFault(`${where}.strength`, rule.strength, 1e-6, 1, 'a strength above 0, up to 1 (0.40 is 40 % vol)');
+}
+
+/** Nothing in the still gets hotter than boiling water at the pressure; below 0 °C nothing boils there. */
+function temperatureFaults(rule: { readonly temperature_K: Kelvin }, where: string, pressure_Pa: Pascal): InputFault[] {
+  const hottest = boilingTemperatureWater(pressure_Pa);
+  const expected = `a temperature below boiling water's ${hottest.toFixed(2)} K, above ${String(ZERO_CELSIUS)} K`;
+  return rangeFault(`${where}.temperature_K`, rule.temperature_K, ZERO_CELSIUS, hottest, expected);
+}
+
+function positive(amount_mol: Mole): Mole {
+  return Math.max(0, amount_mol);
+}
+
+function printed(value: number): string {
+  return String(Number(value.toPrecision(4)));
+}

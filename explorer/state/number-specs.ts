@@ -1,0 +1,149 @@
+// The parameter table in one system of units, as the blanks and the ruler want it.
+
+import { pressureAtAltitude, strengthFromProof, toSI } from '#lib/index.js';
+import type { NumberSpec } from '../components/number/number-spec.js';
+import type { EngineDimension } from '../formula/engine.js';
+import { joined, trimmed } from '../text/format.js';
+import { plainUnit, readText } from '../text/parse.js';
+import type { UnitSystem } from '../text/unit-systems.js';
+import { parameters, type Parameter } from './parameters.js';
+import type { ParameterKey } from './scenario.js';
+
+export type NumberSpecs = Readonly<Record<ParameterKey, NumberSpec>>;
+
+/** A number's way between SI and the unit shown, its unit in the blank, and what else it may be typed in. */
+interface Shown {
+  readonly toShown: (si: number) => number;
+  readonly fromShown: (shown: number) => number;
+  readonly suffix: (shown: number) => string;
+  readonly typed: Readonly<Record<string, (value: number) => number>>;
+}
+
+const made = new Map<string, NumberSpecs>();
+
+/** One spec a key; the same object for the same units. */
+export function numberSpecs(units: UnitSystem): NumberSpecs {
+  const known = made.get(units.name);
+  if (known !== undefined) return known;
+  const specs = Object.fromEntries(parameters.map((row) => [row.key, specOf(row, units)])) as NumberSpecs;
+  made.set(units.name, specs);
+  return specs;
+}
+
+function specOf(row: Parameter, units: UnitSystem): NumberSpec {
+  const { toShown, fromShown, suffix, typed } = shownAs(row.quantity, units);
+  const { step, decimals } = row.grain[units.name];
+  const unitsTyped = new Map(Object.entries(typed).map(([unit, read]) => [plainUnit(unit), read]));
+  unitsTyped.set(plainUnit(suffix(2)), fromShown);
+  const dimensions = dimensionsOf(row.quantity);
+  return {
+    key: row.key,
+    label: row.label,
+    low: inward(toShown(row.low), decimals, Math.ceil),
+    high: inward(toShown(row.high), decimals, Math.floor),
+    step,
+    toShown,
+    fromShown,
+    digits: (shown) => trimmed(shown, decimals),
+    suffix,
+    read: (text) => readText(text, { fromShown, units: unitsTyped, engine: dimensions.length > 0 }),
+    readWithEngine: async (number, unit) => {
+      const { siFromUnit } = await import('../formula/engine.js');
+      for (const { dimension, toParameter } of dimensions) {
+        const si = siFromUnit(number, unit, dimension);
+        if (si !== undefined) return toParameter(si);
+      }
+      return undefined;
+    },
+    tooHigh: row.tooHigh,
+    tooLow: row.tooLow,
+  };
+}
+
+/** A limit as shown, rounded to what the blank can print without leaving the range. */
+function inward(limit: number, decimals: number, round: (value: number) => number): number {
+  const scale = 10 ** decimals;
+  return round(Number((limit * scale).toPrecision(12))) / scale;
+}
+
+function shownAs(quantity: Parameter['quantity'], units: UnitSystem): Shown {
+  const same = (value: number): number => value;
+  switch (quantity) {
+    case 'plates':
+      return {
+        toShown: same,
+        fromShown: Math.round,
+        suffix: (shown) => (shown === 1 ? '\u00a0plate' : '\u00a0plates'),
+        typed: { plate: Math.round },
+      };
+    case 'ratio':
+      return {
+        toShown: same,
+        fromShown: same,
+        suffix: () => '\u00a0:\u00a01',
+        typed: { 'to 1': same },
+      };
+    case 'percent':
+      return {
+        toShown: (share) => 100 * share,
+        fromShown: (shown) => shown / 100,
+        suffix: () => '\u00a0%',
+        typed: { 'per cent': (value) => value / 100 },
+      };
+    default: {
+      const { toShown, fromShown, unit } = units[quantity];
+      return { toShown, fromShown, suffix: () => joined('', unit), typed: typedUnits[quantity] };
+    }
+  }
+}
+
+const percent = (value: number): number => value / 100;
+const by =
+  (symbol: Parameters<typeof toSI>[1]) =>
+  (value: number): number =>
+    toSI(value, symbol);
+
+/** Units the small table knows, as people write them. */
+const typedUnits = {
+  volume: {
+    L: by('L'),
+    litre: by('L'),
+    litres: by('L'),
+    liters: by('L'),
+    'US gal': by('US gal'),
+    'imp gal': by('imp gal'),
+    'UK gal': by('imp gal'),
+  },
+  strength: {
+    '%': percent,
+    '% vol': percent,
+    ABV: percent,
+    '% ABV': percent,
+    proof: strengthFromProof,
+    'US proof': strengthFromProof,
+  },
+  power: { W: by('W'), kW: by('kW'), 'BTU/h': by('BTU/h') },
+  pressure: {
+    kPa: by('kPa'),
+    mmHg: by('mmHg'),
+    bar: by('bar'),
+    psi: by('psi'),
+    m: pressureAtAltitude,
+    metres: pressureAtAltitude,
+  },
+} as const;
+
+/** What the formula engine may be asked for, and how its answer becomes the parameter. */
+function dimensionsOf(quantity: Parameter['quantity']): readonly {
+  readonly dimension: EngineDimension;
+  readonly toParameter: (si: number) => number;
+}[] {
+  const same = (si: number): number => si;
+  if (quantity === 'volume') return [{ dimension: 'm^3', toParameter: same }];
+  if (quantity === 'power') return [{ dimension: 'W', toParameter: same }];
+  if (quantity !== 'pressure') return [];
+  return [
+    { dimension: 'Pa', toParameter: same },
+    { dimension: 'm', toParameter: pressureAtAltitude },
+  ];
+}

@@ -1,0 +1,25 @@
+// What the reader has set, as one immutable record of SI numbers. Keys are those of the parameter table.
+
+/** Every number a page may set. */
+export interface Scenario {
+  /** Filled into the kettle, at 20 °C, m³. */
+  readonly chargeVolume: number;
+  /** % vol / 100 at 20 °C. */
+  readonly chargeStrength: number;
+  readonly plates: number;
+  /** Murphree vapour efficiency of a plate, 0..1. */
+  readonly efficiency: number;
+  /** L/D in the head. */
+  readonly reflux: number;
+  /** Heat into the boiling kettle, W. */
+  readonly heat: number;
+  /** Air pressure at the spout, Pa. */
+  readonly pressure: number;
+}
+
+export type ParameterKey = keyof Scenario;
+
+/** `scenario` with one number changed; the same record when nothing changes. */
+export function withNumber(scenario: Scenario, key: ParameterKey, value: number): Scenario {
+  return Object.is(scenario[key], value) ? scenario : { ...scenario, [key]: value };
+}

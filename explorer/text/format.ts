@@ -1,0 +1,50 @@
+// Numbers as text. Fixed decimals in read-outs and tables, so that columns line up; trimmed ones in
+// sentences. A true minus sign; a decimal point; no marks between thousands.
+
+/** '92.2': always so many decimals. */
+export function fixed(value: number, decimals: number): string {
+  const text = value.toFixed(decimals);
+  return (Number(text) === 0 ? text.replace('-', '') : text).replace('-', '−');
+}
+
+/** '9.5', '120': at most so many decimals, none that say nothing. */
+export function trimmed(value: number, decimals: number): string {
+  const text = fixed(value, decimals);
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}
+
+/** A number and its unit, which never part: no-break space before words, none before a degree sign's unit. */
+export function joined(digits: string, unit: string): string {
+  return unit === '' ? digits : `${digits}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
+}
+
+/** '1 h 22 min', '45 min', '0 min'. */
+export function clock(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  const hours = Math.floor(minutes / 60);
+  const rest = minutes % 60;
+  if (hours === 0) return joined(String(rest), 'min');
+  return rest === 0 ? joined(String(hours), 'h') : `${joined(String(hours), 'h')} ${joined(String(rest), 'min')}`;
+}
+
+/** '49 %' from 0.49. */
+export function percent(share: number, decimals = 0): string {
+  return joined(fixed(100 * share, decimals), '%');
+}
+
+const wordsToTwelve = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ');
+
+/** 'seven' up to twelve, '13' above. */
+export function countInWords(count: number): string {
+  return wordsToTwelve[count] ?? String(count);
+}
+
+const ordinals = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(' ');
+
+/** 'seventh' up to twelfth, '13th' above. */
+export function ordinal(count: number): string {
+  const word = ordinals[count - 1];
+  if (word !== undefined) return word;
+  const ending = count % 100 > 10 && count % 100 < 14 ? 'th' : (['th', 'st', 'nd', 'rd'][count % 10] ?? 'th');
+  return `${String(count)}${ending}`;
+}

@@ -1,0 +1,38 @@
+// What went wrong, as sentences for people: the correction of a number, faults that came back from the
+// solver, and endings of a run that were not asked for.
+
+import type { InputFault } from '#lib/index.js';
+import { numberWithUnit, type NumberFault, type NumberSpec } from '../components/number/number-spec.js';
+import type { Correction } from '../components/number/kp-setup.js';
+
+/** The correction line of a number: what is wrong, what would be right, which value the figures still use. */
+export function correctionOf(spec: NumberSpec, fault: NumberFault, inUse: number): Correction {
+  const unit = spec.suffix(2);
+  const range = `${spec.digits(spec.low)} to ${spec.digits(spec.high)}`;
+  const still = `The figures still use ${numberWithUnit(spec, inUse)}.`;
+  const putBack = `Put ${spec.digits(spec.toShown(inUse))} back`;
+  const bare = /^[\d\s.,−-]+$/u.test(fault.draft);
+  const draft = bare ? `${fault.draft.trim()}${unit}` : fault.draft.trim();
+  const says = (words: string): Correction => ({ key: spec.key, draft, says: `${words} ${still}`, putBack });
+  switch (fault.reason) {
+    case 'tooHigh':
+      return says(`${spec.tooHigh}: ${range}.`);
+    case 'tooLow':
+      return says(`${spec.tooLow}: ${range}.`);
+    case 'ambiguousComma':
+      return says(`may be thousands or a decimal: write it without the comma, or with a point.`);
+    case 'unknownUnit':
+      return says(`has a unit that does not fit here: a number in${unit.replace(/\u00a0plates/u, ' plates')} will do.`);
+    case 'empty':
+      return { ...says(`A number is missing: ${range}${unit}.`), draft: '' };
+    default:
+      return says(`is no number: ${range}${unit}.`);
+  }
+}
+
+/** Faults the solver found in its problem; the page's own limits should have caught them. */
+export function refusalOf(faults: readonly InputFault[]): string {
+  const first = faults[0];
+  if (first === undefined) return 'The solver could not answer. The figures still show the run before.';
+  return `The solver refused ${first.argument}: it expected ${first.expected}. The figures still show the run before.`;
+}

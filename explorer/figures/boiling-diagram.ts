@@ -68,6 +68,7 @@ export function boilingDiagram(rows: BoilingDiagramRows, size: FigureSize): Draw
         rightScale: null,
       },
     ],
+    rightRoom: 0,
     cursor: null,
     readOut: null,
     table: () => table(rows),

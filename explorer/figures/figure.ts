@@ -193,6 +193,8 @@ export interface Drawing {
   readonly description: string;
   readonly x: Axis;
   readonly panels: readonly Panel[];
+  /** Px taken from the width at right, for a second scale that may not hang outside (narrow); else 0. */
+  readonly rightRoom: number;
   readonly cursor: CursorSpec | null;
   readonly readOut: ReadOut | null;
   /** Made when asked for: it is long. */

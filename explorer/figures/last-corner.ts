@@ -13,6 +13,8 @@ const namedStrengths = [0.95, 0.96];
 const times = ['', 'once', 'twice', 'three', 'four', 'five', 'six', 'seven', 'eight'][Math.floor(1 / cornerSide)];
 
 export function lastCorner(rows: StaircaseDiagramRows, size: FigureSize): Drawing {
+  const room = size.layout === 'narrow' ? 38 : 0;
+  const side = size.width - room;
   const window = cornerWindow(rows.azeotrope);
   const axis = fixedAxis({ title: 'alcohol in the liquid', unit: 'mole fraction' }, window, 0.02, 2);
   const marks: Mark[] = [...staircaseMarks(rows)];
@@ -35,16 +37,17 @@ export function lastCorner(rows: StaircaseDiagramRows, size: FigureSize): Drawin
     panels: [
       {
         key: 'corner',
-        height: size.width,
+        height: side,
         y: { ...axis, title: 'The last corner', unit: `${times} times larger` },
         marks,
         names,
         marginNames: [],
         cursorSeries: [],
         framed: true,
-        rightScale: rightScale(rows, window, size.width),
+        rightScale: rightScale(rows, window, side),
       },
     ],
+    rightRoom: room,
     cursor: null,
     readOut: null,
     table: () => staircaseTable(rows),

@@ -52,6 +52,7 @@ export function strengthByStill(rows: StrengthByStillRows, size: FigureSize): Dr
         rightScale: null,
       },
     ],
+    rightRoom: 0,
     cursor: runCursor(stills, 'volume', units),
     readOut: { ...runReadOut(named, 'volume', units), note: () => 'collected' },
     table: () => runTable(stills, units),

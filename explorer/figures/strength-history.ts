@@ -67,6 +67,7 @@ export function strengthHistory(rows: RunHistoryRows, size: FigureSize): Drawing
         rightScale: null,
       },
     ],
+    rightRoom: 0,
     cursor: runCursor(rows.runs, along, units),
     readOut: runReadOut(rows.runs, along, units),
     table: () => runTable(rows.runs, units),

@@ -62,6 +62,7 @@ export function temperatureHistory(rows: RunHistoryRows, size: FigureSize): Draw
         rightScale: null,
       },
     ],
+    rightRoom: 0,
     cursor: runCursor(rows.runs, along, units),
     readOut: runReadOut(rows.runs, along, units),
     table: () => runTable(rows.runs, units),

@@ -33,6 +33,7 @@ export function xyDiagram(rows: StaircaseDiagramRows, size: FigureSize): Drawing
         rightScale: null,
       },
     ],
+    rightRoom: 0,
     cursor: null,
     readOut: null,
     table: () => staircaseTable(rows),

@@ -1,0 +1,217 @@
+// <kp-figure>: puts a figure on the page. Give it a figure (rows and size in, drawing out) and its rows;
+// it redraws when either changes identity, and emits `cursor-moved` and `pencil` when the reader acts.
+
+import { html, LitElement, nothing } from 'lit';
+import type { PropertyDeclarations, PropertyValues, TemplateResult } from 'lit';
+import type { Drawing, Figure, FigureSize } from '../../figures/figure.js';
+import { cursorKey, cursorAtPointer } from './cursor-moves.js';
+import { CursorMovedEvent, PencilEvent } from './events.js';
+import { FigurePainter } from './figure-painter.js';
+import { figureSize } from './geometry.js';
+import type { Geometry } from './geometry.js';
+import { forgetWidths } from './measure-text.js';
+import { numbersTable } from './numbers-table.js';
+import { readOutTable, readOutWords } from './read-out.js';
+
+let made = 0;
+const wideScreen = '(min-width: 1000px)';
+/** Width on paper, whatever screen it came from: the text column, or one of a pair. */
+const bookWidth = { single: 608, pair: 432 };
+
+export class KpFigure extends LitElement {
+  static override properties: PropertyDeclarations = {
+    figure: { attribute: false },
+    rows: { attribute: false },
+    cursorX: { attribute: false },
+    pencils: { type: Number },
+    pair: { type: Boolean, reflect: true },
+    size: { state: true },
+    numbersShown: { state: true },
+  };
+
+  /** The figure's function; any rows, as long as `rows` are the ones it takes. */
+  declare figure: Figure<never> | null;
+  declare rows: unknown;
+  /** SI; null leaves it where the figure puts it. Setting it from outside emits nothing. */
+  declare cursorX: number | null;
+  /** How many pencil lines are on it; -1 for a figure that keeps none. */
+  declare pencils: number;
+  /** One of two figures side by side. */
+  declare pair: boolean;
+  declare size: FigureSize | null;
+  declare numbersShown: boolean;
+
+  readonly #painter = new FigurePainter(`kp-figure-${++made}`);
+  readonly #resize = new ResizeObserver(() => this.#measure());
+  readonly #screen = matchMedia(wideScreen);
+  #drawing: Drawing | null = null;
+  #geometry: Geometry | null = null;
+  #printing = false;
+
+  constructor() {
+    super();
+    this.figure = null;
+    this.rows = null;
+    this.cursorX = null;
+    this.pencils = -1;
+    this.pair = false;
+    this.size = null;
+    this.numbersShown = false;
+  }
+
+  protected override createRenderRoot(): this {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#measure();
+    this.#resize.observe(this);
+    this.#screen.addEventListener('change', this.#measure);
+    addEventListener('beforeprint', this.#toBook);
+    addEventListener('afterprint', this.#toScreen);
+    void document.fonts.ready.then(() => {
+      forgetWidths();
+      this.#repaint();
+    });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#resize.disconnect();
+    this.#screen.removeEventListener('change', this.#measure);
+    removeEventListener('beforeprint', this.#toBook);
+    removeEventListener('afterprint', this.#toScreen);
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (!(changed.has('figure') || changed.has('rows') || changed.has('size'))) return;
+    const { figure, rows, size } = this;
+    if (figure === null || rows === null || rows === undefined || size === null) return;
+    this.#drawing = figure(rows as never, size);
+    this.#geometry = this.#painter.paint(this.#drawing, size);
+  }
+
+  protected override render(): TemplateResult | typeof nothing {
+    const drawing = this.#drawing;
+    const geometry = this.#geometry;
+    if (drawing === null || geometry === null) return nothing;
+    const x = this.#cursor();
+    return html`<div class="figure-plot" style="height: ${geometry.height}px">
+        <figure role="img" aria-label=${drawing.description}>${this.#painter.svg}</figure>
+        ${x === null ? nothing : this.#cursorHandle(drawing, geometry, x)}
+      </div>
+      ${x === null || drawing.readOut === null ? nothing : readOutTable(drawing.readOut, x)}
+      <div class="words-to-press">
+        ${
+          this.pencils < 0
+            ? nothing
+            : html`<button class="word-button" type="button" @click=${this.#keep}>Keep as a pencil line</button>
+                <button class="word-button" type="button" ?disabled=${this.pencils === 0} @click=${this.#rubOut}>
+                  Rub out
+                </button>`
+        }
+        <button
+          class="word-button"
+          type="button"
+          aria-expanded=${this.numbersShown}
+          @click=${() => (this.numbersShown = !this.numbersShown)}
+        >
+          ${this.numbersShown ? 'Put the numbers away' : 'Show the numbers'}
+        </button>
+      </div>
+      ${this.numbersShown ? numbersTable(drawing.table()) : nothing}`;
+  }
+
+  protected override updated(): void {
+    const x = this.#cursor();
+    if (x !== null && this.#drawing !== null && this.#geometry !== null) {
+      this.#painter.moveCursor(this.#drawing, this.#geometry, x);
+    }
+  }
+
+  #cursorHandle(drawing: Drawing, geometry: Geometry, x: number): TemplateResult {
+    const { quantity, range } = drawing.cursor!;
+    const words = drawing.readOut === null ? quantity.withUnit(x) : readOutWords(drawing.readOut, x);
+    return html`<div
+      class="cursor-handle"
+      role="slider"
+      tabindex="0"
+      aria-label="Cursor along ${drawing.x.title}"
+      aria-valuemin=${quantity.toShown(range[0])}
+      aria-valuemax=${quantity.toShown(range[1])}
+      aria-valuenow=${quantity.toShown(x)}
+      aria-valuetext=${words}
+      style="left: ${geometry.left}px; width: ${geometry.width}px; height: ${geometry.axisTitleY + 12}px"
+      @keydown=${this.#onKey}
+      @pointerdown=${this.#onPointer}
+      @pointermove=${this.#onPointer}
+    ></div>`;
+  }
+
+  /** Where the cursor stands, SI: within the run, whatever was asked. */
+  #cursor(): number | null {
+    const cursor = this.#drawing?.cursor;
+    if (!cursor) return null;
+    return Math.min(Math.max(this.cursorX ?? cursor.start, cursor.range[0]), cursor.range[1]);
+  }
+
+  #onKey(event: KeyboardEvent): void {
+    const at = this.#cursor();
+    const spec = this.#drawing?.cursor;
+    if (at === null || !spec) return;
+    const x = cursorKey(event.key, at, spec);
+    if (x === null) return;
+    event.preventDefault();
+    this.#moveTo(x);
+  }
+
+  #onPointer(event: PointerEvent): void {
+    const spec = this.#drawing?.cursor;
+    if (!spec) return;
+    const handle = event.currentTarget as HTMLElement;
+    if (event.type === 'pointerdown') handle.setPointerCapture(event.pointerId);
+    const { left, width } = handle.getBoundingClientRect();
+    this.#moveTo(cursorAtPointer((event.clientX - left) / width, this.#drawing!.x, spec));
+  }
+
+  #moveTo(x: number): void {
+    if (x === this.#cursor()) return;
+    this.cursorX = x;
+    this.dispatchEvent(new CursorMovedEvent(x));
+  }
+
+  readonly #keep = (): void => void this.dispatchEvent(new PencilEvent('keep'));
+  readonly #rubOut = (): void => void this.dispatchEvent(new PencilEvent('rubOut'));
+
+  readonly #measure = (): void => {
+    if (this.#printing) return;
+    const width = this.clientWidth;
+    if (width === 0) return;
+    const next = figureSize(width, this.#screen.matches ? 'wide' : 'narrow');
+    if (next.width !== this.size?.width || next.layout !== this.size.layout) this.size = next;
+  };
+
+  readonly #toBook = (): void => {
+    this.#printing = true;
+    this.size = { width: this.pair ? bookWidth.pair : bookWidth.single, layout: 'wide' };
+    this.performUpdate();
+  };
+
+  readonly #toScreen = (): void => {
+    this.#printing = false;
+    this.#measure();
+  };
+
+  #repaint(): void {
+    this.requestUpdate('size');
+  }
+}
+
+customElements.define('kp-figure', KpFigure);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'kp-figure': KpFigure;
+  }
+}

@@ -1,0 +1,106 @@
+// One mark, made once and then updated in place.
+
+import { curveLinear, curveMonotoneX, line } from 'd3-shape';
+import type { Mark } from '../../figures/figure.js';
+import { measureText } from './measure-text.js';
+import { marginGap } from './geometry.js';
+import { setAttributes, setText, svgElement } from './svg.js';
+
+/** Scales of a panel and the ids its marks refer to. */
+export interface MarkContext {
+  readonly x: (shown: number) => number;
+  readonly y: (shown: number) => number;
+  readonly width: number;
+  readonly clip: string;
+  readonly hatch: string;
+  readonly wide: boolean;
+}
+
+/** Px a line runs on into the gap before its name. */
+const runOut = marginGap - 10;
+const tick = 7;
+
+export function makeMark(mark: Mark): SVGElement {
+  switch (mark.kind) {
+    case 'curve':
+      return svgElement('path', { class: `kp-curve ${mark.hand} ${mark.weight}` });
+    case 'level':
+      return svgElement('line', { class: `kp-level ${mark.hand} ${mark.weight}`, x1: 0 });
+    case 'hatch':
+      return svgElement('rect', { class: 'kp-hatch', x: 0 });
+    case 'dot':
+      return svgElement('circle', { class: `kp-dot ${mark.hand}`, r: 4.5 });
+    case 'box':
+      return svgElement('rect', { class: 'kp-box' });
+    case 'measure': {
+      const group = svgElement('g', { class: 'kp-measure' });
+      group.append(svgElement('path', { class: 'drop' }), svgElement('path', { class: 'length' }), svgElement('text'));
+      return group;
+    }
+  }
+}
+
+export function updateMark(node: SVGElement, mark: Mark, context: MarkContext): void {
+  const { x, y } = context;
+  switch (mark.kind) {
+    case 'curve': {
+      setAttributes(node, {
+        class: `kp-curve ${mark.hand} ${mark.weight}`,
+        'clip-path': `url(#${context.clip})`,
+        d: pathOf(mark, context),
+      });
+      return;
+    }
+    case 'level': {
+      const end = context.width + (mark.reach === 'margin' && context.wide ? runOut : 0);
+      setAttributes(node, { x2: end, y1: y(mark.y), y2: y(mark.y) });
+      return;
+    }
+    case 'hatch': {
+      const height = Math.max(0, y(mark.from) - y(mark.to));
+      setAttributes(node, { y: y(mark.to), width: context.width, height, fill: `url(#${context.hatch})` });
+      return;
+    }
+    case 'dot':
+      setAttributes(node, { class: `kp-dot ${mark.hand}`, cx: x(mark.x), cy: y(mark.y) });
+      return;
+    case 'box': {
+      const left = x(mark.x[0]);
+      const top = y(mark.y[1]);
+      setAttributes(node, { x: left, y: top, width: x(mark.x[1]) - left, height: y(mark.y[0]) - top });
+      return;
+    }
+    case 'measure':
+      updateMeasure(node, mark, context);
+  }
+}
+
+/** Where the words of a measure line begin: on it, or beyond its end when it is shorter than they are. */
+export function measureWords(mark: Extract<Mark, { kind: 'measure' }>, context: MarkContext): { x: number; y: number } {
+  const from = context.x(mark.from);
+  const to = context.x(mark.to);
+  const fits = to - from > measureText(mark.words, false) + 12;
+  return fits ? { x: from + 8, y: context.y(mark.at) - 13 } : { x: to + 8, y: context.y(mark.at) - 2 };
+}
+
+function updateMeasure(node: SVGElement, mark: Extract<Mark, { kind: 'measure' }>, context: MarkContext): void {
+  const [drop, length, words] = node.children;
+  const from = context.x(mark.from);
+  const to = context.x(mark.to);
+  const at = context.y(mark.at);
+  setAttributes(drop!, { d: `M${to},${context.y(mark.dropFrom)}V${at - tick}` });
+  setAttributes(length!, { d: `M${from},${at - tick}v${2 * tick}M${from},${at}H${to}M${to},${at - tick}v${2 * tick}` });
+  setAttributes(words!, { class: 'kp-name ink', ...measureWords(mark, context) });
+  setText(words!, mark.words);
+}
+
+function pathOf(mark: Extract<Mark, { kind: 'curve' }>, context: MarkContext): string {
+  const { x, y } = mark;
+  const path = line<number>(
+    (_, i) => context.x(x[i]!),
+    (_, i) => context.y(y[i]!),
+  )
+    .curve(mark.shape === 'monotone' ? curveMonotoneX : curveLinear)
+    .digits(2);
+  return path(x as ArrayLike<number> & Iterable<number>) ?? '';
+}

@@ -1,0 +1,140 @@
+// One panel on the page: its sheet, marks, names and right-hand scale, each updated in place.
+
+import type { Axis, CurveName, FigureSize, MarginName, Mark, Panel } from '../../figures/figure.js';
+import { toPixels } from '../../figures/axes.js';
+import { marginGap } from './geometry.js';
+import { makeMark, measureWords, updateMark } from './marks.js';
+import type { MarkContext } from './marks.js';
+import { measureText } from './measure-text.js';
+import { linesOf, nameApart, placeNames, spreadMargin } from './place-names.js';
+import type { Box, PlacedName, Point } from './place-names.js';
+import { drawSheet, sheetKey } from './sheet.js';
+import { KeyedChildren, setAttributes, setText, svgElement } from './svg.js';
+
+export interface PanelPlace {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly titleY: number;
+  readonly titleX: number;
+  readonly isLast: boolean;
+  readonly layout: FigureSize['layout'];
+}
+
+export class PanelPainter {
+  readonly root = svgElement('g', { class: 'kp-panel' });
+  readonly #id: string;
+  readonly #sheet = svgElement('g');
+  readonly #frame = svgElement('rect', { class: 'kp-frame' });
+  readonly #clip = svgElement('rect', { x: -4, y: -4 });
+  readonly #title = svgElement('text', { class: 'kp-title' });
+  readonly #unit = svgElement('tspan', { class: 'unit' });
+  readonly #quantity = svgElement('tspan');
+  readonly #marks: KeyedChildren<Mark, SVGElement>;
+  readonly #names: KeyedChildren<PlacedName, SVGTextElement>;
+  readonly #margin: KeyedChildren<{ name: MarginName; x: number; y: number }, SVGTextElement>;
+  readonly #scale = svgElement('g', { class: 'kp-right-scale' });
+  #sheetKey = '';
+  #context: MarkContext;
+
+  constructor(id: string, hatch: string) {
+    this.#id = id;
+    this.#context = { x: Number, y: Number, width: 0, clip: `${id}-clip`, hatch, wide: true };
+    const clipPath = svgElement('clipPath', { id: `${id}-clip` });
+    clipPath.append(this.#clip);
+    const [marks, names, margin] = [svgElement('g'), svgElement('g'), svgElement('g')];
+    this.#title.append(this.#quantity, this.#unit);
+    this.root.append(clipPath, this.#title, this.#sheet, marks, this.#scale, names, margin);
+    this.#marks = new KeyedChildren(marks, makeMark, (node, mark) => updateMark(node, mark, this.#context));
+    this.#names = new KeyedChildren(names, () => svgElement('text'), updateName);
+    this.#margin = new KeyedChildren(margin, makeMarginName, updateMarginName);
+  }
+
+  paint(xAxis: Axis, panel: Panel, place: PanelPlace): void {
+    const { width } = place;
+    const x = toPixels(xAxis, width, 'right');
+    const y = toPixels(panel.y, panel.height, 'up');
+    this.#context = { ...this.#context, x, y, width, wide: place.layout === 'wide' };
+    setAttributes(this.root, { transform: `translate(${place.left},${place.top})` });
+    setAttributes(this.#title, { x: place.titleX - place.left, y: place.titleY - place.top });
+    setText(this.#quantity, panel.y.title);
+    setText(this.#unit, `, ${panel.y.unit}`);
+    this.#paintSheet(xAxis, panel, place);
+    this.#marks.set(panel.marks.map((mark) => [`${mark.kind} ${mark.key}`, mark]));
+    this.#paintNames(panel, width);
+    const heights = spreadMargin(panel.marginNames, y);
+    this.#margin.set(
+      panel.marginNames.map((name) => [
+        name.key,
+        { name, x: width + (name.at === 'margin' ? marginGap : 8), y: heights.get(name.key) ?? 0 },
+      ]),
+    );
+    this.#paintScale(panel, place);
+  }
+
+  #paintSheet(xAxis: Axis, panel: Panel, place: PanelPlace): void {
+    const key = sheetKey(xAxis, panel, place.width, place.isLast);
+    if (key === this.#sheetKey) return;
+    this.#sheetKey = key;
+    this.#sheet.replaceChildren(drawSheet(xAxis, panel, place.width, place.isLast));
+    const size = { width: place.width, height: panel.height };
+    setAttributes(this.#clip, { width: size.width + 8, height: size.height + 4 });
+    if (panel.framed) {
+      setAttributes(this.#frame, { x: 0, y: 0, ...size });
+      this.#sheet.prepend(this.#frame);
+    }
+  }
+
+  #paintNames(panel: Panel, width: number): void {
+    const { x, y } = this.#context;
+    const toPx = (point: Point): Point => ({ x: x(point.x), y: y(point.y) });
+    const taken: Box[] = [];
+    for (const mark of panel.marks) {
+      if (mark.kind !== 'measure') continue;
+      const at = measureWords(mark, this.#context);
+      const right = at.x + measureText(mark.words, false);
+      taken.push({ left: at.x, right, top: at.y - nameApart / 2, bottom: at.y + nameApart });
+    }
+    const lines = panel.marks.flatMap((mark) => linesOf(mark, toPx, width));
+    const around = { width, height: panel.height, lines, taken, toPx, measure: measureText };
+    this.#names.set(placeNames(panel.names, around).map((placed) => [placed.name.key, placed]));
+  }
+
+  #paintScale(panel: Panel, place: PanelPlace): void {
+    const scale = panel.rightScale;
+    this.#scale.replaceChildren();
+    if (scale === null) return;
+    const title = svgElement('text', { class: 'title', x: place.width + 10, y: 0 });
+    title.textContent = scale.title;
+    this.#scale.append(title);
+    for (const tick of scale.ticks) {
+      const at = this.#context.y(tick.y);
+      const text = svgElement('text', { class: tick.bold ? 'bold' : '', x: place.width + 10, y: at });
+      text.textContent = tick.text;
+      this.#scale.append(svgElement('line', { x1: place.width, x2: place.width + 6, y1: at, y2: at }), text);
+    }
+  }
+}
+
+function updateName(node: SVGTextElement, { name, x, y, anchor }: PlacedName): void {
+  setAttributes(node, { class: nameClass(name), x, y, 'text-anchor': anchor });
+  setText(node, name.text);
+}
+
+function makeMarginName(): SVGTextElement {
+  const node = svgElement('text');
+  node.append(svgElement('tspan'), svgElement('tspan', { class: 'note', dy: 20 }));
+  return node;
+}
+
+function updateMarginName(node: SVGTextElement, { name, x, y }: { name: MarginName; x: number; y: number }): void {
+  const [words, note] = node.children;
+  setAttributes(node, { class: nameClass(name), x, y });
+  setAttributes(note!, { x });
+  setText(words!, name.text);
+  setText(note!, name.note);
+}
+
+function nameClass(name: Pick<CurveName, 'hand' | 'bold'>): string {
+  return `kp-name ${name.hand}${name.bold ? ' bold' : ''}`;
+}

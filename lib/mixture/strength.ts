@@ -9,7 +9,7 @@
 import { MOLAR_MASS_ETHANOL, MOLAR_MASS_WATER } from '../constants.js';
 import type { MassFraction, MoleFraction, VolumeFraction20C } from '../units/quantities.js';
 import { AT_20_CELSIUS, densityByPolynomial, densitySlopeByPolynomial } from './density.js';
-import { invertOnUnitInterval } from './invert.js';
+import { rootBetweenZeroAndOne } from './invert.js';
 import { share } from './share.js';
 
 /**
@@ -69,13 +69,12 @@ export function strengthFromMassFraction(massFraction: MassFraction): VolumeFrac
 export function massFractionFromStrength(strength: VolumeFraction20C): MassFraction {
   const q = share('strength', strength, 'a strength from 0 to 1 (0.40 is 40 % vol)');
   if (q === 0 || q === 1) return q;
-  return invertOnUnitInterval(
+  return rootBetweenZeroAndOne(
     (p, out) => {
-      out.value = strengthOf(p);
+      out.value = strengthOf(p) - q;
       out.slope =
         (densityByPolynomial(AT_20_CELSIUS, p) + p * densitySlopeByPolynomial(AT_20_CELSIUS, p)) / DENSITY_OF_ETHANOL;
     },
-    q,
     q * (0.79 + 0.2 * q),
   );
 }

@@ -3,6 +3,8 @@
 import { existsSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import * as lib from '#lib/index.js';
+import { agrees } from '../support/doc-comments.js';
 import { filesUnder, read, root } from '../support/tree.js';
 
 const pages = ['README.md', 'DEVELOPERS.md', ...filesUnder('docs', /\.md$/), ...filesUnder('reference', /\.md$/)];
@@ -16,7 +18,9 @@ describe.each(pages)('%s', (page) => {
   });
 
   it('names npm scripts that exist', () => {
-    const named = [...read(page).matchAll(/\bnpm (?:run (?:-s )?)?([a-z][\w:-]*)/g)].map((match) => match[1] ?? '');
+    const named = [...read(page).matchAll(/(?<=^|`|&& )npm (?:run (?:-s )?)?([a-z][\w:-]*)/gm)].map(
+      (match) => match[1] ?? '',
+    );
     expect(named.filter((name) => !npmOwn.has(name) && !(name in scripts))).toEqual([]);
   });
 });
@@ -27,6 +31,22 @@ describe('README.md', () => {
     expect(blocks).toEqual(['npm ci && npm start', 'npm cit']);
     expect(Object.keys(scripts)).toEqual(expect.arrayContaining(['start', 'test', 'pretest']));
   });
+});
+
+describe('library examples in README.md', () => {
+  const examples = [...read('README.md').matchAll(/^(\w+)\(([\d., ]+)\); \/\/ → ([-\d.e]+)/gm)];
+
+  it('are there', () => {
+    expect(examples.length).toBeGreaterThan(0);
+  });
+
+  it.each(examples.map(([, name = '', args = '', printed = '']) => ({ name, args, printed })))(
+    '$name($args) is $printed',
+    ({ name, args, printed }) => {
+      const call = (lib as unknown as Record<string, (...numbers: number[]) => unknown>)[name];
+      expect(agrees(call?.(...args.split(',').map(Number)), printed)).toBe(true);
+    },
+  );
 });
 
 describe('decisions', () => {

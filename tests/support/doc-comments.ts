@@ -82,7 +82,7 @@ export function examplesOf(comment: string): { call: string; printed: string }[]
 
 /** Whether a value is what the example prints: a number to half a unit of its last printed digit, else exactly. */
 export function agrees(value: unknown, printed: string): boolean {
-  const number = /^[-−]?\d+(?:\.(\d+))?(?:e([-+]?\d+))?(?= |$)/.exec(printed);
+  const number = /^[-−]?\d+(?:\.(\d+))?(?:e([-+]?\d+))?(?=[ ,]|$)/.exec(printed);
   if (number === null) return String(value) === printed.replace(/^'(.*)'$/s, '$1');
   const lastDigit = 10 ** (Number(number[2] ?? 0) - (number[1]?.length ?? 0));
   const difference = Math.abs(Number(value) - Number(number[0].replace('−', '-')));
@@ -90,7 +90,8 @@ export function agrees(value: unknown, printed: string): boolean {
 }
 
 /** A unit in brackets or, for a number without one, the word that says what it is a share or a count of. */
-const unit = /\[[^\]]+\]|\b(mole fraction|mass fraction|volume fraction|strength|share|ratio|efficiency|number of)\b/i;
+const unit =
+  /\[[^\]]+\]|\b(mole fraction|mass fraction|volume fraction|strength|proof|share|ratio|relative volatility|efficiency|number of)\b/i;
 
 function tag(comment: string, name: string): string | undefined {
   return new RegExp(`^@${name}\\b([\\s\\S]*?)(?=^@|^Source:|^Equation:|(?![\\s\\S]))`, 'm').exec(comment)?.[1];

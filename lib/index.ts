@@ -27,6 +27,8 @@ export {
   heatOfVaporisationWater,
   heatOfVaporisationWaterSlope,
 } from './substances/vaporisation.js';
+export { fromSI, toSI, unitsOf, type UnitQuantity, type UnitSymbol } from './units/units.js';
+export { altitudeAtPressure, pressureAtAltitude } from './still/altitude.js';
 export type {
   CubicMetre,
   JoulePerMole,
@@ -71,3 +73,8 @@ export {
   saturationSlopeWater,
 } from './substances/water-saturation.js';
 export { chargeAmounts } from './run/charge.js';
+export { rayleighLeft, type RayleighLeft } from './run/rayleigh/rayleigh-integral.js';
+export { solveSimple } from './run/rayleigh/solve.js';
+export { minimumReflux, type MinimumReflux } from './run/steady/minimum-reflux.js';
+export { staircase, type Staircase, type StaircaseQuestion, type StaircaseStep } from './run/steady/staircase.js';
+export { stagesAtTotalReflux, type StageCount } from './run/steady/total-reflux.js';

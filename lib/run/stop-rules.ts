@@ -124,7 +124,7 @@ export function describeRule(rule: StopRule): string {
 }
 
 function kindOf(rule: StopRule): RuleKind<StopRule> {
-  return KINDS[rule.kind] as unknown as RuleKind<StopRule>;
+  return KINDS[rule.kind];
 }
 
 function strengthFaults(rule: { readonly strength: number }, where: string): InputFault[] {

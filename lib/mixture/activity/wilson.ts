@@ -20,14 +20,14 @@ export const wilson: ActivityModel = Object.freeze({
   range_K: fittedRange(set),
   source: 'J. Gmehling, U. Onken, DECHEMA Chemistry Data Series I/1 (1977); equation of G. M. Wilson (1964)',
   excessGibbs(moleFraction, temperature_K) {
-    const x1 = moleFraction;
+    const x1: number = moleFraction;
     const x2 = 1 - x1;
     const l12 = volumeRatio * Math.exp(-energy12_K / temperature_K);
     const l21 = Math.exp(-energy21_K / temperature_K) / volumeRatio;
     return -x1 * Math.log(x1 + l12 * x2) - x2 * Math.log(x2 + l21 * x1);
   },
   activity(moleFraction, temperature_K, out) {
-    const x1 = moleFraction;
+    const x1: number = moleFraction;
     const x2 = 1 - x1;
     const l12 = volumeRatio * Math.exp(-energy12_K / temperature_K);
     const l21 = Math.exp(-energy21_K / temperature_K) / volumeRatio;

@@ -1,0 +1,182 @@
+// The steps a column takes on the x-y diagram when the kettle has a given composition: the quasi-steady state at a
+// reflux ratio, with constant molar overflow, a total condenser and no liquid held on the plates.
+//
+//   kettle        y_0 = y*(x_B)
+//   between       y_n = r x_(n+1) + (1 − r) x_D,  r = R/(R + 1)          operating line
+//   plate n       y_n = y_(n−1) + E (y*(x_n) − y_(n−1)),  n = 1 … N      Murphree vapour efficiency E
+//   top           y_N = x_D
+// Marching up from the kettle with an assumed x_D gives y_N, which falls while x_D rises: one root, found by Newton
+// in a bracket. Where many plates stand in a pinch at the bottom, errors grow on the way up; there the plates above
+// are found marching down from the top, the direction in which errors shrink.
+
+import type { CurveSlice } from '../../equilibrium/equilibrium-curve.js';
+import { readVapour, vapourSlope } from '../../equilibrium/slice-tables.js';
+import { InputError } from '../../errors.js';
+import { bracketedNewton } from '../../numerics/root.js';
+import type { MoleFraction } from '../../units/quantities.js';
+import { rangeFault } from '../check.js';
+
+/** What the staircase is asked for. */
+export interface StaircaseQuestion {
+  /** Equilibrium at the column's pressure. */
+  readonly slice: CurveSlice;
+  readonly kettleMoleFraction: MoleFraction;
+  /** Plates above the kettle, 0 or more. */
+  readonly plates: number;
+  /** Murphree vapour efficiency of each plate, above 0 up to 1. */
+  readonly efficiency: number;
+  /** Reflux ratio L/D, or 'total'. */
+  readonly reflux: number | 'total';
+}
+
+/** One plate on the diagram. */
+export interface StaircaseStep {
+  /** Mole fraction of ethanol in the liquid that leaves the plate, x_n. */
+  readonly liquidMoleFraction: MoleFraction;
+  /** In the vapour that enters it from below, y_(n−1): the point (x_n, y_(n−1)) is on the operating line. */
+  readonly vapourInMoleFraction: MoleFraction;
+  /** In the vapour that leaves it, y_n. */
+  readonly vapourOutMoleFraction: MoleFraction;
+}
+
+/** The staircase from the kettle to the spout. */
+export interface Staircase {
+  readonly kettleMoleFraction: MoleFraction;
+  /** In the vapour that leaves the kettle, y_0. */
+  readonly kettleVapourMoleFraction: MoleFraction;
+  /** The plates from below; none where nothing flows back (reflux 0). */
+  readonly steps: readonly StaircaseStep[];
+  /** At the spout, x_D. */
+  readonly headMoleFraction: MoleFraction;
+  /** y = slope · x + intercept. */
+  readonly operatingLine: { readonly slope: number; readonly intercept: number };
+}
+
+/**
+ * The steps of a column on the x-y diagram and its head composition, for a kettle composition and a reflux.
+ *
+ * Equation: y_n = r x_(n+1) + (1 − r) x_D with r = R/(R + 1), y_n = y_(n−1) + E (y*(x_n) − y_(n−1)), y_N = x_D.
+ * @param question Slice, ethanol in the kettle x_B [mol/mol] 0 to 1, plates N (whole, 0 to 1000), efficiency E above 0 to 1, reflux ratio R (0 or more) or 'total'; outside them it throws.
+ * @returns Kettle vapour, plates from below, head composition and operating line. A pinch gives plates that hardly differ.
+ * @throws InputError when a part of the question is outside its range.
+ * @example staircase({ slice: createEthanolWater().curve('nrtl').at(101325), kettleMoleFraction: 0.0312, plates: 4, efficiency: 1, reflux: 3 }).headMoleFraction // → 0.732
+ * Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605-611; E. V. Murphree, Ind. Eng. Chem. 17 (1925) 747-750.
+ */
+export function staircase(question: StaircaseQuestion): Staircase {
+  checkQuestion(question);
+  const { slice, kettleMoleFraction, plates, efficiency, reflux } = question;
+  const kettleVapourMoleFraction = readVapour(slice.alpha, slice.intervals, kettleMoleFraction);
+  const slope = reflux === 'total' ? 1 : reflux / (reflux + 1);
+  const idle = plates === 0 || slope === 0;
+  const march = marcher(slice, efficiency, slope);
+  const head = idle ? kettleVapourMoleFraction : headOf(march, kettleVapourMoleFraction, plates, slope);
+  return {
+    kettleMoleFraction,
+    kettleVapourMoleFraction,
+    steps: idle ? [] : stepsOf(march, kettleVapourMoleFraction, plates, head),
+    headMoleFraction: head,
+    operatingLine: { slope, intercept: (1 - slope) * head },
+  };
+}
+
+interface March {
+  /** Goes up one plate: fills x_n, y_n and the slopes by x_D. */
+  up(vapourIn: number, vapourInSlope: number, head: number): void;
+  /** The vapour that enters a plate from below, from the one that leaves it. */
+  down(vapourOut: number, head: number): { liquid: number; vapourIn: number };
+  liquid: number;
+  vapour: number;
+  vapourSlope: number;
+}
+
+function marcher(slice: CurveSlice, efficiency: number, slope: number): March {
+  const { alpha, intervals } = slice;
+  const march: March = {
+    liquid: 0,
+    vapour: 0,
+    vapourSlope: 0,
+    up(vapourIn, vapourInSlope, head) {
+      const wanted = (vapourIn - (1 - slope) * head) / slope;
+      const liquid = Math.min(1, Math.max(0, wanted));
+      const liquidSlope = liquid === wanted ? (vapourInSlope - (1 - slope)) / slope : 0;
+      march.liquid = liquid;
+      march.vapour = vapourIn + efficiency * (readVapour(alpha, intervals, liquid) - vapourIn);
+      march.vapourSlope = vapourInSlope + efficiency * (vapourSlope(slice, liquid) * liquidSlope - vapourInSlope);
+    },
+    down(vapourOut, head) {
+      // (1 − E)(r x + (1 − r) x_D) + E y*(x) = y_n, rising in x.
+      const liquid = bracketedNewton(
+        (x, out) => {
+          const vapourIn = slope * x + (1 - slope) * head;
+          out.value = (1 - efficiency) * vapourIn + efficiency * readVapour(alpha, intervals, x) - vapourOut;
+          out.slope = (1 - efficiency) * slope + efficiency * vapourSlope(slice, x);
+        },
+        0,
+        1,
+        vapourOut * vapourOut,
+      );
+      return { liquid, vapourIn: slope * liquid + (1 - slope) * head };
+    },
+  };
+  return march;
+}
+
+/** x_D: at total reflux by going up once, else the root of y_N(x_D) − x_D, which falls throughout. */
+function headOf(march: March, kettleVapour: number, plates: number, slope: number): MoleFraction {
+  const climb = (head: number): void => {
+    march.vapour = kettleVapour;
+    march.vapourSlope = 0;
+    for (let n = 0; n < plates; n++) march.up(march.vapour, march.vapourSlope, head);
+  };
+  climb(kettleVapour);
+  if (slope === 1) return march.vapour;
+  return bracketedNewton(
+    (head, out) => {
+      climb(head);
+      out.value = march.vapour - head;
+      out.slope = march.vapourSlope - 1;
+    },
+    0,
+    1,
+    kettleVapour + 0.5 * (march.vapour - kettleVapour),
+  );
+}
+
+/** Errors of x_D beyond this growth are not trusted; the plates above are found from the top. */
+const MOST_GROWTH = 1e5;
+
+function stepsOf(march: March, kettleVapour: number, plates: number, head: MoleFraction): StaircaseStep[] {
+  const steps: StaircaseStep[] = [];
+  march.vapour = kettleVapour;
+  march.vapourSlope = 0;
+  while (steps.length < plates) {
+    const vapourIn = march.vapour;
+    march.up(vapourIn, march.vapourSlope, head);
+    if (Math.abs(march.vapourSlope) > MOST_GROWTH) break;
+    steps.push(step(march.liquid, vapourIn, march.vapour));
+  }
+  const fromTop: StaircaseStep[] = [];
+  let vapourOut = head;
+  while (steps.length + fromTop.length < plates) {
+    const { liquid, vapourIn } = march.down(vapourOut, head);
+    fromTop.push(step(liquid, vapourIn, vapourOut));
+    vapourOut = vapourIn;
+  }
+  return [...steps, ...fromTop.reverse()];
+}
+
+function step(liquid: number, vapourIn: number, vapourOut: number): StaircaseStep {
+  return { liquidMoleFraction: liquid, vapourInMoleFraction: vapourIn, vapourOutMoleFraction: vapourOut };
+}
+
+function checkQuestion(question: StaircaseQuestion): void {
+  const { kettleMoleFraction, plates, efficiency, reflux } = question;
+  const whole = Number.isInteger(plates) ? plates : NaN;
+  const faults = [
+    ...rangeFault('kettleMoleFraction', kettleMoleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1'),
+    ...rangeFault('plates', whole, 0, 1000, 'a whole number of plates, 0 or more'),
+    ...rangeFault('efficiency', efficiency, 1e-6, 1, 'an efficiency above 0, up to 1 (1 is an ideal plate)'),
+    ...(reflux === 'total' ? [] : rangeFault('reflux', reflux, 0, 1e9, "a reflux ratio from 0 up, or 'total'")),
+  ];
+  if (faults.length > 0) throw new InputError(...faults);
+}

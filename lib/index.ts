@@ -78,3 +78,18 @@ export { solveSimple } from './run/rayleigh/solve.js';
 export { minimumReflux, type MinimumReflux } from './run/steady/minimum-reflux.js';
 export { staircase, type Staircase, type StaircaseQuestion, type StaircaseStep } from './run/steady/staircase.js';
 export { stagesAtTotalReflux, type StageCount } from './run/steady/total-reflux.js';
+
+// runs in time
+export { solveColumn } from './run/column/solve.js';
+export { MOST_PLATES } from './run/column/check.js';
+export type {
+  Charge,
+  ColumnProblem,
+  ColumnStill,
+  Heat,
+  Outputs,
+  RunStep,
+  SimpleProblem,
+  StopRule,
+} from './run/problem.js';
+export type { Ending, RunSolution, SolveStatistics } from './run/solution.js';

@@ -11,8 +11,7 @@ export type Charge =
 
 /** How the kettle is driven: heat into its boiling liquid, or a given molar boil-up. */
 export type Heat =
-  | { readonly kind: 'power'; readonly power_W: Watt }
-  | { readonly kind: 'boilUp'; readonly rate_mol_s: number };
+  { readonly kind: 'power'; readonly power_W: Watt } | { readonly kind: 'boilUp'; readonly rate_mol_s: number };
 
 /** A condition that ends a step of the run sheet; located exactly, not at the nearest step. */
 export type StopRule =
@@ -37,8 +36,7 @@ export interface RunStep {
 
 /** Which moments the solution reports: at fixed intervals of time, or so many within each step of the solver. */
 export type Outputs =
-  | { readonly kind: 'every'; readonly interval_s: Second }
-  | { readonly kind: 'perStep'; readonly points: number };
+  { readonly kind: 'every'; readonly interval_s: Second } | { readonly kind: 'perStep'; readonly points: number };
 
 /** A bare pot: one boiling kettle, everything that rises is condensed and collected. */
 export interface SimpleProblem {

@@ -6,7 +6,7 @@ import type { StopRule } from './problem.js';
 /** How a run ended. `stopped` is success; the others say what physics or the solver ran into. */
 export type Ending =
   | { readonly kind: 'stopped'; readonly step: number; readonly rule: StopRule; readonly message: string }
-  | { readonly kind: 'kettleDry'; readonly step: number; readonly message: string }
+  | { readonly kind: 'kettleDry' | 'neverMet'; readonly step: number; readonly message: string }
   | { readonly kind: 'stepLimit' | 'stepTooSmall'; readonly step: number; readonly message: string };
 
 /** Counts of work done. */

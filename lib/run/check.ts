@@ -1,0 +1,16 @@
+// Checks shared by the problems of all runs; each returns the faults it finds.
+
+import type { InputFault } from '../errors.js';
+import type { Heat } from './problem.js';
+
+/** A fault unless `value` is finite and within [low, high]. */
+export function rangeFault(argument: string, value: number, low: number, high: number, expected: string): InputFault[] {
+  return Number.isFinite(value) && value >= low && value <= high ? [] : [{ argument, value, expected }];
+}
+
+/** Faults of the heat: power or boil-up above 0. */
+export function heatFaults(heat: Heat): InputFault[] {
+  return heat.kind === 'power'
+    ? rangeFault('heat.power_W', heat.power_W, 1e-3, 1e9, 'a power above 0 W')
+    : rangeFault('heat.rate_mol_s', heat.rate_mol_s, 1e-9, 1e9, 'a boil-up above 0 mol/s');
+}

@@ -26,7 +26,7 @@ export interface CompileOptions {
   readonly pressureNodes?: number;
 }
 
-/** Pressures covered unless others are asked for, Pa: a vacuum still to a pressure cooker's limit. */
+/** Pressures a curve covers unless others are asked for, Pa: vacuum stills, mountains, tall columns. Source: this project's choice. */
 export const COMPILED_RANGE_PA: readonly [Pascal, Pascal] = Object.freeze([20e3, 300e3] as const);
 
 /**

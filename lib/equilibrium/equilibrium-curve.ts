@@ -48,17 +48,44 @@ export interface EquilibriumCurve {
   evaluate(x: MoleFraction, pressure_Pa: Pascal, out: CurvePoint): CurvePoint;
 }
 
-/** y* on a slice at x in [0, 1]. */
+/**
+ * The vapour in equilibrium with a liquid, read off a slice.
+ *
+ * Equation: y = α x / (1 + (α − 1) x), α from the slice's spline.
+ * @param slice Equilibrium at one pressure, from a compiled curve.
+ * @param x Mole fraction of ethanol in the liquid; 0..1; a hair outside, the outermost piece is continued.
+ * @returns Mole fraction of ethanol in the vapour, y*.
+ * @example vapourOnSlice(createEthanolWater().curve('nrtl').at(101325), 0.5) // → 0.6578
+ * Source: this project, docs/theory/equilibrium.md.
+ */
 export function vapourOnSlice(slice: CurveSlice, x: MoleFraction): MoleFraction {
   return readVapour(slice.alpha, slice.intervals, x);
 }
 
-/** Bubble temperature on a slice at x in [0, 1], K. */
+/**
+ * The temperature at which a liquid boils, read off a slice.
+ *
+ * Equation: cubic spline in x.
+ * @param slice Equilibrium at one pressure, from a compiled curve.
+ * @param x Mole fraction of ethanol in the liquid; 0..1; a hair outside, the outermost piece is continued.
+ * @returns Bubble temperature, [K].
+ * @example temperatureOnSlice(createEthanolWater().curve('nrtl').at(101325), 0.5) // → 352.868
+ * Source: this project, docs/theory/equilibrium.md.
+ */
 export function temperatureOnSlice(slice: CurveSlice, x: MoleFraction): Kelvin {
   return readValue(slice.temperature, slice.intervals, x);
 }
 
-/** Heat of vaporisation of the vapour raised on a slice at x in [0, 1], J/mol. */
+/**
+ * The heat that raises one mole of vapour from a boiling liquid, read off a slice.
+ *
+ * Equation: y ΔHv,ethanol(T) + (1 − y) ΔHv,water(T) as a cubic spline in x.
+ * @param slice Equilibrium at one pressure, from a compiled curve.
+ * @param x Mole fraction of ethanol in the liquid; 0..1; a hair outside, the outermost piece is continued.
+ * @returns Molar heat of vaporisation, [J/mol].
+ * @example latentHeatOnSlice(createEthanolWater().curve('nrtl').at(101325), 0) // → 40654.2
+ * Source: this project, docs/theory/equilibrium.md.
+ */
 export function latentHeatOnSlice(slice: CurveSlice, x: MoleFraction): number {
   return readValue(slice.latentHeat, slice.intervals, x);
 }

@@ -11,7 +11,7 @@ import { bubbleSolver, checkState } from './bubble-state.js';
  * @param model Activity model that gives γ.
  * @param moleFraction Ethanol in the liquid, x, [mol/mol]; 0 to 1; outside it throws.
  * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
- * @returns α, dimensionless.
+ * @returns Relative volatility α, dimensionless.
  * @throws InputError when the composition or the pressure is outside its range.
  * @example relativeVolatility(activityModel('nrtl'), 0.5, 101325) // → 1.9225
  * Source: definition.

@@ -12,10 +12,10 @@ const MODELS = Object.freeze({ raoult, wilson, nrtl });
 /** Names of the activity models there are. */
 export type ActivityName = keyof typeof MODELS;
 
-/** All names, in the order in which they are told. */
+/** Names of the activity models, in the order in which they are told. Source: this project's registry. */
 export const ACTIVITY_NAMES: readonly ActivityName[] = Object.freeze(Object.keys(MODELS) as ActivityName[]);
 
-/** The model used where none is named. */
+/** Name of the activity model used where none is named. Source: this project, docs/theory/equilibrium.md. */
 export const DEFAULT_ACTIVITY: ActivityName = 'nrtl';
 
 /**

@@ -1,6 +1,7 @@
 // Axes in shown units: round domains, a few ticks, formats; and pixels per shown unit for placing words.
 
 import { scaleLinear } from 'd3-scale';
+import { joined, trimmed } from '../text/format.js';
 import type { Axis, Column, FigureUnits, ShownQuantity } from './figure.js';
 
 /** An axis from `low` to `high`, widened to round numbers of about `steps` steps, with about `ticks` ticks. */
@@ -50,11 +51,14 @@ export function strengthAxis(units: FigureUnits, lowest: number, title: string):
   });
 }
 
-/** From shown units to px in a plot rectangle, y downwards. */
-export function toPixels(axis: Axis, length: number, direction: 'right' | 'up'): (shown: number) => number {
-  const [low, high] = axis.domain;
-  const perUnit = length / (high - low);
-  return direction === 'right' ? (shown) => (shown - low) * perUnit : (shown) => length - (shown - low) * perUnit;
+/** Px per shown unit along an axis drawn this long. */
+export function pixelsPerUnit({ domain: [low, high] }: Axis, length: number): number {
+  return length / (high - low);
+}
+
+/** A number that was chosen, with its unit and without decimals that say nothing: '90 % vol'. */
+export function chosen(quantity: ShownQuantity, si: number): string {
+  return joined(trimmed(quantity.toShown(si), 1), quantity.unit);
 }
 
 /** Smallest and largest finite number of several columns. */

@@ -1,7 +1,7 @@
 // The azeotrope as every figure of a run draws it: a line that runs out to its name and value, with
 // the region beyond it hatched where nothing can pass.
 
-import { overLine, underRightEnd } from './name-places.js';
+import { overLine, rightEnd } from './name-places.js';
 import type { Axis, CurveName, FigureSize, FigureUnits, MarginName, Mark } from './figure.js';
 import type { AzeotropeRow } from './rows.js';
 
@@ -30,7 +30,7 @@ export function azeotropeCeiling(
       { kind: 'level', key: 'azeotrope', hand: 'print', weight: 'azeotrope', y, reach: 'margin' },
     ],
     ...nameOf(layout, { text, note: `no plate passes it at ${azeotrope.pressure}`, y, bold: true }, [
-      underRightEnd(axes.x, y),
+      rightEnd(axes.x, y, 14),
     ]),
   };
 }

@@ -48,8 +48,7 @@ export function boilingDiagram(rows: BoilingDiagramRows, size: FigureSize): Draw
       ...[0.55, 0.5, 0.6, 0.4].map((at) => on(curve.vapourMoleFraction, at, 10, -10, 'start')),
     ]),
     print('bubble', 'liquid that boils', false, [
-      ...[0.2, 0.3, 0.25, 0.4].map((at) => on(curve.liquidMoleFraction, at, -4, 14, 'start')),
-      ...[0.12, 0.08].map((at) => on(curve.liquidMoleFraction, at, -2, 20, 'start')),
+      ...[0.42, 0.36, 0.48, 0.54].map((at) => on(curve.liquidMoleFraction, at, -6, 12, 'end')),
     ]),
   );
   return {

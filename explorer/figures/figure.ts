@@ -149,26 +149,21 @@ export interface Panel {
   readonly rightScale: RightScale | null;
 }
 
-/** A curve the cursor reads, in shown units; x rises. */
+/** A curve the cursor reads, in shown units; null where the run has ended. */
 export interface CursorSeries {
   readonly hand: Hand;
-  readonly x: Column;
-  readonly y: Column;
+  readonly at: (x: number) => number | null;
 }
 
-/** What the margin table says at the cursor; x and values in SI, x rises within a column. */
+/** What the margin table says at the cursor; x in SI. */
 export interface ReadOut {
   /** Heading at x, '5.0 L'. */
   readonly at: (x: number) => string;
-  /** Softer words after it, '1 h 22 min after boiling'. */
+  /** Softer words after it, '1 h 22 min after the first vapour'. */
   readonly note: (x: number) => string;
-  readonly columns: readonly { readonly label: string; readonly hand: Hand; readonly x: Column }[];
-  readonly rows: readonly {
-    readonly label: string;
-    /** One column of SI values per read-out column. */
-    readonly values: readonly Column[];
-    readonly text: (si: number) => string;
-  }[];
+  readonly columns: readonly { readonly label: string; readonly hand: Hand }[];
+  /** Ready texts, one a column. */
+  readonly rows: readonly { readonly label: string; readonly texts: (x: number) => readonly string[] }[];
 }
 
 /** The cursor of a figure: its quantity (for SI and step), where it stands unless told otherwise. */

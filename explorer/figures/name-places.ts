@@ -1,7 +1,7 @@
 // Where the name of a curve may stand, best place first: right of the bend where a curve falls
 // steeply, above or below it where it is shallow.
 
-import { toPixels } from './axes.js';
+import { pixelsPerUnit } from './axes.js';
 import type { Axis, Column, NamePlace } from './figure.js';
 
 /** A curve in shown units inside its plot rectangle. */
@@ -24,9 +24,9 @@ export function curvePlaces(curve: PlacedCurve, prefer: 'bend' | 'above' | 'belo
   return prefer === 'above' ? [...above, ...atBend, ...below] : [...below, ...above, ...atBend];
 }
 
-/** Words that end under the right end of a level line. */
-export function underRightEnd(axis: Axis, y: number): NamePlace {
-  return { x: axis.domain[1], y, dx: 0, dy: 14, anchor: 'end' };
+/** Words that end at the right end of a level line, `dy` px below it. */
+export function rightEnd(axis: Axis, y: number, dy: number): NamePlace {
+  return { x: axis.domain[1], y, dx: 0, dy, anchor: 'end' };
 }
 
 /** Words over the left, middle or right part of a level line. */
@@ -41,14 +41,15 @@ export function overLine(axis: Axis, y: number): NamePlace[] {
 
 // The first row from which the curve falls more than it runs on, in px; null for a shallow curve.
 function bendOf(curve: PlacedCurve): number | null {
-  const px = toPixels(curve.xAxis, curve.width, 'right');
-  const py = toPixels(curve.yAxis, curve.height, 'up');
+  const across = pixelsPerUnit(curve.xAxis, curve.width);
+  const down = pixelsPerUnit(curve.yAxis, curve.height);
   const reach = curve.width / 24;
   for (let i = 0, j = 0; i < curve.x.length; i++) {
-    while (j < curve.x.length - 1 && px(curve.x[j]!) < px(curve.x[i]!) + reach) j++;
-    const run = px(curve.x[j]!) - px(curve.x[i]!);
+    while (j < curve.x.length - 1 && (curve.x[j]! - curve.x[i]!) * across < reach) j++;
+    const run = (curve.x[j]! - curve.x[i]!) * across;
     if (run < reach * 0.8 || curve.y[j]! < curve.yAxis.domain[0]) return null;
-    if (px(curve.x[i]!) > reach && py(curve.y[j]!) - py(curve.y[i]!) > 0.75 * run) return i;
+    if ((curve.x[i]! - curve.xAxis.domain[0]) * across > reach && (curve.y[i]! - curve.y[j]!) * down > 0.75 * run)
+      return i;
   }
   return null;
 }

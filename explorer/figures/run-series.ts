@@ -2,8 +2,19 @@
 // its read-out in the margin and its table.
 
 import { alongAxis } from './axes.js';
+import { clock, fixed } from '../text/format.js';
 import { pick, risingRows, thinned, valueAt } from './columns.js';
-import type { Axis, CursorSpec, DataTable, FigureUnits, Hand, ReadOut, ShownQuantity } from './figure.js';
+import type {
+  Axis,
+  Column,
+  CursorSeries,
+  CursorSpec,
+  DataTable,
+  FigureUnits,
+  Hand,
+  ReadOut,
+  ShownQuantity,
+} from './figure.js';
 import type { NamedRun, RunHistoryRows, RunRows } from './rows.js';
 
 /** The way along a run: by volume or by time. */
@@ -52,53 +63,49 @@ export function runCursor(runs: readonly { run: RunRows }[], along: Along, units
 
 /** The margin table: spout, head, kettle, pure alcohol at the cursor, a column a run. */
 export function runReadOut(runs: readonly NamedRun[], along: Along, units: FigureUnits): ReadOut {
-  const other = along === 'volume' ? units.time : units.volume;
   const quantity = quantityAlong(along, units);
-  const prepared = runs.map((named) => {
-    const column = columnAlong(named.run, along);
+  const { strength, temperature, volume } = units;
+  const prepared = runs.map(({ run }) => {
+    const column = columnAlong(run, along);
     const rows = risingRows(column);
-    return { named, rows, x: pick(column, rows) };
+    return { run, rows, x: pick(column, rows) };
   });
-  const values = (of: (run: RunRows) => ArrayLike<number>) =>
-    prepared.map(({ named, rows }) => pick(of(named.run), rows));
-  const first = prepared[0];
-  const otherColumn = first && pick(columnAlong(first.named.run, along === 'volume' ? 'time' : 'volume'), first.rows);
+  const row = (label: string, shown: ShownQuantity, of: (run: RunRows) => Column): ReadOut['rows'][number] => {
+    const columns = prepared.map(({ run, rows, x }) => ({ x, y: pick(of(run), rows) }));
+    return {
+      label: `${label}, ${shown.unit}`,
+      texts: (at) => columns.map(({ x, y }) => (isOver(x, at) ? 'ended' : shown.text(valueAt(x, y, at)))),
+    };
+  };
   return {
     at: (x) => quantity.withUnit(x),
-    note: (x) => {
-      if (!first || !otherColumn) return '';
-      const value = other.withUnit(valueAt(first.x, otherColumn, x));
-      return along === 'volume' ? `${value} after the first vapour` : `${value} collected`;
+    note: (at) => {
+      const first = prepared[0];
+      if (first === undefined || isOver(first.x, at)) return '';
+      const { run, rows, x } = first;
+      return along === 'volume'
+        ? `${clock(valueAt(x, pick(run.time_s, rows), at))} after the first vapour`
+        : `${volume.withUnit(valueAt(x, pick(run.collectedVolume_m3, rows), at))} collected`;
     },
-    columns: prepared.map(({ named, x }) => ({ label: named.shortLabel, hand: named.hand, x })),
+    columns: runs.map(({ shortLabel, hand }) => ({ label: shortLabel, hand })),
     rows: [
-      { label: `spout, ${units.strength.unit}`, values: values((run) => run.spoutStrength), text: units.strength.text },
-      {
-        label: `head, ${units.temperature.unit}`,
-        values: values((run) => run.headTemperature_K),
-        text: units.temperature.text,
-      },
-      {
-        label: `kettle, ${units.temperature.unit}`,
-        values: values((run) => run.kettleTemperature_K),
-        text: units.temperature.text,
-      },
-      {
-        label: `kettle, ${units.strength.unit}`,
-        values: values((run) => run.kettleStrength),
-        text: units.strength.text,
-      },
-      {
-        label: `pure alcohol, ${units.volume.unit}`,
-        values: values((run) => run.pureAlcoholCollected_m3),
-        text: units.volume.text,
-      },
+      row('spout', strength, (run) => run.spoutStrength),
+      row('head', temperature, (run) => run.headTemperature_K),
+      row('kettle', temperature, (run) => run.kettleTemperature_K),
+      row('kettle', strength, (run) => run.kettleStrength),
+      row('pure alcohol', { ...volume, text: hundredths(volume) }, (run) => run.pureAlcoholCollected_m3),
     ],
   };
 }
 
+/** A curve as the cursor reads it, in shown units. */
+export function cursorSeries(hand: Hand, curve: { readonly x: Column; readonly y: Column }): CursorSeries {
+  return { hand, at: (x) => (isOver(curve.x, x) ? null : valueAt(curve.x, curve.y, x)) };
+}
+
 /** The numbers of each run, thinned to a page. */
 export function runTable(runs: readonly { label: string; run: RunRows }[], units: FigureUnits): DataTable {
+  const pure = hundredths(units.volume);
   const rows = runs.flatMap(({ label, run }) =>
     thinned(run.time_s.length, tableRows).map((i) => [
       label,
@@ -108,7 +115,7 @@ export function runTable(runs: readonly { label: string; run: RunRows }[], units
       units.temperature.text(run.headTemperature_K[i]!),
       units.temperature.text(run.kettleTemperature_K[i]!),
       units.strength.text(run.kettleStrength[i]!),
-      units.volume.text(run.pureAlcoholCollected_m3[i]!),
+      pure(run.pureAlcoholCollected_m3[i]!),
     ]),
   );
   return {
@@ -127,10 +134,20 @@ export function runTable(runs: readonly { label: string; run: RunRows }[], units
   };
 }
 
-export function columnAlong(run: RunRows, along: Along): ArrayLike<number> {
+export function columnAlong(run: RunRows, along: Along): Column {
   return along === 'volume' ? run.collectedVolume_m3 : run.time_s;
 }
 
-function lastOf(column: ArrayLike<number>): number {
+function lastOf(column: Column): number {
   return column.length > 0 ? column[column.length - 1]! : 0;
+}
+
+// Pure alcohol is a small volume: one digit more than volumes are read to.
+function hundredths({ toShown }: ShownQuantity): (si: number) => string {
+  return (si) => fixed(toShown(si), 2);
+}
+
+// Past its last row, by more than rounding, a run says nothing.
+function isOver(x: Column, at: number): boolean {
+  return x.length === 0 || at > x[x.length - 1]! * (1 + 1e-9);
 }

@@ -1,13 +1,13 @@
 // Strength at the spout against litres collected for the same charge in several stills: one ink, told
 // apart by weight and name.
 
-import { extentOf, strengthAxis } from './axes.js';
+import { chosen, extentOf, strengthAxis } from './axes.js';
 import { azeotropeCeiling } from './azeotrope-line.js';
 import { firstFallTo, pick } from './columns.js';
-import type { CurveName, CursorSeries, Drawing, FigureSize, Mark } from './figure.js';
-import { curvePlaces } from './name-places.js';
+import type { CurveName, CursorSeries, Drawing, FigureSize, MarginName, Mark } from './figure.js';
+import { curvePlaces, rightEnd } from './name-places.js';
 import type { NamedRun, StrengthByStillRows } from './rows.js';
-import { runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
+import { cursorSeries, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
 
 /** Height of the plot rectangle, px. */
 const height = { wide: 330, narrow: 290 };
@@ -20,17 +20,21 @@ export function strengthByStill(rows: StrengthByStillRows, size: FigureSize): Dr
   const ceiling = azeotropeCeiling(rows.azeotrope, units, { x, y }, size.layout);
   const marks: Mark[] = [...ceiling.marks];
   const names: CurveName[] = [...ceiling.names];
-  const cursorSeries: CursorSeries[] = [];
+  const marginNames: MarginName[] = [...ceiling.marginNames];
+  const readers: CursorSeries[] = [];
   if (rows.threshold !== null) {
     const level = units.strength.toShown(rows.threshold);
     marks.push({ kind: 'level', key: 'threshold', hand: 'ink', weight: 'minor', y: level, reach: 'plot' });
+    const name = { key: 'threshold', text: chosen(units.strength, rows.threshold), hand: 'ink', bold: false } as const;
+    if (size.layout === 'wide') marginNames.push({ ...name, note: '', y: level, at: 'end' });
+    else names.push({ ...name, optional: false, places: [rightEnd(x, level, -12), rightEnd(x, level, 14)] });
   }
   stills.forEach((still, index) => {
     const series = runSeries({ ...still, hand: 'ink' }, 'volume', units);
     const curve = { x: series.x, y: pick(still.run.spoutStrength, series.rows, units.strength.toShown) };
     const key = `still ${index}`;
     marks.push({ kind: 'curve', key, hand: 'ink', weight: still.weight, shape: 'monotone', ...curve });
-    cursorSeries.push({ hand: 'ink', ...curve });
+    readers.push(cursorSeries('ink', curve));
     const places = curvePlaces({ ...plot, ...curve }, 'bend');
     const bold = still.weight === 'result';
     names.push({ key, text: still.label, hand: 'ink', bold, optional: false, places });
@@ -46,8 +50,8 @@ export function strengthByStill(rows: StrengthByStillRows, size: FigureSize): Dr
         y,
         marks,
         names,
-        marginNames: ceiling.marginNames,
-        cursorSeries,
+        marginNames,
+        cursorSeries: readers,
         framed: false,
         rightScale: null,
       },
@@ -67,7 +71,7 @@ function describe(rows: StrengthByStillRows): string {
     if (rows.threshold === null) return `${label}: ${ends}`;
     const fall = firstFallTo(run.collectedVolume_m3, run.spoutStrength, rows.threshold);
     const above = fall === null ? 'never' : `for ${volume.withUnit(fall)}`;
-    return `${label}: ${ends}, above ${strength.withUnit(rows.threshold)} ${above}`;
+    return `${label}: ${ends}, above ${chosen(strength, rows.threshold)} ${above}`;
   });
   const ceiling = rows.azeotrope === null ? 'no azeotrope' : `azeotrope ${strength.withUnit(rows.azeotrope.strength)}`;
   return `Strength at the spout against ${volume.words} collected; ${stills.join('; ')}; ${ceiling}.`;

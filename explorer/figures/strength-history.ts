@@ -1,13 +1,13 @@
 // Strength at the spout against litres collected or time: the runs by hand, the azeotrope above them,
 // and how long the first run stays above a strength, drawn as a length.
 
-import { extentOf, strengthAxis } from './axes.js';
+import { chosen, extentOf, strengthAxis } from './axes.js';
 import { azeotropeCeiling } from './azeotrope-line.js';
 import { firstFallTo, pick } from './columns.js';
 import type { Axis, CurveName, CursorSeries, Drawing, FigureSize, Mark } from './figure.js';
 import { curvePlaces } from './name-places.js';
 import type { RunHistoryRows } from './rows.js';
-import { quantityAlong, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
+import { cursorSeries, quantityAlong, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
 import type { RunSeries } from './run-series.js';
 
 /** Height of the plot rectangle, px. */
@@ -30,7 +30,7 @@ export function strengthHistory(rows: RunHistoryRows, size: FigureSize): Drawing
 
   const marks: Mark[] = [...ceiling.marks];
   const names: CurveName[] = [...ceiling.names];
-  const cursorSeries: CursorSeries[] = [];
+  const readers: CursorSeries[] = [];
   // Ink over pencil: the runs come ink first and are painted from the last.
   curves.forEach((curve, index) => {
     const { hand, label } = curve.one;
@@ -47,7 +47,7 @@ export function strengthHistory(rows: RunHistoryRows, size: FigureSize): Drawing
     });
     const places = curvePlaces({ ...plot, x: curve.x, y: curve.y }, pencil ? 'below' : 'bend');
     names.push({ key, text: label, hand, bold: !pencil, optional: false, places });
-    cursorSeries.unshift({ hand, x: curve.x, y: curve.y });
+    readers.unshift(cursorSeries(hand, curve));
   });
   if (measure !== null) marks.push(measure.mark);
 
@@ -62,7 +62,7 @@ export function strengthHistory(rows: RunHistoryRows, size: FigureSize): Drawing
         marks,
         names,
         marginNames: ceiling.marginNames,
-        cursorSeries,
+        cursorSeries: readers,
         framed: false,
         rightScale: null,
       },
@@ -85,7 +85,7 @@ function measureOf(
   const end = firstFallTo(first.x, pick(first.run.spoutStrength, first.rows), rows.measure);
   if (end === null || end <= 0) return null;
   const quantity = quantityAlong(rows.along, rows.units);
-  const words = `above ${strength.withUnit(rows.measure)} for ${quantity.withUnit(quantity.fromShown(end))}`;
+  const words = `above ${chosen(strength, rows.measure)} for ${quantity.withUnit(quantity.fromShown(end))}`;
   // 24 px above the base line.
   const level = y.domain[0] + (24 / plotHeight) * (y.domain[1] - y.domain[0]);
   const falls = end < first.x[first.x.length - 1]!;

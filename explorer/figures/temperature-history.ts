@@ -7,7 +7,7 @@ import { pick } from './columns.js';
 import type { Column, CurveName, CursorSeries, Drawing, FigureSize, MarginName, Mark } from './figure.js';
 import { curvePlaces } from './name-places.js';
 import type { RunHistoryRows, RunRows } from './rows.js';
-import { quantityAlong, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
+import { cursorSeries, quantityAlong, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
 
 /** Height of the plot rectangle, px. */
 const height = { wide: 98, narrow: 92 };
@@ -23,7 +23,7 @@ export function temperatureHistory(rows: RunHistoryRows, size: FigureSize): Draw
   const marks: Mark[] = [...boils.marks];
   const names: CurveName[] = [];
   const marginNames: MarginName[] = [...boils.marginNames];
-  const cursorSeries: CursorSeries[] = [];
+  const readers: CursorSeries[] = [];
   const lines = [
     { key: 'kettle', weight: 'second', of: (run: RunRows): Column => run.kettleTemperature_K },
     { key: 'head', weight: 'result', of: (run: RunRows): Column => run.headTemperature_K },
@@ -35,7 +35,7 @@ export function temperatureHistory(rows: RunHistoryRows, size: FigureSize): Draw
       const bold = key === 'head';
       const hand = first.hand;
       marks.push({ kind: 'curve', key, hand, weight, shape: 'monotone', ...curve });
-      cursorSeries.push({ hand, ...curve });
+      readers.push(cursorSeries(hand, curve));
       const end = curve.y[curve.y.length - 1] ?? 0;
       if (size.layout === 'wide') marginNames.push({ key, text: key, note: '', y: end, hand, bold, at: 'end' });
       else {
@@ -57,7 +57,7 @@ export function temperatureHistory(rows: RunHistoryRows, size: FigureSize): Draw
         marks,
         names,
         marginNames,
-        cursorSeries,
+        cursorSeries: readers,
         framed: false,
         rightScale: null,
       },

@@ -2,10 +2,9 @@
 // x axis title. A layer of its own, so that moving it touches nothing else.
 
 import type { Drawing } from '../../figures/figure.js';
-import { toPixels } from '../../figures/axes.js';
-import { valueAt } from '../../figures/columns.js';
 import type { Geometry } from './geometry.js';
 import { measureText } from './measure-text.js';
+import { toPixels } from './pixels.js';
 import { KeyedChildren, setAttributes, setText, svgElement } from './svg.js';
 
 interface Dot {
@@ -38,7 +37,7 @@ export class CursorLayer {
     this.#dots.set(dotsAt(drawing, geometry, shown, px));
     const text = cursor.quantity.withUnit(x);
     const half = measureText(text, true) / 2;
-    const first = geometry.left + measureText(`${drawing.x.title}`, true) + 14 + half;
+    const first = geometry.left + measureText(drawing.x.title, true) + 14 + half;
     const last = geometry.left + geometry.width - half;
     setAttributes(this.#value, { x: Math.min(Math.max(px, first), last), y: geometry.axisTitleY });
     setText(this.#value, text);
@@ -50,10 +49,10 @@ function dotsAt(drawing: Drawing, geometry: Geometry, shown: number, px: number)
     const place = geometry.panels[p]!;
     const toY = toPixels(panel.y, panel.height, 'up');
     return panel.cursorSeries.flatMap((series, s): [string, Dot][] => {
-      const last = series.x[series.x.length - 1];
-      // No dot where the run has ended, nor below the plot.
-      if (last === undefined || shown > last + 1e-9) return [];
-      const y = toY(valueAt(series.x, series.y, shown));
+      const value = series.at(shown);
+      if (value === null) return [];
+      const y = toY(value);
+      // None outside the plot.
       if (y > panel.height || y < 0) return [];
       return [[`${p} ${s}`, { hand: series.hand, x: px, y: place.top + y }]];
     });

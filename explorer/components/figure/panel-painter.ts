@@ -1,7 +1,6 @@
 // One panel on the page: its sheet, marks, names and right-hand scale, each updated in place.
 
 import type { Axis, CurveName, FigureSize, MarginName, Mark, Panel } from '../../figures/figure.js';
-import { toPixels } from '../../figures/axes.js';
 import { marginGap } from './geometry.js';
 import { makeMark, measureWords, updateMark } from './marks.js';
 import type { MarkContext } from './marks.js';
@@ -9,6 +8,7 @@ import { measureText } from './measure-text.js';
 import { linesOf, nameApart, placeNames, spreadMargin } from './place-names.js';
 import type { Box, PlacedName, Point } from './place-names.js';
 import { drawSheet, sheetKey } from './sheet.js';
+import { toPixels } from './pixels.js';
 import { KeyedChildren, setAttributes, setText, svgElement } from './svg.js';
 
 export interface PanelPlace {
@@ -23,10 +23,9 @@ export interface PanelPlace {
 
 export class PanelPainter {
   readonly root = svgElement('g', { class: 'kp-panel' });
-  readonly #id: string;
   readonly #sheet = svgElement('g');
   readonly #frame = svgElement('rect', { class: 'kp-frame' });
-  readonly #clip = svgElement('rect', { x: -4, y: -4 });
+  readonly #clip = svgElement('rect');
   readonly #title = svgElement('text', { class: 'kp-title' });
   readonly #unit = svgElement('tspan', { class: 'unit' });
   readonly #quantity = svgElement('tspan');
@@ -38,7 +37,6 @@ export class PanelPainter {
   #context: MarkContext;
 
   constructor(id: string, hatch: string) {
-    this.#id = id;
     this.#context = { x: Number, y: Number, width: 0, clip: `${id}-clip`, hatch, wide: true };
     const clipPath = svgElement('clipPath', { id: `${id}-clip` });
     clipPath.append(this.#clip);
@@ -78,7 +76,9 @@ export class PanelPainter {
     this.#sheetKey = key;
     this.#sheet.replaceChildren(drawSheet(xAxis, panel, place.width, place.isLast));
     const size = { width: place.width, height: panel.height };
-    setAttributes(this.#clip, { width: size.width + 8, height: size.height + 4 });
+    // Half a stroke may stand over an open edge; a frame is kept.
+    const over = panel.framed ? 0.5 : 4;
+    setAttributes(this.#clip, { x: -over, y: -over, width: size.width + 2 * over, height: size.height + over });
     if (panel.framed) {
       setAttributes(this.#frame, { x: 0, y: 0, ...size });
       this.#sheet.prepend(this.#frame);

@@ -6,6 +6,8 @@ import type { CurveName, Mark, MarginName, NamePlace } from '../../figures/figur
 /** Least distance of two lines of words, px. */
 export const nameApart = 16;
 const clearance = 2;
+/** Points of a smooth curve that names are tried against. */
+const curvePoints = 60;
 
 export interface Point {
   readonly x: number;
@@ -75,7 +77,7 @@ export function spreadMargin(names: readonly MarginName[], toPx: (y: number) => 
 export function linesOf(mark: Mark, toPx: (place: Point) => Point, width: number): Point[][] {
   switch (mark.kind) {
     case 'curve':
-      return [Array.from(mark.x, (x, i) => toPx({ x, y: mark.y[i]! }))];
+      return [sampled(mark.x, mark.y, mark.shape === 'straight' ? Infinity : curvePoints).map(toPx)];
     case 'level': {
       const { y } = toPx({ x: 0, y: mark.y });
       return [
@@ -95,6 +97,15 @@ export function linesOf(mark: Mark, toPx: (place: Point) => Point, width: number
     case 'hatch':
       return [];
   }
+}
+
+function sampled(x: ArrayLike<number>, y: ArrayLike<number>, most: number): Point[] {
+  const step = Math.max(1, Math.floor(x.length / most));
+  const points: Point[] = [];
+  for (let i = 0; i < x.length; i += step) points.push({ x: x[i]!, y: y[i]! });
+  const last = x.length - 1;
+  if (last >= 0 && last % step !== 0) points.push({ x: x[last]!, y: y[last]! });
+  return points;
 }
 
 function boxOf(at: Point, place: NamePlace, width: number): Box {

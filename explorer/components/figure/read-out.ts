@@ -2,12 +2,9 @@
 
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { valueAt } from '../../figures/columns.js';
 import type { ReadOut } from '../../figures/figure.js';
 
 export function readOutTable(readOut: ReadOut, x: number): TemplateResult {
-  // A run that has ended before the cursor has nothing to say there.
-  const over = readOut.columns.map((column) => x > (column.x[column.x.length - 1] ?? -Infinity) * (1 + 1e-9));
   return html`<table class="read-out">
     <caption>
       <b>At ${readOut.at(x)}</b>
@@ -24,12 +21,7 @@ export function readOutTable(readOut: ReadOut, x: number): TemplateResult {
         (row) =>
           html`<tr>
             <th scope="row">${row.label}</th>
-            ${readOut.columns.map(
-              (column, c) =>
-                html`<td class=${column.hand}>
-                  ${over[c] ? 'ended' : row.text(valueAt(column.x, row.values[c]!, x))}
-                </td>`,
-            )}
+            ${row.texts(x).map((text, c) => html`<td class=${readOut.columns[c]!.hand}>${text}</td>`)}
           </tr>`,
       )}
     </tbody>
@@ -38,8 +30,6 @@ export function readOutTable(readOut: ReadOut, x: number): TemplateResult {
 
 /** The same in words, for a screen reader at each step of the cursor. */
 export function readOutWords(readOut: ReadOut, x: number): string {
-  const column = readOut.columns[0];
-  if (column === undefined) return readOut.at(x);
-  const values = readOut.rows.map((row) => `${row.label} ${row.text(valueAt(column.x, row.values[0]!, x))}`);
+  const values = readOut.rows.map((row) => `${row.label} ${row.texts(x)[0] ?? ''}`);
   return `${readOut.at(x)}, ${readOut.note(x)}: ${values.join('; ')}`;
 }

@@ -1,0 +1,104 @@
+// The figures the gallery shows and the snapshots hold: a few named cases of invented rows.
+
+import { boilingDiagram } from '../../../explorer/figures/boiling-diagram.js';
+import type { Figure } from '../../../explorer/figures/figure.js';
+import { lastCorner } from '../../../explorer/figures/last-corner.js';
+import type {
+  BoilingDiagramRows,
+  RunHistoryRows,
+  StaircaseDiagramRows,
+  StrengthByStillRows,
+} from '../../../explorer/figures/rows.js';
+import { runHistory } from '../../../explorer/figures/run-history.js';
+import { strengthByStill } from '../../../explorer/figures/strength-by-still.js';
+import { xyDiagram } from '../../../explorer/figures/xy-diagram.js';
+import {
+  azeotrope,
+  curve,
+  inkRun,
+  inventedBoiling,
+  inventedRun,
+  inventedStrength,
+  inventedVapour,
+  pencilRun,
+  raoult,
+  staircase,
+  units,
+} from './invented-rows.js';
+
+/** A figure with its rows, its type forgotten so that cases stand in one list. */
+export interface Case {
+  readonly name: string;
+  readonly figure: Figure<never>;
+  readonly rows: unknown;
+  readonly pair: boolean;
+  readonly pencils: number;
+}
+
+const kettle = 0.031;
+
+export const history: RunHistoryRows = {
+  runs: [inkRun, pencilRun],
+  azeotrope,
+  along: 'volume',
+  measure: 0.9,
+  strengthFrom: 0.5,
+  units,
+};
+
+export const steps: StaircaseDiagramRows = {
+  curve,
+  raoult: null,
+  staircase: staircase(kettle, 30),
+  operatingLine: null,
+  kettleStrength: 0.095,
+  azeotrope,
+  strengthScale: [0.93, 0.94, 0.95, 0.96, 0.97].map((strength) => ({
+    strength,
+    moleFraction: strength / (3.25 - 2.25 * strength),
+  })),
+  units,
+};
+
+const line = { slope: 0.75, intercept: 0.21, label: 'reflux 3 : 1' };
+
+export const stepsAtReflux: StaircaseDiagramRows = {
+  ...steps,
+  raoult,
+  operatingLine: line,
+  staircase: staircase(0.25, 5, line),
+  kettleStrength: inventedStrength(0.25),
+};
+
+export const boiling: BoilingDiagramRows = {
+  curve,
+  points: [
+    { label: 'kettle', liquidMoleFraction: kettle, vapourMoleFraction: inventedVapour(kettle), temperature_K: 0 },
+    { label: 'head', liquidMoleFraction: 0.7, vapourMoleFraction: inventedVapour(0.7), temperature_K: 0 },
+  ].map((point) => ({
+    ...point,
+    temperature_K: inventedBoiling(point.liquidMoleFraction),
+  })),
+  azeotrope,
+  units,
+};
+
+export const stills: StrengthByStillRows = {
+  stills: [
+    { label: 'plated column', shortLabel: 'column', weight: 'result', run: inventedRun(0.93, 5, 11) },
+    { label: 'one doubler', shortLabel: 'doubler', weight: 'second', run: inventedRun(0.8, 3, 12) },
+    { label: 'bare pot', shortLabel: 'pot', weight: 'third', run: inventedRun(0.57, 0.5, 13) },
+  ],
+  azeotrope,
+  threshold: 0.8,
+  units,
+};
+
+export const cases: readonly Case[] = [
+  { name: 'run history', figure: runHistory, rows: history, pair: false, pencils: 1 },
+  { name: 'x-y diagram', figure: xyDiagram, rows: steps, pair: true, pencils: -1 },
+  { name: 'last corner', figure: lastCorner, rows: steps, pair: true, pencils: -1 },
+  { name: 'x-y diagram at reflux 3', figure: xyDiagram, rows: stepsAtReflux, pair: true, pencils: -1 },
+  { name: 'boiling diagram', figure: boilingDiagram, rows: boiling, pair: true, pencils: -1 },
+  { name: 'strength by still', figure: strengthByStill, rows: stills, pair: false, pencils: -1 },
+] as readonly Case[];

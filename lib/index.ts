@@ -21,6 +21,19 @@ export {
   strengthFromMoleFraction,
 } from './mixture/strength.js';
 export { amountsFromVolume, contraction, pureAlcoholVolume, volumeAt20C, type Amounts } from './mixture/volume.js';
+export { liquidEnthalpy, liquidHeatCapacity, vapourEnthalpy } from './mixture/enthalpy.js';
+export {
+  liquidEnthalpyEthanol,
+  liquidEnthalpyWater,
+  vapourEnthalpyEthanol,
+  vapourEnthalpyWater,
+} from './substances/enthalpy.js';
+export {
+  gasHeatCapacityEthanol,
+  gasHeatCapacityWater,
+  liquidHeatCapacityEthanol,
+  liquidHeatCapacityWater,
+} from './substances/heat-capacity.js';
 export {
   heatOfVaporisationEthanol,
   heatOfVaporisationEthanolSlope,

@@ -21,7 +21,10 @@ const numericCode = {
   // `while (true)` with an exit inside is the clearest form of an iteration.
   '@typescript-eslint/no-unnecessary-condition': ['error', { allowConstantLoopConditions: true }],
   // `() => void setting()` is the usual shape of a listener.
-  '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+  '@typescript-eslint/no-confusing-void-expression': [
+    'error',
+    { ignoreArrowShorthand: true, ignoreVoidReturningFunctions: true },
+  ],
   // A leading underscore marks an argument that a contract asks for and one member does not use.
   '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
   eqeqeq: 'error',

@@ -56,5 +56,7 @@ export default defineConfig({
     ],
     retry: 0,
     expect: { requireAssertions: true },
+    // Worker files stay thin: what runs in a worker never shows here.
+    coverage: { include: ['lib/**/*.ts', 'explorer/**/*.ts'], reporter: ['text-summary', 'html'] },
   },
 });

@@ -20,7 +20,7 @@ export function integral(evaluate: (x: number) => number, from: number, to: numb
   return refine(evaluate, from, to, gauss(evaluate, from, to), tolerance, DEEPEST);
 }
 
-const DEEPEST = 40;
+const DEEPEST = 60;
 
 function refine(
   f: (x: number) => number,
@@ -44,7 +44,8 @@ function refine(
     throw new InputError({ argument: 'evaluate', value: halves, expected: `a smooth function near ${middle}` });
   }
   return (
-    refine(f, a, middle, left, 0.5 * tolerance, depth - 1) + refine(f, middle, b, right, 0.5 * tolerance, depth - 1)
+    refine(f, a, middle, left, Math.SQRT1_2 * tolerance, depth - 1) +
+    refine(f, middle, b, right, Math.SQRT1_2 * tolerance, depth - 1)
   );
 }
 
@@ -56,6 +57,7 @@ function gauss(f: (x: number) => number, a: number, b: number): number {
 }
 
 const OUTER = Math.sqrt(5 + 2 * Math.sqrt(10 / 7)) / 3;
+const OF_70 = 13 * Math.sqrt(70);
 const INNER = Math.sqrt(5 - 2 * Math.sqrt(10 / 7)) / 3;
 
 /** Nodes of the five-point Gauss-Legendre rule on [0, 1]. */
@@ -64,7 +66,9 @@ export const GAUSS_NODES: readonly number[] = Object.freeze(
 );
 
 /** Its weights. */
-export const GAUSS_WEIGHTS: readonly number[] = Object.freeze(lagrangeIntegrals(1));
+export const GAUSS_WEIGHTS: readonly number[] = Object.freeze(
+  [322 - OF_70, 322 + OF_70, 512, 322 + OF_70, 322 - OF_70].map((weight) => weight / 1800),
+);
 
 /** Row i: weights of the integral from 0 to node i of the polynomial through the values at the five nodes. */
 export const GAUSS_INNER: readonly (readonly number[])[] = Object.freeze(

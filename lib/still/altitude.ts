@@ -16,7 +16,7 @@ import type { Pascal } from '../units/quantities.js';
  * @param altitude_m Altitude above sea level, Z, [m]; −600..11000; outside, an InputError.
  * @returns Pressure, P, [Pa].
  * @throws InputError when the altitude is outside its range.
- * @example pressureAtAltitude(1609) // → 83436
+ * @example pressureAtAltitude(1609) // → 83435
  * Source: U.S. Standard Atmosphere, 1976; ISO 2533:1975.
  */
 export function pressureAtAltitude(altitude_m: number): Pascal {

@@ -6,7 +6,7 @@
 // Published values for ethanol at its normal boiling point spread over 1.5 %: 38.56 (CRC Handbook), 38.94
 // (this fit), 39.15 kJ/mol (Schroeder et al. 2014). Water is known to 0.1 %.
 
-import { GAS_CONSTANT } from '../constants.js';
+import { GAS_CONSTANT, ZERO_CELSIUS } from '../constants.js';
 import { PERRY_VAPORISATION_ETHANOL } from '../data/perry-vaporisation-ethanol.js';
 import { VDI_VAPORISATION_WATER } from '../data/vdi-vaporisation-water.js';
 import { checkRange } from '../errors.js';
@@ -81,7 +81,7 @@ function checkEthanol(temperature_K: Kelvin): void {
 }
 
 function checkWater(temperature_K: Kelvin): void {
-  checkRange('temperature_K', temperature_K, 273.15, 630, 'a temperature from 273.15 to 630 K for water');
+  checkRange('temperature_K', temperature_K, ZERO_CELSIUS, 630, 'a temperature from 273.15 to 630 K for water');
 }
 
 const { C1, C2 } = PERRY_VAPORISATION_ETHANOL.coefficients;

@@ -1,7 +1,7 @@
 // One row an input: what it is called, its limits in SI, where it starts, how far a step goes in each
 // system of units, and the end of the sentence that corrects it. Adding an input is adding a row here.
 
-import { STANDARD_ATMOSPHERE } from '#lib/index.js';
+import { toSI } from '#lib/index.js';
 import type { UnitSystemName } from '../text/unit-systems.js';
 import type { ParameterKey, Scenario } from './scenario.js';
 
@@ -126,7 +126,7 @@ export const parameters: readonly Parameter[] = [
     quantity: 'pressure',
     low: 55_000,
     high: 108_500,
-    start: STANDARD_ATMOSPHERE,
+    start: toSI(1, 'atm'),
     grain: {
       metric: { step: 0.5, decimals: 1 },
       us: { step: 0.1, decimals: 2 },

@@ -2,15 +2,16 @@
 // solver, and endings of a run that were not asked for.
 
 import type { InputFault } from '#lib/index.js';
-import { numberWithUnit, type NumberFault, type NumberSpec } from '../components/number/number-spec.js';
+import type { NumberFault, NumberSpec } from '../components/number/number-spec.js';
 import type { Correction } from '../components/number/kp-setup.js';
 
 /** The correction line of a number: what is wrong, what would be right, which value the figures still use. */
 export function correctionOf(spec: NumberSpec, fault: NumberFault, inUse: number): Correction {
   const unit = spec.suffix(2);
   const range = `${spec.digits(spec.low)} to ${spec.digits(spec.high)}`;
-  const still = `The figures still use ${numberWithUnit(spec, inUse)}.`;
-  const putBack = `Put ${spec.digits(spec.toShown(inUse))} back`;
+  const shown = spec.toShown(inUse);
+  const still = `The figures still use ${spec.digits(shown)}${spec.suffix(shown)}.`;
+  const putBack = `Put ${spec.digits(shown)} back`;
   const bare = /^[\d\s.,−-]+$/u.test(fault.draft);
   const draft = bare ? `${fault.draft.trim()}${unit}` : fault.draft.trim();
   const says = (words: string): Correction => ({ key: spec.key, draft, says: `${words} ${still}`, putBack });

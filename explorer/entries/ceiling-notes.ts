@@ -1,0 +1,58 @@
+// Notes in the margin of 'The ceiling'.
+
+import { html } from 'lit';
+import { fromSI } from '#lib/index.js';
+import { invented } from '../state/derive.js';
+import { fixed, joined, percent } from '../text/format.js';
+import { caution, source } from './words.js';
+
+/** The three hands, said once. */
+export const hands = html`<p>
+  <b class="ink">Ink</b> is yours: what you set, and what follows from it. <b>Print</b> holds for every still.
+  <b class="pencil">Pencil</b> is what you had before.
+</p>`;
+
+export const spoutCaution = caution(
+  html`Vapour at the spout is heavier than air and lights. Catch spirit away from flame, let fresh air in, and never
+  close the still.`,
+);
+
+export const kettleCaution = caution(
+  html`Never let the kettle run below its heating surface. What is left is hot enough to scald; let air in as it cools.
+  Follow local codes and the maker’s instructions.`,
+);
+
+/** What nobody set on this page. */
+export const inventedStill = html`<p>
+  The charge and the still are invented for this page. A plate holds
+  ${joined(fixed(invented.plateHoldUp_mol, 0), 'mol')} of liquid and costs
+  ${joined(fixed(fromSI(invented.plateDrop_Pa, 'kPa'), 2), 'kPa')} of pressure. The column runs
+  ${joined(fixed(fromSI(invented.totalReflux_s, 'min'), 0), 'min')} at total reflux, then at the ratio above until the
+  spout falls to ${percent(invented.endStrength)} vol. Each mole of vapour that condenses on a plate raises another.
+</p>`;
+
+export function modelSource(published: string): unknown {
+  return source(html`Curve of the NRTL equation with published parameters: ${published}.`);
+}
+
+export function stairNote(kettle: string): unknown {
+  return html`<p>
+    The staircase is drawn for the kettle at the cursor of the first figure, ${kettle}, with your plates, their
+    efficiency and your reflux. A plate of less than 100 % turns before it meets the curve.
+  </p>`;
+}
+
+export const azeotropeSource = source(
+  html`Measured at 1 atm: mole fraction 0.8943 at 78.15 °C (Carey and Lewis, 1932). Under vacuum it moves up, and far
+  down it is gone; no still on these pages runs there.`,
+);
+
+export const modelNote = html`<p>
+  Wilson and NRTL are two equations fitted to measurements. Where a model puts the azeotrope a little lower, the last
+  steps are many more, or never arrive.
+</p>`;
+
+export const tableNote = html`<p>
+  Plates grow down the table, reflux along it. Reflux costs hours and heat: at 3 : 1 four parts of vapour are boiled for
+  each part kept.
+</p>`;

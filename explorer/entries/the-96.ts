@@ -1,0 +1,102 @@
+// 'What is the 96 %?': three numbers behind one saying, and how the last tenths hang on the model.
+
+import { html } from 'lit';
+import { massFractionFromMoleFraction, strengthFromMoleFraction } from '#lib/index.js';
+import { namedStrengths, type CeilingQuestions } from '../state/derive.js';
+import { countInWords, fixed } from '../text/format.js';
+import type { UnitSystem } from '../text/unit-systems.js';
+import type { EquilibriumAnswer, StagesAnswer } from '../worker/questions.js';
+import type { Answered } from '../pages/notebook-page.js';
+import { ink, print } from './words.js';
+
+/** Mole fraction of the azeotrope at 1 atm as measured. Source: Carey and Lewis, 1932. */
+const measuredAzeotrope = 0.8943;
+
+type Ceiling = Answered<CeilingQuestions>;
+
+/** What people mean by '96 %'. */
+export function ninetySixWords(now: Ceiling, units: UnitSystem): unknown {
+  const [to95, to96] = now.answers.stages.stages;
+  const mass = `${fixed(100 * massFractionFromMoleFraction(measuredAzeotrope), 1)}\u00a0%`;
+  const volume = `${fixed(100 * strengthFromMoleFraction(measuredAzeotrope), 1)}\u00a0%`;
+  return html`<p>
+      It is said that a column stops at 96 %. Measured at 1 atm, the ceiling is ${print(mass)} by <em>mass</em>, and
+      that same mixture is ${print(volume)} by <em>volume</em>. What runs out near 96 % vol is not physics but push: the
+      plates and the reflux of real stills. From a kettle of
+      ${ink(units.strength.withUnit(now.scenario.chargeStrength))}, with everything sent back, it takes
+      ${stagesWords(to95)} to reach ${print(units.strength.withUnit(namedStrengths[0]))} and ${stagesWords(to96)} to
+      reach ${print(units.strength.withUnit(namedStrengths[1]))}, the kettle counted.
+    </p>
+    <p>
+      How many the last tenths take depends on where exactly a model puts the azeotrope. The same count with other
+      equations for the same two liquids:
+    </p>`;
+}
+
+function stagesWords(stages: number | null | undefined): unknown {
+  if (stages === null || stages === undefined) return 'more ideal stages than there can be';
+  return html`${ink(fixed(stages, 1))} ideal stages`;
+}
+
+/** The count by model. */
+export function modelTable(now: Ceiling, units: UnitSystem): unknown {
+  const { equilibrium, wilson, raoult, stages, stagesByWilson, stagesByRaoult } = now.answers;
+  return html`<p class="table-title"><b>Ideal stages at total reflux</b>, the kettle counted, by model</p>
+    <table class="figures-table">
+      <thead>
+        <tr>
+          <th scope="col">model</th>
+          <th scope="col">azeotrope, ${units.strength.unit}</th>
+          ${namedStrengths.map((strength) => html`<th scope="col">to ${units.strength.text(strength)}</th>`)}
+        </tr>
+      </thead>
+      <tbody>
+        ${row('NRTL, used here', equilibrium, stages, units, true)}
+        ${row('Wilson', wilson, stagesByWilson, units, false)}
+        ${row('Raoult’s law', raoult, stagesByRaoult, units, false)}
+      </tbody>
+    </table>`;
+}
+
+function row(
+  name: string,
+  { azeotrope }: EquilibriumAnswer,
+  { stages }: StagesAnswer,
+  units: UnitSystem,
+  used: boolean,
+): unknown {
+  const hand = used ? 'ink' : '';
+  return html`<tr>
+    <th scope="row">${name}</th>
+    <td>${azeotrope === null ? 'none' : fixed(units.strength.toShown(azeotrope.strength), 2)}</td>
+    ${stages.map((count) => html`<td class=${hand}>${count === null ? 'never' : fixed(count, 1)}</td>`)}
+  </tr>`;
+}
+
+/** The question to try, or undefined where this kettle leaves nothing to ask. */
+export function tryIt(now: Ceiling): { readonly from: number; readonly more: number } | undefined {
+  const [, to96, to97] = now.answers.stages.stages;
+  if (to96 === null || to96 === undefined || to97 === null || to97 === undefined) return undefined;
+  const from = Math.ceil(to96);
+  const more = Math.ceil(to97) - from;
+  return more > 0 && from > 0 ? { from, more } : undefined;
+}
+
+/** The reply to an answer: the value reached, not just right or wrong. */
+export function judged(
+  given: number,
+  asked: { readonly from: number; readonly more: number },
+  ladder: readonly number[],
+  units: UnitSystem,
+): string {
+  const { from, more } = asked;
+  const reached = ladder[from + Math.round(given) - 1];
+  const right = `step ${countInWords(from + more)} is the first past ${units.strength.withUnit(namedStrengths[2])}`;
+  if (Math.round(given) === more)
+    return `Yes: ${right}, at ${fixed(units.strength.toShown(ladder[from + more - 1]!), 2)}.`;
+  if (reached === undefined) return `Fewer: ${right}, ${countInWords(more)} more.`;
+  const stands = `${countInWords(Math.round(given))} more would stand at ${fixed(units.strength.toShown(reached), 2)}`;
+  return given < more
+    ? `Not yet: ${stands}. It takes ${countInWords(more)}.`
+    : `Fewer will do: ${right}, ${countInWords(more)} more.`;
+}

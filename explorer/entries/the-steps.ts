@@ -1,0 +1,72 @@
+// 'Why the steps stop': the staircase in words, and both sides of non-ideality.
+
+import { html, nothing } from 'lit';
+import { namedStrengths, type CeilingQuestions } from '../state/derive.js';
+import { countInWords, fixed, ordinal } from '../text/format.js';
+import type { UnitSystem } from '../text/unit-systems.js';
+import type { Answered } from '../pages/notebook-page.js';
+import { ink, print } from './words.js';
+
+type Ceiling = Answered<CeilingQuestions>;
+
+/** How a boil climbs, from the kettle of the setup sentence; `kettle` is its blank. */
+export function stairWords(now: Ceiling, kettle: unknown, units: UnitSystem): unknown {
+  const { ladder, stages } = now.answers.stages;
+  const text = (rung: number): unknown => ink(units.strength.text(ladder[rung - 1]!));
+  const to95 = stages[0] ?? null;
+  const passes =
+    to95 === null || to95 <= 4
+      ? nothing
+      : html`, and the ${ink(ordinal(Math.ceil(to95)))} passes ${print(units.strength.text(namedStrengths[0]))}`;
+  return html`<p>
+    Boil a mixture of alcohol and water, and the vapour is stronger than the liquid it left. An ideal plate condenses
+    that vapour and boils it again: one step up. From a kettle of ${kettle}, with all of it sent back as reflux, the
+    first step stands at ${text(1)} ${units.strength.unit}, the second at ${text(2)}, the fourth at ${text(4)}${passes}.
+    Then the steps shrink, because vapour and liquid grow alike.
+  </p>`;
+}
+
+/** What Raoult's law would make of the same kettle: where non-ideality helps, and where it blocks. */
+export function strangersWords(now: Ceiling, units: UnitSystem): unknown {
+  const real = now.answers.stages;
+  const ideal = now.answers.stagesByRaoult;
+  const four = 4;
+  const stages97 = ideal.stages[2] ?? null;
+  const helps = real.ladder[four - 1]! > ideal.ladder[four - 1]!;
+  return html`<p>
+      Raoult’s law takes the two for strangers: each boils as if the other were not there. At the weak end that misses a
+      gift. ${sentence(countInWords(four))} ideal stages from this kettle give
+      ${ink(units.strength.withUnit(real.ladder[four - 1]!))}${helps ? '; by' : ', by'} Raoult’s law they would
+      ${helps ? 'give only' : 'give'} ${ink(units.strength.withUnit(ideal.ladder[four - 1]!))}. Water pushes alcohol out
+      of a weak mixture, and the first plates do the work of many.
+    </p>
+    <p>
+      At the strong end it misses the ceiling. Where alcohol is plenty it is the water that is pushed out, until it
+      leaves as readily as the alcohol.
+      ${
+        stages97 === null
+          ? nothing
+          : html`By Raoult’s law ${ink(countInWords(Math.ceil(stages97)))} stages would pass
+            ${print(units.strength.withUnit(namedStrengths[2]))}, and with enough plates nothing would stand between you
+            and pure alcohol.`
+      }
+    </p>`;
+}
+
+/** What the azeotrope is. */
+export function azeotropeWords(now: Ceiling, massPercent: number | null, pressure: string, units: UnitSystem): unknown {
+  const { azeotrope } = now.answers.equilibrium;
+  if (azeotrope === null || massPercent === null) {
+    return html`<p>At this pressure the model has no azeotrope: the vapour is stronger than the liquid to the end.</p>`;
+  }
+  return html`<p>
+    At a mole fraction of ${print(fixed(azeotrope.moleFraction, 3))}, which is
+    ${print(units.strength.withUnit(azeotrope.strength))} or ${print(`${fixed(massPercent, 1)}\u00a0%`)} by mass, the
+    curve meets the diagonal: the vapour has the strength of the liquid, and one step more changes nothing. That mixture
+    is the <em>azeotrope</em>, and it is the ceiling of every column run at ${print(pressure)}.
+  </p>`;
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,35 @@
+// Small pieces of text that entries share: numbers in their hand, notes, the permit at the foot.
+
+import { html } from 'lit';
+
+/** A number or phrase that follows from what the reader set. */
+export function ink(text: string): unknown {
+  return html`<span class="ink number">${text}</span>`;
+}
+
+/** A number or phrase of the run kept before. */
+export function pencil(text: string): unknown {
+  return html`<span class="pencil number">${text}</span>`;
+}
+
+/** A number that holds for every still, kept on one line. */
+export function print(text: string): unknown {
+  return html`<span class="number">${text}</span>`;
+}
+
+/** A caution for the margin. */
+export function caution(words: unknown): unknown {
+  return html`<p class="caution"><b>Caution.</b> ${words}</p>`;
+}
+
+/** A source for the margin. */
+export function source(words: unknown): unknown {
+  return html`<p><b>Source.</b> ${words}</p>`;
+}
+
+/** The foot of every page: what the notebook is not. */
+export const permit = html`<p class="permit">
+  Distilling spirits needs a permit in many countries: ask before you light up. Kettle &amp; Plate advises and teaches;
+  it controls nothing and is no safety device. Local codes, the maker’s instructions and licensed practice come first.
+  Everything is computed on this device and nothing is sent anywhere.
+</p>`;

@@ -1,0 +1,76 @@
+// The one place where things are wired: address and kept units -> store -> page; events of the reader ->
+// store -> address. Nothing is computed here.
+
+import './components/frame/kp-notebook.js';
+import type { NotebookPage } from './pages/notebook-page.js';
+import { pages } from './pages/registry.js';
+import { readAddress, writeAddress } from './state/address.js';
+import { isUnitSystemName, keepUnits, keptUnits, type NotebookState } from './state/notebook.js';
+import { parameters } from './state/parameters.js';
+import { withNumber } from './state/scenario.js';
+import { createStore } from './state/store.js';
+import { unitSystems } from './text/unit-systems.js';
+import { startSolver } from './worker/solver-client.js';
+
+/** Rest after the last change before the address is written, ms; browsers limit how often it may be. */
+const addressRest_ms = 300;
+
+const names = pages.map(({ name }) => name);
+const solver = startSolver();
+const store = createStore<NotebookState>({ ...fromAddress(), units: keptUnits() });
+const notebook = document.querySelector('kp-notebook')!;
+const open = new Map<string, NotebookPage>();
+
+function fromAddress(): Pick<NotebookState, 'page' | 'scenario' | 'complaints'> {
+  const { page, scenario, complaints } = readAddress(location.hash, names);
+  return { page: page ?? names[0]!, scenario, complaints };
+}
+
+function pageElement(name: string): NotebookPage {
+  const known = open.get(name);
+  if (known !== undefined) return known;
+  const element = document.createElement(pages.find((page) => page.name === name)!.element) as NotebookPage;
+  element.solver = solver;
+  open.set(name, element);
+  return element;
+}
+
+function show(state: NotebookState): void {
+  const page = pageElement(state.page);
+  page.scenario = state.scenario;
+  page.units = unitSystems[state.units];
+  notebook.page = page;
+  notebook.current = state.page;
+  notebook.complaints = state.complaints;
+  notebook.unitsInUse = state.units;
+  notebook.entries = pages.map(({ name, title }) => ({ name, title, address: writeAddress(name, state.scenario) }));
+  document.title = `${pages.find(({ name }) => name === state.page)!.title} · Kettle & Plate`;
+}
+
+let addressTimer: ReturnType<typeof setTimeout> | undefined;
+
+store.subscribe((state, before) => {
+  show(state);
+  if (state.units !== before.units) keepUnits(state.units);
+  clearTimeout(addressTimer);
+  addressTimer = setTimeout(() => {
+    const address = writeAddress(state.page, state.scenario);
+    if (location.hash !== address) history.replaceState(null, '', address);
+  }, addressRest_ms);
+});
+
+notebook.addEventListener('kp-change', ({ detail }) => {
+  const key = parameters.find((parameter) => parameter.key === detail.key)?.key;
+  if (key !== undefined) store.set({ scenario: withNumber(store.get().scenario, key, detail.value) });
+});
+notebook.addEventListener('kp-units', ({ detail }) => {
+  if (isUnitSystemName(detail.name)) store.set({ units: detail.name });
+});
+addEventListener('hashchange', () => {
+  const before = store.get().page;
+  store.set(fromAddress());
+  if (store.get().page !== before) scrollTo(0, 0);
+});
+
+notebook.units = Object.values(unitSystems).map(({ name, label }) => ({ name, label }));
+show(store.get());

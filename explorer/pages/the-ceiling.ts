@@ -1,0 +1,237 @@
+// The page 'The ceiling': why a column stops short of pure, with the reader's own charge and still.
+
+import { html, nothing, type PropertyDeclarations } from 'lit';
+import { activityModel, DEFAULT_ACTIVITY, massFractionFromMoleFraction } from '#lib/index.js';
+import '../components/answer/kp-answer.js';
+import '../components/figure/kp-figure.js';
+import '../entries/plates-or-reflux.js';
+import type { SentencePart } from '../components/number/kp-setup.js';
+import { judged, modelTable, ninetySixWords, tryIt } from '../entries/the-96.js';
+import { measuredStrength, runRows, runWords } from '../entries/the-run.js';
+import { azeotropeWords, stairWords, strangersWords } from '../entries/the-steps.js';
+import * as notes from '../entries/ceiling-notes.js';
+import { ink, permit, print } from '../entries/words.js';
+import { boilingDiagram } from '../figures/boiling-diagram.js';
+import { lastCorner } from '../figures/last-corner.js';
+import { runHistory } from '../figures/run-history.js';
+import { xyDiagram } from '../figures/xy-diagram.js';
+import { ceilingQuestions, type CeilingQuestions } from '../state/derive.js';
+import * as rows from '../state/equilibrium-rows.js';
+import { remembered } from '../state/memo.js';
+import { firstDrawn, positionIn, readAt } from '../state/run-results.js';
+import type { ParameterKey, Scenario } from '../state/scenario.js';
+import { countInWords, fixed, ordinal } from '../text/format.js';
+import { NotebookPage, type Answered } from './notebook-page.js';
+
+type Ceiling = Answered<CeilingQuestions>;
+
+const sentence: readonly SentencePart<ParameterKey>[] = [
+  'A charge of ',
+  { blank: 'chargeVolume' },
+  ' at ',
+  { blank: 'chargeStrength' },
+  ' in a kettle with ',
+  { blank: 'plates' },
+  ', each ',
+  { blank: 'efficiency' },
+  ' efficient, reflux ',
+  { blank: 'reflux' },
+  ', heated by ',
+  { blank: 'heat' },
+  ', in air of ',
+  { blank: 'pressure' },
+  '.',
+];
+
+/** Where the cursor stands before it is moved: this share of the run's volume. */
+const firstCursor = 0.4;
+
+export class TheCeiling extends NotebookPage<CeilingQuestions> {
+  static override properties: PropertyDeclarations = {
+    along: { state: true },
+    cursor: { state: true },
+    showsRaoult: { state: true },
+  };
+  declare private along: 'volume' | 'time';
+  /** Position of the cursor as collected volume (m³) or time (s); null until it is moved. */
+  declare private cursor: number | null;
+  declare private showsRaoult: boolean;
+
+  readonly #runRows = remembered(runRows);
+  readonly #curve = remembered(rows.curveRows);
+  readonly #raoult = remembered(rows.curveRows);
+  readonly #stair = remembered(rows.staircaseDiagramRows);
+  readonly #boiling = remembered(rows.boilingDiagramRows);
+
+  constructor() {
+    super('plates');
+    this.along = 'volume';
+    this.cursor = null;
+    this.showsRaoult = false;
+  }
+
+  protected override questions(scenario: Scenario): CeilingQuestions {
+    return ceilingQuestions(scenario);
+  }
+
+  protected override render(): unknown {
+    const now = this.answered;
+    return html`<header class="page-head">
+        <h1>The ceiling</h1>
+        <p class="promise">Why plates top out near 96 % vol, and how close yours can come.</p>
+      </header>
+      <section class="entry first-entry" aria-label="The run">
+        ${this.setup(sentence)} ${now === undefined ? this.#empty() : this.#history(now)}
+        <aside class="notes beside-first">${notes.hands} ${notes.spoutCaution}</aside>
+      </section>
+      ${now === undefined ? nothing : this.#explained(now)}
+      <footer class="page-foot">${permit}</footer>`;
+  }
+
+  /** Room for the first figure, so that nothing moves when it comes. */
+  #empty(): unknown {
+    return html`<div class="figure-to-come"></div>`;
+  }
+
+  #history(now: Ceiling): unknown {
+    const data = this.#runRows(now, this.pencils, this.along, this.units, this.specs);
+    return html`<kp-figure
+        .figure=${runHistory}
+        .rows=${data}
+        .cursorX=${this.#cursorX(now)}
+        .pencils=${this.pencils.length}
+        @cursor-moved=${(event: CustomEvent<{ x: number }>) => (this.cursor = event.detail.x)}
+      ></kp-figure>
+      <p class="words-to-press">
+        <button type="button" class="word-button" @click=${() => this.#turn(now)}>
+          ${this.along === 'volume' ? 'Draw it against time' : 'Draw it against what is collected'}
+        </button>
+      </p>`;
+  }
+
+  #explained(now: Ceiling): unknown {
+    const { units, specs } = this;
+    const { equilibrium, run } = now.answers;
+    const solution = run.solution;
+    const at = this.#position(now);
+    const kettle = readAt(solution.kettleMoleFraction, at);
+    const head = readAt(solution.spoutMoleFraction, at);
+    const curve = this.#curve(equilibrium.slice);
+    const raoult = this.showsRaoult ? this.#raoult(now.answers.raoult.slice) : null;
+    const stair = this.#stair(curve, equilibrium, raoult, now.scenario, kettle, units);
+    const boiling = this.#boiling(curve, equilibrium, now.scenario, kettle, head, units);
+    const mass = equilibrium.azeotrope && 100 * massFractionFromMoleFraction(equilibrium.azeotrope.moleFraction);
+    return html`<section class="entry prose" aria-label="The run in words">
+        ${runWords(now, this.pencils.at(-1), units, specs)}
+        <aside class="notes">${notes.inventedStill}</aside>
+      </section>
+      <section class="entry prose" aria-labelledby="why">
+        <h2 id="why">Why the steps stop</h2>
+        ${stairWords(now, this.blank('chargeStrength'), units)}
+        <aside class="notes">${notes.modelSource(activityModel(DEFAULT_ACTIVITY).source)}</aside>
+      </section>
+      <section class="entry after-words" aria-label="The staircase">
+        <div class="figure-pair wide">
+          <kp-figure .figure=${xyDiagram} .rows=${stair} pair></kp-figure>
+          <kp-figure .figure=${lastCorner} .rows=${stair} pair></kp-figure>
+        </div>
+        <p class="words-to-press">
+          <button
+            type="button"
+            class="word-button"
+            aria-pressed=${this.showsRaoult}
+            @click=${() => (this.showsRaoult = !this.showsRaoult)}
+          >
+            ${this.showsRaoult ? 'Take Raoult’s law away' : 'Draw Raoult’s law too'}
+          </button>
+        </p>
+      </section>
+      <section class="entry prose after-words" aria-label="The azeotrope">
+        ${azeotropeWords(now, mass, rows.pressureInWords(now.scenario.pressure), units)}
+        <aside class="notes">
+          ${notes.stairNote(units.strength.withUnit(stair.kettleStrength))} ${notes.azeotropeSource}
+        </aside>
+      </section>
+      <section class="entry prose" aria-labelledby="strangers">
+        <h2 id="strangers">A gift and a wall</h2>
+        ${strangersWords(now, units)}
+      </section>
+      <section class="entry prose" aria-labelledby="ninety-six">
+        <h2 id="ninety-six">What is the 96 %?</h2>
+        ${ninetySixWords(now, units)} ${modelTable(now, units)} ${this.#question(now)}
+        <aside class="notes">${notes.modelNote}</aside>
+      </section>
+      <section class="entry prose" aria-labelledby="plates-or-reflux">
+        <h2 id="plates-or-reflux">Plates or reflux?</h2>
+        <kp-plates-or-reflux .solver=${this.solver} .scenario=${now.scenario} .units=${units}></kp-plates-or-reflux>
+        <aside class="notes">${notes.tableNote}</aside>
+      </section>
+      <section class="entry prose" aria-labelledby="thermometers">
+        <h2 id="thermometers">What the thermometers see</h2>
+        ${this.#thermometers(now, solution.kettleTemperature_K, solution.headTemperature_K, at)}
+        <aside class="notes">${notes.kettleCaution}</aside>
+      </section>
+      <section class="entry after-words" aria-label="The boil">
+        <kp-figure .figure=${boilingDiagram} .rows=${boiling}></kp-figure>
+      </section>`;
+  }
+
+  #question(now: Ceiling): unknown {
+    const asked = tryIt(now);
+    if (asked === undefined) return nothing;
+    const { ladder } = now.answers.stages;
+    const lead = html`Step ${ink(countInWords(asked.from))} passes ${print(this.units.strength.withUnit(0.96))} from
+    this kettle; passing ${print(this.units.strength.text(0.97))} takes`;
+    return html`<kp-answer
+      .lead=${lead}
+      .tail=${'more.'}
+      .label=${`Steps after the ${ordinal(asked.from)} until ${this.units.strength.withUnit(0.97)} is passed`}
+      .subject=${now.answers.stages}
+      .judge=${(given: number) => judged(given, asked, ladder, this.units)}
+    ></kp-answer>`;
+  }
+
+  #thermometers(now: Ceiling, kettle_K: Float64Array, head_K: Float64Array, at: number): unknown {
+    const { temperature, strength } = this.units;
+    const span_K = rows.boilingSpan_K(now.answers.equilibrium, measuredStrength);
+    const degrees = span_K === null ? null : temperature.toShown(300 + span_K) - temperature.toShown(300);
+    return html`<p>
+      At the cursor above, the kettle boils at ${ink(temperature.withUnit(readAt(kettle_K, at)))} and the head stands at
+      ${ink(temperature.withUnit(readAt(head_K, at)))}.
+      ${
+        degrees === null
+          ? nothing
+          : html`Up there a thermometer sees little: from ${print(strength.withUnit(measuredStrength))} to the azeotrope
+            the boil moves by ${print(`${fixed(degrees, 1)}\u00a0${temperature.unit}`)} in all, less than a change of
+            weather can move it. The head says when the strength has fallen, not how near the ceiling it stood.`
+      }
+    </p>`;
+  }
+
+  /** Row, with its part, under the cursor. */
+  #position(now: Ceiling): number {
+    return positionIn(this.#column(now), this.#cursorX(now));
+  }
+
+  #cursorX(now: Ceiling): number {
+    if (this.cursor !== null) return this.cursor;
+    const { solution } = now.answers.run;
+    const volume = firstCursor * solution.collectedVolume_m3[solution.rows - 1]!;
+    const position = Math.max(positionIn(solution.collectedVolume_m3, volume), firstDrawn(solution));
+    return readAt(this.#column(now), position);
+  }
+
+  #column(now: Ceiling): Float64Array {
+    const { solution } = now.answers.run;
+    return this.along === 'volume' ? solution.collectedVolume_m3 : solution.time_s;
+  }
+
+  /** From volume to time or back; the cursor stays at its moment. */
+  #turn(now: Ceiling): void {
+    const position = this.#position(now);
+    this.along = this.along === 'volume' ? 'time' : 'volume';
+    if (this.cursor !== null) this.cursor = readAt(this.#column(now), position);
+  }
+}
+
+customElements.define('kp-the-ceiling', TheCeiling);

@@ -1,0 +1,89 @@
+// Scenario -> problems, as plain data. Pure; the same scenario gives the very same questions, so that
+// changing units or moving a cursor solves nothing. What the page does not ask for is invented here and
+// said in its margin: hold-up, pressure drop, the run sheet.
+
+import { DEFAULT_ACTIVITY, toSI, type Charge, type ColumnProblem, type StopRule } from '#lib/index.js';
+import type { EquilibriumQuestion, RunQuestion, StagesQuestion } from '../worker/questions.js';
+import { remembered } from './memo.js';
+import type { Scenario } from './scenario.js';
+
+/** Invented for these pages, the same for every column. */
+export const invented = {
+  plateHoldUp_mol: 2,
+  condenserHoldUp_mol: 1,
+  plateDrop_Pa: toSI(0.25, 'kPa'),
+  totalReflux_s: toSI(20, 'min'),
+  /** The run ends when the spout falls to this, % vol / 100, ... */
+  endStrength: 0.4,
+  /** ... or when this share of the charge's volume has come over. */
+  mostCollected: 0.9,
+} as const;
+
+/** The charge of a scenario. */
+export function chargeOf(scenario: Scenario): Charge {
+  return { kind: 'volume', volume_m3: scenario.chargeVolume, strength: scenario.chargeStrength };
+}
+
+/** When a run of these pages ends. */
+export function endRules(scenario: Scenario): readonly StopRule[] {
+  return [
+    { kind: 'spoutStrengthBelow', strength: invented.endStrength },
+    { kind: 'collectedVolume', volume_m3: invented.mostCollected * scenario.chargeVolume },
+  ];
+}
+
+/** The column of a scenario: a spell at total reflux, then a constant reflux ratio to the end. */
+export function columnProblem(scenario: Scenario): ColumnProblem {
+  return {
+    kind: 'column',
+    charge: chargeOf(scenario),
+    column: {
+      plates: scenario.plates,
+      efficiency: scenario.efficiency,
+      plateHoldUp_mol: invented.plateHoldUp_mol,
+      condenserHoldUp_mol: invented.condenserHoldUp_mol,
+      headPressure_Pa: scenario.pressure,
+      plateDrop_Pa: invented.plateDrop_Pa,
+    },
+    activity: DEFAULT_ACTIVITY,
+    heat: { kind: 'power', power_W: scenario.heat },
+    sheet: [
+      { reflux: 'total', until: [{ kind: 'duration', seconds: invented.totalReflux_s }] },
+      { reflux: scenario.reflux, until: endRules(scenario) },
+    ],
+    outputs: { kind: 'perStep', points: 2 },
+  };
+}
+
+/** Strengths whose stages the ceiling names, % vol / 100. */
+export const namedStrengths = [0.95, 0.96, 0.97] as const;
+
+/** What the page 'The ceiling' asks, by name. */
+export type CeilingQuestions = {
+  readonly run: RunQuestion;
+  readonly equilibrium: EquilibriumQuestion;
+  readonly raoult: EquilibriumQuestion;
+  readonly wilson: EquilibriumQuestion;
+  readonly stages: StagesQuestion;
+  readonly stagesByRaoult: StagesQuestion;
+  readonly stagesByWilson: StagesQuestion;
+};
+
+/** The questions of 'The ceiling'; the same record for the same scenario. */
+export const ceilingQuestions = remembered((scenario: Scenario): CeilingQuestions => {
+  const { pressure: pressure_Pa, chargeStrength: fromStrength } = scenario;
+  const stages = { kind: 'stages', pressure_Pa, fromStrength, toStrengths: namedStrengths } as const;
+  return {
+    run: { kind: 'run', problem: columnProblem(scenario) },
+    equilibrium: { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa },
+    raoult: { kind: 'equilibrium', activity: 'raoult', pressure_Pa },
+    wilson: { kind: 'equilibrium', activity: 'wilson', pressure_Pa },
+    stages: { ...stages, activity: DEFAULT_ACTIVITY },
+    stagesByRaoult: { ...stages, activity: 'raoult' },
+    stagesByWilson: { ...stages, activity: 'wilson' },
+  };
+});
+
+/** Plates and reflux ratios of the table 'Plates or reflux?'. */
+export const comparedPlates = [4, 8, 12, 20, 30] as const;
+export const comparedRefluxes = [1, 2, 3, 6, 12] as const;

@@ -1,0 +1,127 @@
+// Rows of the x-y diagram, its last corner and the boiling diagram, from a curve at one pressure and the
+// kettle as it is at one moment.
+
+import {
+  activityModel,
+  DEFAULT_ACTIVITY,
+  dewPoint,
+  fromSI,
+  moleFractionFromStrength,
+  staircase,
+  strengthFromMoleFraction,
+  temperatureOnSlice,
+  vapourOnSlice,
+  type CurveSlice,
+} from '#lib/index.js';
+import type { FigureUnits } from '../figures/figure.js';
+import type {
+  AzeotropeRow,
+  BoilingDiagramRows,
+  CurveRows,
+  StaircaseDiagramRows,
+  StaircaseRows,
+} from '../figures/rows.js';
+import { fixed, joined, trimmed } from '../text/format.js';
+import type { EquilibriumAnswer } from '../worker/questions.js';
+import { remembered } from './memo.js';
+import type { Scenario } from './scenario.js';
+
+/** Points of a drawn curve; the weak end is steep and gets more than its share. */
+const points = 160;
+const strengthsOnScale = [0.9, 0.91, 0.92, 0.93, 0.94, 0.95, 0.96, 0.97, 0.98, 0.99];
+
+const strengthScale = remembered(() =>
+  strengthsOnScale.map((strength) => ({ strength, moleFraction: moleFractionFromStrength(strength) })),
+);
+
+/** A curve as columns. */
+export function curveRows(slice: CurveSlice): CurveRows {
+  const liquid = Array.from({ length: points + 1 }, (_, k) => (k / points) ** 1.6);
+  return {
+    liquidMoleFraction: liquid,
+    vapourMoleFraction: liquid.map((x) => vapourOnSlice(slice, x)),
+    temperature_K: liquid.map((x) => temperatureOnSlice(slice, x)),
+  };
+}
+
+/** The azeotrope of an answer, with the pressure in words. */
+export function azeotropeRow(answer: EquilibriumAnswer, pressure_Pa: number): AzeotropeRow | null {
+  return answer.azeotrope === null ? null : { ...answer.azeotrope, pressure: pressureInWords(pressure_Pa) };
+}
+
+/** '1 atm' at the standard atmosphere, else '83.4 kPa'. */
+export function pressureInWords(pressure_Pa: number): string {
+  const atmospheres = fromSI(pressure_Pa, 'atm');
+  const nearOne = Math.abs(atmospheres - 1) < 5e-4;
+  return nearOne ? joined('1', 'atm') : joined(fixed(fromSI(pressure_Pa, 'kPa'), 1), 'kPa');
+}
+
+/** Rows of the staircase for a kettle of `kettleMoleFraction`; `raoult` to draw that curve too. */
+export function staircaseDiagramRows(
+  curve: CurveRows,
+  answer: EquilibriumAnswer,
+  raoult: CurveRows | null,
+  scenario: Scenario,
+  kettleMoleFraction: number,
+  units: FigureUnits,
+): StaircaseDiagramRows {
+  const { plates, efficiency, reflux, pressure } = scenario;
+  const stair = staircase({ slice: answer.slice, kettleMoleFraction, plates, efficiency, reflux });
+  const liquid = [kettleMoleFraction, ...stair.steps.map((step) => step.liquidMoleFraction)];
+  const vapour = [stair.kettleVapourMoleFraction, ...stair.steps.map((step) => step.vapourOutMoleFraction)];
+  const rows: StaircaseRows = {
+    liquidMoleFraction: liquid,
+    vapourMoleFraction: vapour,
+    strength: vapour.map((y) => strengthFromMoleFraction(y)),
+  };
+  return {
+    curve,
+    raoult,
+    staircase: rows,
+    operatingLine:
+      stair.steps.length === 0
+        ? null
+        : { ...stair.operatingLine, label: `reflux ${joined(trimmed(reflux, 2), ': 1')}` },
+    kettleStrength: strengthFromMoleFraction(kettleMoleFraction),
+    azeotrope: azeotropeRow(answer, pressure),
+    strengthScale: strengthScale(),
+    units,
+  };
+}
+
+/** Rows of the boiling diagram with kettle and head as they stand at one moment. */
+export function boilingDiagramRows(
+  curve: CurveRows,
+  answer: EquilibriumAnswer,
+  scenario: Scenario,
+  kettleMoleFraction: number,
+  headMoleFraction: number,
+  units: FigureUnits,
+): BoilingDiagramRows {
+  const head = dewPoint(activityModel(DEFAULT_ACTIVITY), headMoleFraction, scenario.pressure);
+  return {
+    curve,
+    azeotrope: azeotropeRow(answer, scenario.pressure),
+    units,
+    points: [
+      {
+        label: 'kettle',
+        liquidMoleFraction: kettleMoleFraction,
+        vapourMoleFraction: vapourOnSlice(answer.slice, kettleMoleFraction),
+        temperature_K: temperatureOnSlice(answer.slice, kettleMoleFraction),
+      },
+      {
+        label: 'head',
+        liquidMoleFraction: head.liquidMoleFraction,
+        vapourMoleFraction: headMoleFraction,
+        temperature_K: head.temperature_K,
+      },
+    ],
+  };
+}
+
+/** How far the boil moves between a strength and the azeotrope, K. */
+export function boilingSpan_K(answer: EquilibriumAnswer, fromStrength: number): number | null {
+  if (answer.azeotrope === null) return null;
+  return temperatureOnSlice(answer.slice, moleFractionFromStrength(fromStrength)) - answer.azeotrope.temperature_K;
+}

@@ -1,0 +1,81 @@
+// What a run comes to, as numbers for the sentences under its figure.
+
+import type { RunSolution } from '#lib/index.js';
+
+/** Results of one run; SI, strengths as % vol / 100. */
+export interface RunResults {
+  /** Strongest at the spout while anything is collected. */
+  readonly best: number;
+  readonly threshold: number;
+  /** Collected before the spout first falls below the threshold, m³; null if it never stands above it. */
+  readonly volumeAbove_m3: number | null;
+  /** Pure alcohol in that volume, m³. */
+  readonly pureAlcoholAbove_m3: number | null;
+  /** Pure alcohol in that volume as a share of the charge's. */
+  readonly shareAbove: number | null;
+  readonly collected_m3: number;
+  readonly pureAlcohol_m3: number;
+  /** Of the charge's pure alcohol. */
+  readonly shareCollected: number;
+  readonly duration_s: number;
+}
+
+/** Results of a run with respect to a strength. */
+export function runResults(run: RunSolution, threshold: number): RunResults {
+  const start = firstDrawn(run);
+  const last = run.rows - 1;
+  let best = 0;
+  for (let row = start; row <= last; row += 1) best = Math.max(best, run.spoutStrength[row]!);
+  const charged_m3 = run.pureAlcoholCollected_m3[0]! + run.pureAlcoholLeft_m3[0]!;
+  const end = positionOfFall(run.spoutStrength, threshold, start, last);
+  const pureAbove = end === null ? null : readAt(run.pureAlcoholCollected_m3, end);
+  return {
+    best,
+    threshold,
+    volumeAbove_m3: end === null ? null : readAt(run.collectedVolume_m3, end),
+    pureAlcoholAbove_m3: pureAbove,
+    shareAbove: pureAbove === null ? null : pureAbove / charged_m3,
+    collected_m3: run.collectedVolume_m3[last]!,
+    pureAlcohol_m3: run.pureAlcoholCollected_m3[last]!,
+    shareCollected: run.pureAlcoholCollected_m3[last]! / charged_m3,
+    duration_s: run.time_s[last]!,
+  };
+}
+
+/** Row at which collecting begins: the start of the last step of the run sheet. */
+export function firstDrawn(run: RunSolution): number {
+  return Math.min(run.stepStarts.at(-1) ?? 0, run.rows - 1);
+}
+
+/** Row, with its part, at which `column` reads `value`; the column rises. */
+export function positionIn(column: ArrayLike<number>, value: number): number {
+  let low = 0;
+  let high = column.length - 1;
+  if (high < 0 || value <= column[0]!) return 0;
+  if (value >= column[high]!) return high;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (column[middle]! <= value) low = middle;
+    else high = middle;
+  }
+  const width = column[high]! - column[low]!;
+  return low + (width > 0 ? (value - column[low]!) / width : 0);
+}
+
+/** A column between its rows. */
+export function readAt(column: ArrayLike<number>, position: number): number {
+  const row = Math.min(Math.floor(position), column.length - 1);
+  const next = Math.min(row + 1, column.length - 1);
+  return column[row]! + (position - row) * (column[next]! - column[row]!);
+}
+
+/** Where a column that stands above `value` first falls to it; null if it starts below; the end if it never does. */
+function positionOfFall(column: ArrayLike<number>, value: number, start: number, last: number): number | null {
+  let row = start;
+  while (row <= last && column[row]! < value && row < start + 2) row += 1; // a run may rise in its first moments
+  if (row > last || column[row]! < value) return null;
+  while (row <= last && column[row]! >= value) row += 1;
+  if (row > last) return last;
+  const above = column[row - 1]!;
+  return row - 1 + (above - value) / (above - column[row]!);
+}

@@ -1,0 +1,148 @@
+// What a page may ask of the solver, as plain data, and what comes back. One question, one answer; the
+// solver keeps its latest answers, so that asking the same again costs nothing.
+
+import {
+  activityModel,
+  azeotrope,
+  InputError,
+  moleFractionFromStrength,
+  solveColumn,
+  solveSimple,
+  stagesAtTotalReflux,
+  strengthFromMoleFraction,
+  vapourOnSlice,
+  type ActivityName,
+  type ColumnProblem,
+  type CurveSlice,
+  type EthanolWater,
+  type InputFault,
+  type RunSolution,
+  type SimpleProblem,
+} from '#lib/index.js';
+
+/** A run in time. */
+export interface RunQuestion {
+  readonly kind: 'run';
+  readonly problem: ColumnProblem | SimpleProblem;
+}
+/** What boils at what, at one pressure. */
+export interface EquilibriumQuestion {
+  readonly kind: 'equilibrium';
+  readonly activity: ActivityName;
+  readonly pressure_Pa: number;
+}
+/** Ideal stages at total reflux from a kettle of one strength. */
+export interface StagesQuestion {
+  readonly kind: 'stages';
+  readonly activity: ActivityName;
+  readonly pressure_Pa: number;
+  /** % vol / 100 of the kettle. */
+  readonly fromStrength: number;
+  /** % vol / 100 to be reached. */
+  readonly toStrengths: readonly number[];
+}
+export type Question = RunQuestion | EquilibriumQuestion | StagesQuestion;
+
+export interface EquilibriumAnswer {
+  readonly kind: 'equilibrium';
+  readonly slice: CurveSlice;
+  /** Null where the model has none at this pressure. */
+  readonly azeotrope: {
+    readonly moleFraction: number;
+    /** % vol / 100 at 20 °C. */
+    readonly strength: number;
+    readonly temperature_K: number;
+  } | null;
+}
+export interface StagesAnswer {
+  readonly kind: 'stages';
+  /** Ideal stages, the kettle counted; null where no number of them gets there. */
+  readonly stages: readonly (number | null)[];
+  /** % vol / 100 of the vapour of each stage, the kettle first; forty of them. */
+  readonly ladder: readonly number[];
+}
+export interface RunAnswer {
+  readonly kind: 'run';
+  readonly solution: RunSolution;
+}
+export type Answer = RunAnswer | EquilibriumAnswer | StagesAnswer;
+
+/** The answer that belongs to a question. */
+export type AnswerTo<Asked extends Question> = Extract<Answer, { readonly kind: Asked['kind'] }>;
+
+/** All answers, or the faults of a question that cannot be answered. */
+export type Reply =
+  | { readonly kind: 'answered'; readonly answers: readonly Answer[] }
+  | { readonly kind: 'refused'; readonly faults: readonly InputFault[] };
+
+const kept = 24;
+const rungs = 40;
+
+/** A solver that answers lists of questions. */
+export function createSolver(system: EthanolWater): (questions: readonly Question[]) => Reply {
+  const known = new Map<string, Answer>();
+  const answerOnce = (question: Question): Answer => {
+    const key = JSON.stringify(question);
+    const answer = known.get(key) ?? answerTo(question, system);
+    known.delete(key);
+    known.set(key, answer);
+    for (const oldest of known.keys()) {
+      if (known.size <= kept) break;
+      known.delete(oldest);
+    }
+    return answer;
+  };
+  return (questions) => {
+    try {
+      return { kind: 'answered', answers: questions.map(answerOnce) };
+    } catch (error) {
+      if (error instanceof InputError) return { kind: 'refused', faults: error.faults };
+      throw error;
+    }
+  };
+}
+
+function answerTo(question: Question, system: EthanolWater): Answer {
+  switch (question.kind) {
+    case 'run': {
+      const { problem } = question;
+      const solution = problem.kind === 'column' ? solveColumn(problem, system) : solveSimple(problem, system);
+      return { kind: 'run', solution };
+    }
+    case 'equilibrium':
+      return equilibrium(question, system);
+    case 'stages':
+      return stages(question, system);
+  }
+}
+
+function equilibrium({ activity, pressure_Pa }: EquilibriumQuestion, system: EthanolWater): EquilibriumAnswer {
+  const found = azeotrope(activityModel(activity), pressure_Pa);
+  return {
+    kind: 'equilibrium',
+    slice: system.curve(activity).at(pressure_Pa),
+    azeotrope: found.found
+      ? {
+          moleFraction: found.moleFraction,
+          strength: strengthFromMoleFraction(found.moleFraction),
+          temperature_K: found.temperature_K,
+        }
+      : null,
+  };
+}
+
+function stages(question: StagesQuestion, system: EthanolWater): StagesAnswer {
+  const slice = system.curve(question.activity).at(question.pressure_Pa);
+  const from = moleFractionFromStrength(question.fromStrength);
+  const counts = question.toStrengths.map((strength) => {
+    const count = stagesAtTotalReflux(slice, from, Math.max(from, moleFractionFromStrength(strength)));
+    return count.found ? count.stages : null;
+  });
+  const ladder: number[] = [];
+  let liquid = from;
+  while (ladder.length < rungs) {
+    liquid = Math.min(1, vapourOnSlice(slice, liquid));
+    ladder.push(strengthFromMoleFraction(liquid));
+  }
+  return { kind: 'stages', stages: counts, ladder };
+}

@@ -30,7 +30,7 @@ export function lastCorner(rows: StaircaseDiagramRows, size: FigureSize): Drawin
     const text = size.layout === 'wide' ? 'azeotrope: here the steps stop' : 'azeotrope';
     names.push({ key: 'azeotrope', text, hand: 'print', bold: true, optional: false, places });
   }
-  names.push(...stepNames(rows, window));
+  names.push(...stepNames(rows, window, size.layout));
   return {
     description: describe(rows, window),
     x: axis,
@@ -54,20 +54,25 @@ export function lastCorner(rows: StaircaseDiagramRows, size: FigureSize): Drawin
   };
 }
 
-// First step past each named strength, and the last one, in ink right of the diagonal.
-function stepNames(rows: StaircaseDiagramRows, window: readonly [number, number]): CurveName[] {
+// The last step and the first past each named strength, in ink right of the diagonal.
+function stepNames(
+  rows: StaircaseDiagramRows,
+  window: readonly [number, number],
+  layout: FigureSize['layout'],
+): CurveName[] {
+  const step = layout === 'wide' ? 'step ' : '';
   const { vapourMoleFraction: vapour, strength } = rows.staircase;
   const all = Array.from(strength);
-  const chosen = [...namedStrengths.map((at) => all.findIndex((s) => s >= at)), all.length - 1];
+  const chosen = [all.length - 1, ...namedStrengths.map((at) => all.findIndex((s) => s >= at))];
   return [...new Set(chosen)]
     .filter((k) => k >= 0 && vapour[k]! > window[0] && vapour[k]! < window[1])
     .map((k) => ({
       key: `step ${k + 1}`,
-      text: `step ${k + 1} at ${rows.units.strength.toShown(strength[k]!).toFixed(2)}`,
+      text: `${step}${k + 1} at ${rows.units.strength.toShown(strength[k]!).toFixed(2)}`,
       hand: 'ink' as const,
       bold: false,
       optional: true,
-      places: [20, 34].map((dy) => stepPlace(vapour[k]!, window, dy)),
+      places: [16, 24, 34, 48, 62].map((dy) => stepPlace(vapour[k]!, window, dy)),
     }));
 }
 

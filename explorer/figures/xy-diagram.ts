@@ -53,8 +53,8 @@ function printedNames(rows: StaircaseDiagramRows, size: FigureSize, from: number
   if (rows.raoult === null) return names;
   const { liquidMoleFraction, vapourMoleFraction } = rows.raoult;
   const onRaoult = (at: number): NamePlace =>
-    place(at, valueAt(liquidMoleFraction, vapourMoleFraction, at), 10, 12, 'start');
-  return [...names, print('raoult', "by Raoult's law", [0.12, 0.18, 0.25, 0.3].map(onRaoult))];
+    place(at, valueAt(liquidMoleFraction, vapourMoleFraction, at), -8, -12, 'end');
+  return [...names, print('raoult', 'by Raoult’s law', [0.6, 0.55, 0.65, 0.5, 0.7].map(onRaoult))];
 }
 
 function inkNames(rows: StaircaseDiagramRows): CurveName[] {
@@ -65,8 +65,9 @@ function inkNames(rows: StaircaseDiagramRows): CurveName[] {
   const names: CurveName[] = [ink('kettle', text, false, false, side)];
   const line = rows.operatingLine;
   if (line !== null) {
+    const start: NamePlace = place(kettle, line.slope * kettle + line.intercept, 14, 4, 'start');
     const along = (at: number): NamePlace => place(at, line.slope * at + line.intercept, 10, 12, 'start');
-    names.push(ink('operating', line.label, false, false, [0.4, 0.3, 0.5, 0.6].map(along)));
+    names.push(ink('operating', line.label, false, false, [start, ...[0.4, 0.3, 0.5, 0.6].map(along)]));
   }
   // Numbers stand left of the corners; where the steps grow too small to be told apart they are left out.
   for (let k = 0; k < liquid.length; k++) {

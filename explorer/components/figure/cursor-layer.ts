@@ -14,14 +14,16 @@ interface Dot {
 }
 
 export class CursorLayer {
+  /** Under everything else, so that curves and words stay whole. */
+  readonly line = svgElement('line', { class: 'kp-cursor-line' });
+  /** Above everything else. */
   readonly root = svgElement('g', { class: 'kp-cursor' });
-  readonly #line = svgElement('line');
   readonly #value = svgElement('text', { class: 'kp-axis-title' });
   readonly #dots: KeyedChildren<Dot, SVGCircleElement>;
 
   constructor() {
     const dots = svgElement('g');
-    this.root.append(this.#line, dots, this.#value);
+    this.root.append(dots, this.#value);
     this.#dots = new KeyedChildren(dots, () => svgElement('circle', { r: 4.5 }), updateDot);
   }
 
@@ -33,7 +35,7 @@ export class CursorLayer {
     const px = geometry.left + toPixels(drawing.x, geometry.width, 'right')(shown);
     const top = geometry.panels[0]?.top ?? 0;
     const bottom = geometry.panels.at(-1)?.bottom ?? 0;
-    setAttributes(this.#line, { x1: px, x2: px, y1: top, y2: bottom });
+    setAttributes(this.line, { x1: px, x2: px, y1: top, y2: bottom });
     this.#dots.set(dotsAt(drawing, geometry, shown, px));
     const text = cursor.quantity.withUnit(x);
     const half = measureText(text, true) / 2;

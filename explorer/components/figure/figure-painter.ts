@@ -18,7 +18,7 @@ export class FigurePainter {
 
   constructor(id: string) {
     this.#id = id;
-    this.svg.append(hatching(`${id}-hatch`), this.#panels, this.#axisTitle, this.#cursor.root);
+    this.svg.append(hatching(`${id}-hatch`), this.#cursor.line, this.#panels, this.#axisTitle, this.#cursor.root);
   }
 
   paint(drawing: Drawing, size: FigureSize): Geometry {
@@ -40,7 +40,9 @@ export class FigurePainter {
     });
     setAttributes(this.#axisTitle, { x: geometry.left, y: geometry.axisTitleY });
     setText(this.#axisTitle, axisWords(drawing));
-    setAttributes(this.#cursor.root, { visibility: drawing.cursor === null ? 'hidden' : 'visible' });
+    const visibility = drawing.cursor === null ? 'hidden' : 'visible';
+    setAttributes(this.#cursor.line, { visibility });
+    setAttributes(this.#cursor.root, { visibility });
     return geometry;
   }
 

@@ -6,6 +6,8 @@ import type { CurveName, Mark, MarginName, NamePlace } from '../../figures/figur
 /** Least distance of two lines of words, px. */
 export const nameApart = 16;
 const clearance = 2;
+/** Px a name may stand over the left edge: the number of the first step does. */
+const overEdge = 12;
 /** Points of a smooth curve that names are tried against. */
 const curvePoints = 60;
 
@@ -117,7 +119,7 @@ function boxOf(at: Point, place: NamePlace, width: number): Box {
 
 function countHits(box: Box, around: Surroundings, taken: readonly Box[]): number {
   let hits = 0;
-  if (box.left < -1 || box.right > around.width + 1 || box.top < 0 || box.bottom > around.height) hits += 3;
+  if (box.left < -overEdge || box.right > around.width + 1 || box.top < 0 || box.bottom > around.height) hits += 3;
   for (const other of taken) if (overlap(box, other)) hits += 2;
   for (const line of around.lines) if (crosses(line, box)) hits += 1;
   return hits;

@@ -1,0 +1,231 @@
+// Figures as numbers, before any picture: marks hold the rows, axes name units, descriptions hold numbers.
+
+import { describe, expect, it } from 'vitest';
+import { boilingDiagram } from '../../../explorer/figures/boiling-diagram.js';
+import type { Drawing, FigureSize, Mark } from '../../../explorer/figures/figure.js';
+import { lastCorner } from '../../../explorer/figures/last-corner.js';
+import { runHistory } from '../../../explorer/figures/run-history.js';
+import { strengthByStill } from '../../../explorer/figures/strength-by-still.js';
+import { strengthHistory } from '../../../explorer/figures/strength-history.js';
+import { xyDiagram } from '../../../explorer/figures/xy-diagram.js';
+import { unitSystems } from '../../../explorer/text/unit-systems.js';
+import { boiling, cases, history, steps, stepsAtReflux, stills } from './cases.js';
+import { azeotrope, inkRun, inventedRun } from './invented-rows.js';
+
+const wide: FigureSize = { width: 608, layout: 'wide' };
+const narrow: FigureSize = { width: 322, layout: 'narrow' };
+
+describe.each(cases)('$name', ({ figure, rows }) => {
+  for (const size of [wide, narrow]) {
+    const drawing = figure(rows as never, size);
+    const marks = drawing.panels.flatMap((panel) => panel.marks);
+
+    it(`names a unit on every axis, ${size.layout}`, () => {
+      expect(drawing.x.unit).not.toBe('');
+      for (const panel of drawing.panels) expect(panel.y.unit).not.toBe('');
+    });
+
+    it(`is described in one sentence a panel, with numbers and without gaps, ${size.layout}`, () => {
+      expect(drawing.description).toMatch(/\d/);
+      expect(drawing.description).not.toMatch(/NaN|undefined|null/);
+      expect(drawing.description.match(/\.( |$)/g)).toHaveLength(drawing.panels.length);
+    });
+
+    it(`has a key of its own for each mark of a panel, ${size.layout}`, () => {
+      for (const panel of drawing.panels) {
+        const keys = panel.marks.map((mark) => `${mark.kind} ${mark.key}`);
+        expect(new Set(keys).size).toBe(keys.length);
+      }
+    });
+
+    it(`draws only finite numbers, ${size.layout}`, () => {
+      for (const mark of marks) {
+        if (mark.kind !== 'curve') continue;
+        expect(mark.x.length).toBe(mark.y.length);
+        expect([...Array.from(mark.x), ...Array.from(mark.y)].every(Number.isFinite)).toBe(true);
+      }
+    });
+
+    it(`has a table whose rows are as long as its head, ${size.layout}`, () => {
+      const table = drawing.table();
+      expect(table.rows.length).toBeGreaterThan(0);
+      for (const row of table.rows) expect(row).toHaveLength(table.columns.length);
+    });
+  }
+
+  it('keeps words inside on a phone: nothing stands in a margin', () => {
+    const drawing = figure(rows as never, narrow);
+    expect(drawing.panels.flatMap((panel) => panel.marginNames)).toEqual([]);
+  });
+});
+
+describe('strength over a run', () => {
+  const drawing = strengthHistory(history, wide);
+
+  it('draws a point for every row that collects something', () => {
+    expect(curveOf(drawing, 'run 0').x).toHaveLength(inkRun.run.rows);
+  });
+
+  it('shows litres and per cent, converted once', () => {
+    const curve = curveOf(drawing, 'run 0');
+    const last = inkRun.run.rows - 1;
+    expect(curve.x[last]).toBeCloseTo(inkRun.run.collectedVolume_m3[last]! * 1000, 9);
+    expect(curve.y[last]).toBeCloseTo(inkRun.run.spoutStrength[last]! * 100, 9);
+  });
+
+  it('paints ink over pencil, and pencil with its own weight', () => {
+    const curves = drawing.panels[0]!.marks.filter((mark) => mark.kind === 'curve');
+    expect(curves.map((mark) => [mark.hand, mark.weight])).toEqual([
+      ['pencil', 'pencil'],
+      ['ink', 'result'],
+    ]);
+  });
+
+  it('hatches from the azeotrope to the top, and no curve enters the hatched region', () => {
+    const hatch = drawing.panels[0]!.marks.find((mark) => mark.kind === 'hatch')!;
+    expect(hatch).toMatchObject({ from: 100 * azeotrope.strength, to: drawing.panels[0]!.y.domain[1] });
+    for (const mark of drawing.panels[0]!.marks) {
+      if (mark.kind === 'curve') expect(Math.max(...Array.from(mark.y))).toBeLessThan(hatch.from);
+    }
+  });
+
+  it('has neither line nor hatching where there is no azeotrope, and says so', () => {
+    const without = strengthHistory({ ...history, azeotrope: null }, wide);
+    const kinds = without.panels[0]!.marks.map((mark) => mark.kind);
+    expect(kinds).not.toContain('hatch');
+    expect(kinds).not.toContain('level');
+    expect(without.description).toContain('no azeotrope');
+  });
+
+  it('measures from nothing to where the run first falls to the strength', () => {
+    const measure = drawing.panels[0]!.marks.find((mark) => mark.kind === 'measure')!;
+    const { spoutStrength: strength, collectedVolume_m3: volume } = inkRun.run;
+    const after = Array.from(strength).findIndex((value) => value <= 0.9);
+    expect(measure.from).toBe(0);
+    expect(measure.to).toBeGreaterThan(volume[after - 1]! * 1000);
+    expect(measure.to).toBeLessThanOrEqual(volume[after]! * 1000);
+    expect(measure.words).toMatch(/^above 90\s%\svol for 6\.\d\sL$/u);
+  });
+
+  it('draws no measure line for a run that never reaches the strength', () => {
+    const weak = { ...history, runs: [{ ...inkRun, run: inventedRun(0.85, 4) }] };
+    expect(strengthHistory(weak, wide).panels[0]!.marks.map((mark) => mark.kind)).not.toContain('measure');
+  });
+
+  it('keeps the last of the rows at which nothing was collected yet', () => {
+    const waiting = {
+      ...inkRun.run,
+      collectedVolume_m3: [0, 0, 0, 0.001, 0.002],
+      spoutStrength: [0.2, 0.5, 0.95, 0.94, 0.93],
+    };
+    const curve = curveOf(strengthHistory({ ...history, runs: [{ ...inkRun, run: waiting }] }, wide), 'run 0');
+    expect(Array.from(curve.x)).toEqual([0, 1, 2]);
+    expect(curve.y[0]).toBeCloseTo(95, 9);
+  });
+
+  it('speaks proof and gallons when those are handed in, with axes that hold the rows', () => {
+    const us = strengthHistory({ ...history, units: unitSystems.us }, wide);
+    const panel = us.panels[0]!;
+    expect([panel.y.unit, us.x.title]).toEqual(['proof', 'US gallons collected']);
+    expect(panel.y.domain[1]).toBe(200);
+    expect(us.x.domain[1]).toBeGreaterThanOrEqual(curveOf(us, 'run 0').x[inkRun.run.rows - 1]!);
+  });
+});
+
+describe('the read-out', () => {
+  const { readOut, cursor } = runHistory(history, wide);
+
+  it('says what the rows hold at the cursor, a column a run', () => {
+    expect(readOut!.columns.map(({ label, hand }) => [label, hand])).toEqual([
+      ['12 plates', 'ink'],
+      ['4 before', 'pencil'],
+    ]);
+    const row = 100; // half way
+    const x = inkRun.run.collectedVolume_m3[row]!;
+    expect(readOut!.rows[0]!.texts(x)[0]).toBe((100 * inkRun.run.spoutStrength[row]!).toFixed(1));
+    expect(readOut!.at(x)).toMatch(/^6\.0\sL$/u);
+  });
+
+  it('says that a run has ended rather than reading past its last row', () => {
+    const short = { ...inkRun, run: inventedRun(0.9, 4, 5) };
+    const both = runHistory({ ...history, runs: [inkRun, short] }, wide);
+    expect(both.readOut!.rows[0]!.texts(0.008)[1]).toBe('ended');
+    expect(both.panels[0]!.cursorSeries.map(({ at }) => at(8))).toContain(null);
+  });
+
+  it('starts inside the run', () => {
+    expect(cursor!.start).toBeGreaterThan(cursor!.range[0]);
+    expect(cursor!.start).toBeLessThan(cursor!.range[1]);
+  });
+});
+
+describe('the x-y diagram', () => {
+  it('draws two corners a step and the one in which the last ends', () => {
+    const staircase = curveOf(xyDiagram(steps, wide), 'staircase');
+    expect(staircase.x).toHaveLength(2 * steps.staircase.strength.length + 1);
+  });
+
+  it('ends the operating line where it meets the diagonal', () => {
+    const line = curveOf(xyDiagram(stepsAtReflux, wide), 'operating');
+    expect(line.y[1]).toBeCloseTo(line.x[1]!, 12);
+    expect(line.x[1]).toBeCloseTo(0.21 / 0.25, 12);
+  });
+
+  it('shows the curve by Raoult only when asked', () => {
+    expect(xyDiagram(steps, wide).panels[0]!.marks.map((mark) => mark.key)).not.toContain('raoult');
+    expect(xyDiagram(stepsAtReflux, wide).panels[0]!.marks.map((mark) => mark.key)).toContain('raoult');
+  });
+
+  it('is square, and boxes the corner that the second figure enlarges', () => {
+    const panel = xyDiagram(steps, wide).panels[0]!;
+    const box = panel.marks.find((mark) => mark.kind === 'box')!;
+    expect(panel.height).toBe(wide.width);
+    expect(box.x).toEqual(lastCorner(steps, wide).x.domain);
+  });
+});
+
+describe('the last corner', () => {
+  it('is square on a phone too, with room for its second scale', () => {
+    const corner = lastCorner(steps, narrow);
+    expect(corner.panels[0]!.height).toBe(narrow.width - corner.rightRoom);
+  });
+
+  it('names the last step with its strength, from the rows', () => {
+    const { names } = lastCorner(steps, wide).panels[0]!;
+    const { strength } = steps.staircase;
+    const last = strength.length - 1;
+    const text = `step ${String(last + 1)} at ${(100 * strength[last]!).toFixed(2)}`;
+    expect(names.map((name) => name.text)).toContain(text);
+  });
+
+  it('moves with the azeotrope and stays inside the diagram', () => {
+    const high = lastCorner({ ...steps, azeotrope: { ...azeotrope, moleFraction: 0.99 } }, wide);
+    const none = lastCorner({ ...steps, azeotrope: null }, wide);
+    for (const { x } of [high, none]) expect(x.domain).toEqual([expect.closeTo(0.88, 9), expect.closeTo(1, 9)]);
+  });
+});
+
+describe('the boiling diagram', () => {
+  it('joins the liquid and the vapour of each point at one temperature', () => {
+    const { marks } = boilingDiagram(boiling, wide).panels[0]!;
+    boiling.points.forEach((point, index) => {
+      const tie = marks.find((mark) => mark.kind === 'curve' && mark.key === `point ${String(index)}`);
+      expect(tie).toMatchObject({ x: [point.liquidMoleFraction, point.vapourMoleFraction] });
+    });
+  });
+});
+
+describe('strength by still', () => {
+  it('tells stills apart by weight, all in the same ink', () => {
+    const curves = strengthByStill(stills, wide).panels[0]!.marks.filter((mark) => mark.kind === 'curve');
+    expect(new Set(curves.map((mark) => mark.hand))).toEqual(new Set(['ink']));
+    expect(new Set(curves.map((mark) => mark.weight)).size).toBe(curves.length);
+  });
+});
+
+function curveOf(drawing: Drawing, key: string): Extract<Mark, { kind: 'curve' }> {
+  for (const panel of drawing.panels) {
+    for (const mark of panel.marks) if (mark.kind === 'curve' && mark.key === key) return mark;
+  }
+  throw new Error(`no curve '${key}'`);
+}

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  densityOfMixture,
   InputError,
   massFractionFromMoleFraction,
   massFractionFromProof,
@@ -37,6 +38,19 @@ describe('strength', () => {
       expect(Math.abs(computed - Number(percent_mass)), `${percent_vol} % vol`).toBeLessThan(printedDigit);
     }
     expect(rows.length).toBeGreaterThan(30);
+  });
+
+  it('agrees with the table by volume: density from volume per cent, 0 to 40 °C', () => {
+    const printedDigit = 5.001e-3; // half of the last printed digit, 0.01 kg/m³
+    const { columns, rows } = publishedTable('worked-examples/oiml-r22-by-volume.csv');
+    const temperatures = columns.slice(2);
+    expect(temperatures).toHaveLength(7);
+    for (const row of rows) {
+      for (const t of temperatures) {
+        const density = densityOfMixture(massFractionFromStrength(Number(row.percent_vol) / 100), Number(t) + 273.15);
+        expect(Math.abs(density - Number(row[t])), `${row.percent_vol} % vol, ${t} °C`).toBeLessThan(printedDigit);
+      }
+    }
   });
 
   it('puts the azeotrope at 1 atm at 95.6 % mass and 97.2 % vol', () => {

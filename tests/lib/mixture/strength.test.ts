@@ -22,12 +22,13 @@ const rounding = 1e-12;
 /** Numbers below 1e-308 have fewer digits than the others. */
 const least = 1e-300;
 
-const conversions = [
+type Conversion = (value: number) => number;
+const conversions: readonly (readonly [name: string, forward: Conversion, back: Conversion, top: number])[] = [
   ['massFractionFromMoleFraction', massFractionFromMoleFraction, moleFractionFromMassFraction, 1],
   ['strengthFromMassFraction', strengthFromMassFraction, massFractionFromStrength, 1],
   ['strengthFromMoleFraction', strengthFromMoleFraction, moleFractionFromStrength, 1],
   ['proofFromMassFraction', proofFromMassFraction, massFractionFromProof, 200],
-] as const;
+];
 
 describe('strength', () => {
   it('agrees with the table by volume: mass per cent from volume per cent', () => {

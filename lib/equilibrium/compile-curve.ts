@@ -6,7 +6,7 @@
 //
 // Intervals and pressure nodes were chosen by measurement: tests/lib/equilibrium/compile-curve.test.ts.
 
-import { checkRange } from '../errors.js';
+import { checkRange, InputError } from '../errors.js';
 import type { ActivityModel } from '../mixture/activity/activity-model.js';
 import { chebyshevNodes, chebyshevTransform } from '../numerics/chebyshev.js';
 import { splineSlopes } from '../numerics/spline.js';
@@ -98,6 +98,11 @@ function checkOptions(range_Pa: readonly [Pascal, Pascal], intervals: number, no
     highest,
     `a pressure above the first, up to ${String(highest)} Pa`,
   );
-  checkRange('intervals', Number.isInteger(intervals) ? intervals : NaN, 8, 65536, 'a whole number from 8 to 65536');
-  checkRange('pressureNodes', Number.isInteger(nodes) ? nodes : NaN, 2, 40, 'a whole number from 2 to 40');
+  checkWhole('intervals', intervals, 8, 65536);
+  checkWhole('pressureNodes', nodes, 2, 40);
+}
+
+function checkWhole(argument: string, value: number, low: number, high: number): void {
+  if (Number.isInteger(value) && value >= low && value <= high) return;
+  throw new InputError({ argument, value, expected: `a whole number from ${String(low)} to ${String(high)}` });
 }

@@ -3,7 +3,7 @@
 // the latent heat counts, as in the column.
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
-import { InputError } from '../../errors.js';
+import { InputError, type InputFault } from '../../errors.js';
 import { bracketedRoot } from '../../numerics/root.js';
 import { chargeAmounts, DRY_SHARE } from '../charge.js';
 import { heatFaults, rangeFault } from '../check.js';
@@ -15,6 +15,7 @@ import { type PotState, potState } from './pot-state.js';
 import { potColumns } from './rows.js';
 
 const DEFAULT_ROWS = 200;
+const MOST_ROWS = 1_000_000;
 const END_OF_PATH = -Math.log(DRY_SHARE);
 
 /**
@@ -103,10 +104,13 @@ function endingOf(problem: SimpleProblem, met: number): Ending {
 function checkedCharge(problem: SimpleProblem, system: EthanolWater): ReturnType<typeof chargeAmounts> {
   const [lowest, highest] = system.curve(problem.activity).range_Pa;
   const expected = `a pressure from ${String(lowest)} to ${String(highest)} Pa`;
-  const faults = [
+  const rows = problem.rows ?? DEFAULT_ROWS;
+  const faults: InputFault[] = [
     ...rangeFault('pressure_Pa', problem.pressure_Pa, lowest, highest, expected),
     ...heatFaults(problem.heat),
-    ...rangeFault('rows', wholeOrNaN(problem.rows ?? DEFAULT_ROWS), 2, 1e6, 'a whole number of rows, 2 or more'),
+    ...(Number.isInteger(rows) && rows >= 2 && rows <= MOST_ROWS
+      ? []
+      : [{ argument: 'rows', value: rows, expected: `a whole number of rows, 2 to ${MOST_ROWS}` }]),
   ];
   if (faults.length > 0) throw new InputError(...faults);
   const charge = chargeAmounts(problem.charge);
@@ -115,8 +119,4 @@ function checkedCharge(problem: SimpleProblem, system: EthanolWater): ReturnType
   });
   if (faults.length > 0) throw new InputError(...faults);
   return charge;
-}
-
-function wholeOrNaN(value: number): number {
-  return Number.isInteger(value) ? value : NaN;
 }

@@ -169,12 +169,15 @@ function step(liquid: number, vapourIn: number, vapourOut: number): StaircaseSte
   return { liquidMoleFraction: liquid, vapourInMoleFraction: vapourIn, vapourOutMoleFraction: vapourOut };
 }
 
+const MOST_PLATES = 1000;
+
 function checkQuestion(question: StaircaseQuestion): void {
   const { kettleMoleFraction, plates, efficiency, reflux } = question;
-  const whole = Number.isInteger(plates) ? plates : NaN;
   const faults = [
     ...rangeFault('kettleMoleFraction', kettleMoleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1'),
-    ...rangeFault('plates', whole, 0, 1000, 'a whole number of plates, 0 or more'),
+    ...(Number.isInteger(plates) && plates >= 0 && plates <= MOST_PLATES
+      ? []
+      : [{ argument: 'plates', value: plates, expected: `a whole number of plates, 0 to ${MOST_PLATES}` }]),
     ...rangeFault('efficiency', efficiency, 1e-6, 1, 'an efficiency above 0, up to 1 (1 is an ideal plate)'),
     ...(reflux === 'total' ? [] : rangeFault('reflux', reflux, 0, 1e9, "a reflux ratio from 0 up, or 'total'")),
   ];

@@ -1,0 +1,72 @@
+// Single points: what is refused, and how far the solver reaches.
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  ACTIVITY_NAMES,
+  activityModel,
+  azeotrope,
+  bubblePoint,
+  dewPoint,
+  InputError,
+  relativeVolatility,
+  saturationPressureEthanol,
+  saturationPressureWater,
+  type ActivityState,
+} from '#lib/index.js';
+
+describe('bubblePoint', () => {
+  it('meets the bubble equation anywhere from 2 kPa to 2 MPa', () => {
+    const state: ActivityState = {
+      lnGammaEthanol: 0,
+      lnGammaWater: 0,
+      slopeEthanol: 0,
+      slopeWater: 0,
+      thermalEthanol: 0,
+      thermalWater: 0,
+    };
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...ACTIVITY_NAMES),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: Math.log(2.2e3), max: Math.log(2e6), noNaN: true }),
+        (name, x, logPressure) => {
+          const model = activityModel(name);
+          const pressure_Pa = Math.min(2e6, Math.exp(logPressure));
+          const { temperature_K } = bubblePoint(model, x, pressure_Pa);
+          if (temperature_K < 273.16) return; // below the range of water's public saturation function
+          model.activity(x, temperature_K, state);
+          const sum =
+            x * Math.exp(state.lnGammaEthanol) * saturationPressureEthanol(temperature_K) +
+            (1 - x) * Math.exp(state.lnGammaWater) * saturationPressureWater(temperature_K);
+          expect(Math.abs(sum / pressure_Pa - 1)).toBeLessThan(1e-11);
+        },
+      ),
+    );
+  });
+
+  it('boils an ideal mixture where Raoult says', () => {
+    const { temperature_K, vapourMoleFraction } = bubblePoint(activityModel('raoult'), 0.5, 101325);
+    const half = 0.5 * saturationPressureEthanol(temperature_K);
+    expect(half + 0.5 * saturationPressureWater(temperature_K)).toBeCloseTo(101325, 5);
+    expect(vapourMoleFraction).toBeCloseTo(half / 101325, 12);
+  });
+
+  it('refuses compositions and pressures outside its range', () => {
+    const model = activityModel('nrtl');
+    expect(() => bubblePoint(model, 1.01, 101325)).toThrow(/moleFraction is 1.01/);
+    expect(() => bubblePoint(model, 0.5, 1000)).toThrow(/pressure_Pa is 1000/);
+    expect(() => bubblePoint(model, NaN, 101325)).toThrow(InputError);
+    expect(() => dewPoint(model, -0.1, 101325)).toThrow(/vapourMoleFraction is -0.1/);
+    expect(() => relativeVolatility(model, 0.5, Infinity)).toThrow(InputError);
+    expect(() => azeotrope(model, 0)).toThrow(InputError);
+  });
+});
+
+describe('azeotrope', () => {
+  it('answers that an ideal mixture has none, and says so in words', () => {
+    const answer = azeotrope(activityModel('raoult'), 101325);
+    expect(answer).toMatchObject({ found: false, reason: 'none' });
+    expect(!answer.found && answer.message).toMatch(/no azeotrope at 101\.3 kPa/);
+  });
+});

@@ -5,10 +5,15 @@ import type { CurveSlice } from './equilibrium-curve.js';
 
 /** y* from a table of relative volatility: y = α x / (1 + (α − 1) x). */
 export function readVapour(alphas: Float64Array, intervals: number, x: number): number {
+  return readVapourFrom(alphas, 0, intervals, x);
+}
+
+/** y* where the table of relative volatility begins at `offset` of a longer array. */
+export function readVapourFrom(alphas: Float64Array, offset: number, intervals: number, x: number): number {
   const position = x * intervals;
   const k = position <= 0 ? 0 : position >= intervals ? intervals - 1 : position | 0;
   const s = position - k;
-  const i = 4 * k;
+  const i = offset + 4 * k;
   const alpha = alphas[i]! + s * (alphas[i + 1]! + s * (alphas[i + 2]! + s * alphas[i + 3]!));
   return (alpha * x) / (1 + (alpha - 1) * x);
 }

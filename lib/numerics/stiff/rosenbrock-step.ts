@@ -15,23 +15,28 @@ export class RosenbrockStep {
   factorisations = 0;
   readonly #system: StiffSystem;
   readonly #tableau: RosenbrockTableau;
+  readonly #count: number;
   readonly #stages: readonly Float64Array[];
+  readonly #coupling: Float64Array;
   readonly #slope: Float64Array;
   readonly #argument: Float64Array;
   readonly #weights: Float64Array;
-  readonly #dense: readonly [Float64Array, Float64Array];
+  readonly #dense: readonly Float64Array[];
 
   constructor(system: StiffSystem, tableau: RosenbrockTableau) {
     const n = system.size;
+    const zeros = (): Float64Array => new Float64Array(n);
     this.#system = system;
     this.#tableau = tableau;
     this.size = n;
-    this.end = new Float64Array(n);
-    this.#stages = tableau.alpha.map(() => new Float64Array(n));
-    this.#slope = new Float64Array(n);
-    this.#argument = new Float64Array(n);
-    this.#weights = new Float64Array(n);
-    this.#dense = [new Float64Array(n), new Float64Array(n)];
+    this.#count = tableau.alpha.length;
+    this.#stages = tableau.alpha.map(zeros);
+    this.end = zeros();
+    this.#coupling = zeros();
+    this.#slope = zeros();
+    this.#argument = zeros();
+    this.#weights = zeros();
+    this.#dense = tableau.dense.map(zeros);
   }
 
   /** Takes the Jacobian at (s, start); call once a step, before its attempts. */
@@ -42,54 +47,43 @@ export class RosenbrockStep {
 
   /** Attempts a step of length h from (s, start) into `end`; returns the scaled error, Infinity when it failed. */
   attempt(s: number, start: Float64Array, h: number): number {
-    const { a, c, alpha, gamma, gammaSums } = this.#tableau;
+    const { alpha, gamma, gammaSums } = this.#tableau;
     const { mass, matrix } = this.#system;
-    const n = this.size;
+    const count = this.#count;
     const argument = this.#argument;
-    const slope = this.#slope;
-    const last = alpha.length - 1;
     this.factorisations++;
+    this.rightHandSides += count;
     if (!matrix.factor(mass, 1 / (gamma * h))) return Infinity;
-    for (let i = 0; i <= last; i++) {
+    for (let i = 0; i < count; i++) {
       const stage = this.#stages[i]!;
-      argument.set(start);
-      const ai = a[i]!;
-      for (let j = 0; j < i; j++) addScaled(argument, ai[j]!, this.#stages[j]!, n);
+      this.#combine(i, start);
       this.#system.rightHandSide(s + alpha[i]! * h, argument, stage);
-      this.rightHandSides++;
-      const ci = c[i]!;
-      if (i > 0) {
-        for (let k = 0; k < n; k++) {
-          let sum = 0;
-          for (let j = 0; j < i; j++) sum += ci[j]! * this.#stages[j]![k]!;
-          stage[k]! += (mass[k]! * sum) / h;
-        }
-      }
-      const forced = h * gammaSums[i]!;
-      if (forced !== 0) addScaled(stage, forced, slope, n);
+      this.#force(stage, h, h * gammaSums[i]!);
       matrix.solve(stage);
     }
-    // The last argument is u + Σ a_sj U_j; adding the last stage gives the new state.
-    const error = this.#stages[last]!;
-    for (let k = 0; k < n; k++) this.end[k] = argument[k]! + error[k]!;
-    return this.#scaledError(error);
+    // The last argument is u + Σ a_sj U_j; adding the last stage gives the new state, and is the error.
+    const last = this.#stages[count - 1]!;
+    const end = this.end;
+    for (let k = 0; k < last.length; k++) end[k] = argument[k]! + last[k]!;
+    return this.#scaledError(last);
   }
 
   /** Prepares dense output for the step just accepted. */
   prepareDense(): void {
-    for (let row = 0; row < 2; row++) {
+    for (let row = 0; row < this.#dense.length; row++) {
       const out = this.#dense[row]!;
       const coefficients = this.#tableau.dense[row]!;
       out.fill(0);
-      for (let j = 0; j < coefficients.length; j++) addScaled(out, coefficients[j]!, this.#stages[j]!, this.size);
+      for (let j = 0; j < coefficients.length; j++) addScaled(out, coefficients[j]!, this.#stages[j]!);
     }
   }
 
   /** Component k of the dense output at share σ of the step that began at `start`. */
   denseComponent(start: Float64Array, share: number, k: number): number {
+    let inner = 0;
+    for (let row = this.#dense.length - 1; row >= 0; row--) inner = inner * share + this.#dense[row]![k]!;
     const rest = 1 - share;
-    const [first, second] = this.#dense;
-    return start[k]! * rest + share * (this.end[k]! + rest * (first[k]! + share * second[k]!));
+    return start[k]! * rest + share * (this.end[k]! + rest * inner);
   }
 
   /** Whole state of the dense output at share σ of the step that began at `start`. */
@@ -97,10 +91,37 @@ export class RosenbrockStep {
     for (let k = 0; k < this.size; k++) out[k] = this.denseComponent(start, share, k);
   }
 
+  /** argument = u + Σ a_ij U_j and coupling = Σ c_ij U_j of stage i, two stages a pass. */
+  #combine(i: number, start: Float64Array): void {
+    const a = this.#tableau.a[i]!;
+    const c = this.#tableau.c[i]!;
+    const argument = this.#argument;
+    const coupling = this.#coupling;
+    argument.set(start);
+    coupling.fill(0);
+    let j = 0;
+    for (; j + 1 < i; j += 2) {
+      addPair(argument, a[j]!, a[j + 1]!, coupling, c[j]!, c[j + 1]!, this.#stages[j]!, this.#stages[j + 1]!);
+    }
+    if (j < i) {
+      addScaled(argument, a[j]!, this.#stages[j]!);
+      addScaled(coupling, c[j]!, this.#stages[j]!);
+    }
+  }
+
+  /** Completes the right-hand side of a stage with M / h times the coupling and with h γ_i ∂f/∂s. */
+  #force(stage: Float64Array, h: number, forced: number): void {
+    const coupling = this.#coupling;
+    const mass = this.#system.mass;
+    const slope = this.#slope;
+    const perStep = 1 / h;
+    for (let k = 0; k < stage.length; k++) stage[k]! += mass[k]! * coupling[k]! * perStep + forced * slope[k]!;
+  }
+
   #scaledError(error: Float64Array): number {
     this.#system.weights(this.end, this.#weights);
     let sum = 0;
-    for (let k = 0; k < this.size; k++) {
+    for (let k = 0; k < error.length; k++) {
       const scaled = error[k]! / this.#weights[k]!;
       sum += scaled * scaled;
     }
@@ -109,6 +130,24 @@ export class RosenbrockStep {
   }
 }
 
-function addScaled(target: Float64Array, factor: number, source: Float64Array, n: number): void {
-  for (let k = 0; k < n; k++) target[k]! += factor * source[k]!;
+function addScaled(target: Float64Array, factor: number, source: Float64Array): void {
+  for (let k = 0; k < target.length; k++) target[k]! += factor * source[k]!;
+}
+
+function addPair(
+  first: Float64Array,
+  a: number,
+  b: number,
+  second: Float64Array,
+  c: number,
+  d: number,
+  one: Float64Array,
+  other: Float64Array,
+): void {
+  for (let k = 0; k < first.length; k++) {
+    const u = one[k]!;
+    const v = other[k]!;
+    first[k]! += a * u + b * v;
+    second[k]! += c * u + d * v;
+  }
 }

@@ -19,6 +19,6 @@ export interface RosenbrockTableau {
   readonly a: readonly (readonly number[])[];
   /** c_ij by row, j < i. */
   readonly c: readonly (readonly number[])[];
-  /** Dense output u(s + σh) = (1−σ) u + σ (u_new + (1−σ)(Σ d_0j U_j + σ Σ d_1j U_j)). */
+  /** Dense output u(s + σh) = (1−σ) u + σ (u_new + (1−σ) Σ_m σ^m Σ_j d_mj U_j). */
   readonly dense: readonly (readonly number[])[];
 }

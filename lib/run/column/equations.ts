@@ -10,12 +10,13 @@
 // algebraic unknowns and it is pentadiagonal. K + M Σ x_j + M_c x_c + E_r is a linear invariant of both
 // f and its Jacobian, so the method keeps the ethanol balance to round-off.
 
+import type { CurveSlice } from '../../equilibrium/equilibrium-curve.js';
 import { bandedMatrix } from '../../numerics/linear/banded.js';
 import { tridiagonalMatrix } from '../../numerics/linear/tridiagonal.js';
 import type { ShiftedMatrix } from '../../numerics/linear/shifted-matrix.js';
 import type { StiffSystem } from '../../numerics/stiff/stiff-system.js';
 import { type ColumnSystem, kettleAmount } from './column-system.js';
-import { readSlope, readValue, readVapour, vapourSlope } from '../../equilibrium/slice-tables.js';
+import { readSlope, readValue, readVapour, readVapourFrom, vapourSlope } from '../../equilibrium/slice-tables.js';
 
 /** Kettle amounts count in the error at this share of the whole charge for one unit of mole fraction. */
 const KETTLE_WEIGHT = 0.05;
@@ -32,7 +33,8 @@ export function columnEquations(column: ColumnSystem, tolerance: number): StiffS
   const kettle = column.kettleSlice;
   const power = column.heat.kind === 'power' ? column.heat.power_W : 0;
   const secondsPerMole = column.heat.kind === 'boilUp' ? 1 / column.heat.rate_mol_s : 0;
-  const alphas = column.plateSlices.map((slice) => slice.alpha);
+  const { intervals } = kettle;
+  const { alphas, offsets } = stackedAlphas(column.plateSlices);
 
   return {
     size,
@@ -57,7 +59,7 @@ export function columnEquations(column: ColumnSystem, tolerance: number): StiffS
     let x = u[2]!;
     for (let i = 2; i < condenser; i++) {
       const above = u[i + 1]!;
-      const y = readVapour(alphas[i - 2]!, kettle.intervals, x);
+      const y = readVapourFrom(alphas, offsets[i - 2]!, intervals, x);
       out[i] = returned * (above - x) + below - y;
       below = y;
       x = above;
@@ -72,7 +74,7 @@ export function columnEquations(column: ColumnSystem, tolerance: number): StiffS
       const x = u[i]!;
       const y = u[i + 1]!;
       out[i] = flows.returned * (u[i + 2]! - x) + below - y;
-      out[i + 1] = below + column.efficiency * (readVapour(alphas[j]!, kettle.intervals, x) - below) - y;
+      out[i + 1] = below + column.efficiency * (readVapourFrom(alphas, offsets[j]!, intervals, x) - below) - y;
       below = y;
     }
     out[condenser] = below - u[condenser]!;
@@ -82,7 +84,7 @@ export function columnEquations(column: ColumnSystem, tolerance: number): StiffS
   /** Writes the rows of time and kettle; returns the vapour the kettle raises. */
   function kettleSide(b: number, u: Float64Array, out: Float64Array): number {
     const x = u[1]! / kettleAmount(flows, b);
-    const y = readVapour(kettle.alpha, kettle.intervals, x);
+    const y = readVapour(kettle.alpha, intervals, x);
     out[0] = power > 0 ? readValue(kettle.latentHeat, kettle.intervals, x) / power : secondsPerMole;
     out[1] = flows.returned * u[2]! - y;
     return y;
@@ -110,11 +112,14 @@ export function columnEquations(column: ColumnSystem, tolerance: number): StiffS
   }
 
   function lineariseIdeal(u: Float64Array): void {
+    const { entries } = matrix;
+    const { returned } = flows;
+    // Layout of tridiagonal entries: lower | diagonal | upper, see tridiagonal.ts.
     for (let i = 2; i < condenser; i++) {
       const y_x = vapourSlope(column.plateSlices[i - 2]!, u[i]!);
-      jacobian(i, i, -flows.returned - y_x);
-      jacobian(i, i + 1, flows.returned);
-      jacobian(i + 1, i, y_x);
+      entries[size + i] = -returned - y_x;
+      entries[2 * size + i] = returned;
+      entries[i + 1] = y_x;
     }
   }
 
@@ -131,6 +136,15 @@ export function columnEquations(column: ColumnSystem, tolerance: number): StiffS
       if (j + 1 < plates) jacobian(i + 3, i + 1, 1 - efficiency);
     }
   }
+}
+
+/** The plates' tables of relative volatility in one array; plates at the same pressure share one. */
+function stackedAlphas(slices: readonly CurveSlice[]): { alphas: Float64Array; offsets: Int32Array } {
+  const distinct = [...new Set(slices)];
+  const length = distinct[0]?.alpha.length ?? 0;
+  const alphas = new Float64Array(distinct.length * length);
+  distinct.forEach((slice, i) => alphas.set(slice.alpha, i * length));
+  return { alphas, offsets: Int32Array.from(slices, (slice) => distinct.indexOf(slice) * length) };
 }
 
 /** Diagonal of the mass matrix: hold-ups, and 0 for algebraic vapours. */

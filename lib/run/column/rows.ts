@@ -8,6 +8,9 @@ import type { ColumnState } from './column-state.js';
 type Columns = Omit<RunSolution, 'ending' | 'statistics' | 'rows' | 'plates' | 'stepStarts'>;
 type ColumnName = Exclude<keyof Columns, 'plateLiquid' | 'plateVapour'>;
 
+/** Pure ethanol at 20 °C, m³/mol. */
+const MOLAR_VOLUME_ETHANOL = volumeAt20C(1, 0);
+
 /** What each column of the solution reads off a moment of the run. */
 const READINGS: Readonly<Record<ColumnName, (moment: ColumnState) => number>> = {
   time_s: (moment) => moment.time_s,
@@ -25,21 +28,26 @@ const READINGS: Readonly<Record<ColumnName, (moment: ColumnState) => number>> = 
   collectedEthanol_mol: (moment) => moment.collectedEthanol_mol,
   collectedWater_mol: (moment) => moment.collectedWater_mol,
   collectedVolume_m3: (moment) => collectedVolume(moment),
-  pureAlcoholCollected_m3: (moment) => volumeAt20C(Math.max(0, moment.collectedEthanol_mol), 0),
-  pureAlcoholLeft_m3: (moment) => volumeAt20C(Math.max(0, moment.ethanolLeft_mol), 0),
+  pureAlcoholCollected_m3: (moment) => MOLAR_VOLUME_ETHANOL * moment.collectedEthanol_mol,
+  pureAlcoholLeft_m3: (moment) => MOLAR_VOLUME_ETHANOL * moment.ethanolLeft_mol,
 };
 const NAMES = Object.keys(READINGS) as ColumnName[];
 
-/** Collects rows while a run goes on. */
+const READERS = NAMES.map((name) => READINGS[name]);
+const TIME = NAMES.indexOf('time_s');
+const FIRST_CAPACITY = 256;
+
+/** Collects rows while a run goes on: one growing array, row after row. */
 export class ColumnRows {
   readonly #plates: number;
-  readonly #columns = new Map<ColumnName, number[]>(NAMES.map((name) => [name, []]));
-  readonly #plateLiquid: number[] = [];
-  readonly #plateVapour: number[] = [];
+  readonly #width: number;
+  #table: Float64Array;
   #rows = 0;
 
   constructor(plates: number) {
     this.#plates = plates;
+    this.#width = NAMES.length + 2 * plates;
+    this.#table = new Float64Array(FIRST_CAPACITY * this.#width);
   }
 
   get rows(): number {
@@ -48,27 +56,45 @@ export class ColumnRows {
 
   /** Time of the newest row, s. */
   get lastTime_s(): number {
-    return this.#columns.get('time_s')!.at(-1)!;
+    return this.#table[(this.#rows - 1) * this.#width + TIME]!;
   }
 
   /** Adds the moment as a row. */
   add(moment: ColumnState): void {
-    for (const name of NAMES) this.#columns.get(name)!.push(READINGS[name](moment));
+    let at = this.#rows * this.#width;
+    if (at === this.#table.length) {
+      const larger = new Float64Array(2 * this.#table.length);
+      larger.set(this.#table);
+      this.#table = larger;
+    }
+    const table = this.#table;
+    for (const read of READERS) table[at++] = read(moment);
     for (let j = 1; j <= this.#plates; j++) {
-      this.#plateLiquid.push(moment.plateLiquid(j));
-      this.#plateVapour.push(moment.plateVapour(j));
+      table[at] = moment.plateLiquid(j);
+      table[at + this.#plates] = moment.plateVapour(j);
+      at++;
     }
     this.#rows++;
   }
 
   /** The columns as arrays of their own. */
   columns(): Columns {
-    const arrays = Object.fromEntries(NAMES.map((name) => [name, Float64Array.from(this.#columns.get(name)!)]));
+    const arrays = Object.fromEntries(NAMES.map((name, i) => [name, this.#block(i, 1)]));
     return {
       ...(arrays as Record<ColumnName, Float64Array>),
-      plateLiquid: Float64Array.from(this.#plateLiquid),
-      plateVapour: Float64Array.from(this.#plateVapour),
+      plateLiquid: this.#block(NAMES.length, this.#plates),
+      plateVapour: this.#block(NAMES.length + this.#plates, this.#plates),
     };
+  }
+
+  /** `count` neighbouring numbers of every row, row after row. */
+  #block(first: number, count: number): Float64Array {
+    const out = new Float64Array(this.#rows * count);
+    for (let row = 0, to = 0; row < this.#rows; row++) {
+      const from = row * this.#width + first;
+      for (let k = 0; k < count; k++) out[to++] = this.#table[from + k]!;
+    }
+    return out;
   }
 }
 

@@ -17,6 +17,8 @@ import { ColumnRows } from './rows.js';
 /** A step that draws nothing has settled long before the charge has been boiled up so many times. */
 const LONGEST_HOLD = 100;
 const DEFAULT_TOLERANCE = 1e-6;
+/** Two moments closer than this are the same row. */
+const CLOCK_ROUNDING = 1e-12;
 
 /**
  * Runs a plated column in time, from the first vapour to the end of its run sheet.
@@ -64,7 +66,7 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
       boiledUp = end.s;
       state = Float64Array.from(end.state);
       moment.look(boiledUp, state);
-      if (moment.time_s > rows.lastTime_s) rows.add(moment);
+      if (moment.time_s > rows.lastTime_s * (1 + CLOCK_ROUNDING)) rows.add(moment);
       events += end.kind === 'event' ? 1 : 0;
       ending = endingOf(end, index, step);
     } else {
@@ -89,7 +91,7 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
       rows.add(moment.look(step.to, step.end));
       return;
     }
-    while (nextOutput <= step.end[column.layout.time]!) {
+    while (nextOutput <= step.end[column.layout.time]! * (1 + CLOCK_ROUNDING)) {
       addAt(step, momentOfTime(step, column.layout.time, nextOutput));
       nextOutput += outputs.interval_s;
     }

@@ -28,19 +28,21 @@ export const inventedStill = html`<p>
   ${joined(fixed(invented.plateHoldUp_mol, 0), 'mol')} of liquid and costs
   ${joined(fixed(fromSI(invented.plateDrop_Pa, 'kPa'), 2), 'kPa')} of pressure. The column runs
   ${joined(fixed(fromSI(invented.totalReflux_s, 'min'), 0), 'min')} at total reflux, then at the ratio above until the
-  spout falls to ${percent(invented.endStrength)} vol. Each mole of vapour that condenses on a plate raises another.
+  spout falls to ${percent(invented.endStrength)} vol. Each mole of vapour that condenses on a plate raises another.
 </p>`;
 
 export function modelSource(published: string): unknown {
   return source(html`Curve of the NRTL equation with published parameters: ${published}.`);
 }
 
-export function stairNote(kettle: string): unknown {
-  return html`<p>
-    The staircase is drawn for the kettle at the cursor of the first figure, ${kettle}, with your plates, their
-    efficiency and your reflux. A plate of less than 100 % turns before it meets the curve.
-  </p>`;
-}
+export const stairNote = html`<p>
+  These steps are ideal and everything is sent back, so each comes down to the diagonal. No column does better.
+</p>`;
+
+export const platesNote = html`<p>
+  Move the cursor of the first figure: kettle, plates and head move with it. The kettle stands under the weight of all
+  plates and boils a little hotter than the curve at head pressure says.
+</p>`;
 
 export const azeotropeSource = source(
   html`Measured at 1 atm: mole fraction 0.8943 at 78.15 °C (Carey and Lewis, 1932). Under vacuum it moves up, and far

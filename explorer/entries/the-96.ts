@@ -3,11 +3,11 @@
 import { html } from 'lit';
 import { massFractionFromMoleFraction, strengthFromMoleFraction } from '#lib/index.js';
 import { namedStrengths, type CeilingQuestions } from '../state/derive.js';
-import { countInWords, fixed } from '../text/format.js';
+import { countInWords, fixed, trimmed } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { EquilibriumAnswer, StagesAnswer } from '../worker/questions.js';
 import type { Answered } from '../pages/notebook-page.js';
-import { ink, print } from './words.js';
+import { ink, print, roundStrength } from './words.js';
 
 /** Mole fraction of the azeotrope at 1 atm as measured. Source: Carey and Lewis, 1932. */
 const measuredAzeotrope = 0.8943;
@@ -24,8 +24,8 @@ export function ninetySixWords(now: Ceiling, units: UnitSystem): unknown {
       that same mixture is ${print(volume)} by <em>volume</em>. What runs out near 96 % vol is not physics but push: the
       plates and the reflux of real stills. From a kettle of
       ${ink(units.strength.withUnit(now.scenario.chargeStrength))}, with everything sent back, it takes
-      ${stagesWords(to95)} to reach ${print(units.strength.withUnit(namedStrengths[0]))} and ${stagesWords(to96)} to
-      reach ${print(units.strength.withUnit(namedStrengths[1]))}, the kettle counted.
+      ${stagesWords(to95)} to reach ${print(roundStrength(namedStrengths[0], units))} and ${stagesWords(to96)} to reach
+      ${print(roundStrength(namedStrengths[1], units))}, the kettle counted.
     </p>
     <p>
       How many the last tenths take depends on where exactly a model puts the azeotrope. The same count with other
@@ -41,13 +41,13 @@ function stagesWords(stages: number | null | undefined): unknown {
 /** The count by model. */
 export function modelTable(now: Ceiling, units: UnitSystem): unknown {
   const { equilibrium, wilson, raoult, stages, stagesByWilson, stagesByRaoult } = now.answers;
-  return html`<p class="table-title"><b>Ideal stages at total reflux</b>, the kettle counted, by model</p>
+  return html`<p class="table-title"><b>Ideal stages at total reflux</b>, the kettle counted; strengths in ${units.strength.unit}</p>
     <table class="figures-table">
       <thead>
         <tr>
           <th scope="col">model</th>
-          <th scope="col">azeotrope, ${units.strength.unit}</th>
-          ${namedStrengths.map((strength) => html`<th scope="col">to ${units.strength.text(strength)}</th>`)}
+          <th scope="col">azeotrope</th>
+          ${namedStrengths.map((strength) => html`<th scope="col">to ${trimmed(units.strength.toShown(strength), 1)}</th>`)}
         </tr>
       </thead>
       <tbody>
@@ -91,7 +91,7 @@ export function judged(
 ): string {
   const { from, more } = asked;
   const reached = ladder[from + Math.round(given) - 1];
-  const right = `step ${countInWords(from + more)} is the first past ${units.strength.withUnit(namedStrengths[2])}`;
+  const right = `step ${countInWords(from + more)} is the first past ${roundStrength(namedStrengths[2], units)}`;
   if (Math.round(given) === more)
     return `Yes: ${right}, at ${fixed(units.strength.toShown(ladder[from + more - 1]!), 2)}.`;
   if (reached === undefined) return `Fewer: ${right}, ${countInWords(more)} more.`;

@@ -10,7 +10,7 @@ import type { NumberSpecs } from '../state/number-specs.js';
 import { clock, fixed, joined, percent } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Answered } from '../pages/notebook-page.js';
-import { ink, pencil, print } from './words.js';
+import { ink, pencil, print, roundStrength } from './words.js';
 
 type Ceiling = Answered<CeilingQuestions>;
 
@@ -40,7 +40,7 @@ export function runRows(
     azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure),
     along,
     measure: measuredStrength,
-    strengthFrom: null,
+    strengthFrom: invented.endStrength,
     units,
   };
 }
@@ -55,7 +55,7 @@ function difference(one: Ceiling, now: Ceiling, hand: 'ink' | 'pencil', specs: N
 /** The results in words. */
 export function runWords(now: Ceiling, kept: Ceiling | undefined, units: UnitSystem, specs: NumberSpecs): unknown {
   const results = runResults(now.answers.run.solution, measuredStrength);
-  const threshold = print(units.strength.withUnit(measuredStrength));
+  const threshold = print(roundStrength(measuredStrength, units));
   const plates = ink(numberWithUnit(specs.plates, now.scenario.plates));
   const first =
     results.volumeAbove_m3 === null
@@ -98,7 +98,7 @@ function endWords(now: Ceiling, units: UnitSystem): unknown {
   charge’s`;
   const { ending } = solution;
   if (ending.kind === 'stopped' && ending.rule.kind === 'spoutStrengthBelow') {
-    const end = print(units.strength.withUnit(invented.endStrength));
+    const end = print(roundStrength(invented.endStrength, units));
     return html`The spout is down to ${end} ${took} after the first vapour. By then ${all} has come over.`;
   }
   if (ending.kind === 'stopped') {

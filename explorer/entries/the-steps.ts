@@ -2,10 +2,15 @@
 
 import { html, nothing } from 'lit';
 import { namedStrengths, type CeilingQuestions } from '../state/derive.js';
-import { countInWords, fixed, ordinal } from '../text/format.js';
+import { numberWithUnit } from '../components/number/number-spec.js';
+import { boilingSpan_K } from '../state/equilibrium-rows.js';
+import type { NumberSpecs } from '../state/number-specs.js';
+import { readAt } from '../state/run-results.js';
+import { countInWords, fixed, joined, ordinal } from '../text/format.js';
+import { measuredStrength } from './the-run.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Answered } from '../pages/notebook-page.js';
-import { ink, print } from './words.js';
+import { ink, print, roundStrength } from './words.js';
 
 type Ceiling = Answered<CeilingQuestions>;
 
@@ -17,7 +22,7 @@ export function stairWords(now: Ceiling, kettle: unknown, units: UnitSystem): un
   const passes =
     to95 === null || to95 <= 4
       ? nothing
-      : html`, and the ${ink(ordinal(Math.ceil(to95)))} passes ${print(units.strength.text(namedStrengths[0]))}`;
+      : html`, and the ${ink(ordinal(Math.ceil(to95)))} passes ${print(roundStrength(namedStrengths[0], units))}`;
   return html`<p>
     Boil a mixture of alcohol and water, and the vapour is stronger than the liquid it left. An ideal plate condenses
     that vapour and boils it again: one step up. From a kettle of ${kettle}, with all of it sent back as reflux, the
@@ -47,7 +52,7 @@ export function strangersWords(now: Ceiling, units: UnitSystem): unknown {
         stages97 === null
           ? nothing
           : html`By Raoult’s law ${ink(countInWords(Math.ceil(stages97)))} stages would pass
-            ${print(units.strength.withUnit(namedStrengths[2]))}, and with enough plates nothing would stand between you
+            ${print(roundStrength(namedStrengths[2], units))}, and with enough plates nothing would stand between you
             and pure alcohol.`
       }
     </p>`;
@@ -64,6 +69,49 @@ export function azeotropeWords(now: Ceiling, massPercent: number | null, pressur
     ${print(units.strength.withUnit(azeotrope.strength))} or ${print(`${fixed(massPercent, 1)}\u00a0%`)} by mass, the
     curve meets the diagonal: the vapour has the strength of the liquid, and one step more changes nothing. That mixture
     is the <em>azeotrope</em>, and it is the ceiling of every column run at ${print(pressure)}.
+  </p>`;
+}
+
+/** The reader's own plates at the cursor's moment, and what the thermometers see there. */
+export function platesAtWork(now: Ceiling, position: number, units: UnitSystem, specs: NumberSpecs): unknown {
+  const { solution } = now.answers.run;
+  const { plates, efficiency, reflux } = now.scenario;
+  const spout = ink(units.strength.withUnit(readAt(solution.spoutStrength, position)));
+  const kettle = ink(units.strength.withUnit(readAt(solution.kettleStrength, position)));
+  if (plates === 0) {
+    return html`<p>
+      At the cursor above, a kettle of ${kettle} gives ${spout} at the spout: one step, and no plate to take another.
+    </p>`;
+  }
+  const turns =
+    efficiency < 1
+      ? html`Each is ${ink(numberWithUnit(specs.efficiency, efficiency))} efficient, so it turns before it meets the
+        curve,`
+      : html`Each is ideal, so it climbs to the curve,`;
+  return html`<p>
+    At the cursor above, ${ink(numberWithUnit(specs.plates, plates))} climb from ${kettle} in the kettle to ${spout} at
+    the spout. ${turns} and it comes down to the line of its reflux, ${ink(numberWithUnit(specs.reflux, reflux))}, not
+    to the diagonal: what is drawn off is missing on the way back. While the kettle weakens the plates give up some of
+    what they hold, and the steps leave that line.
+  </p>`;
+}
+
+/** Kettle and head at the cursor, and how little the head can tell near the ceiling. */
+export function thermometerWords(now: Ceiling, position: number, units: UnitSystem): unknown {
+  const { solution } = now.answers.run;
+  const { temperature } = units;
+  const span_K = boilingSpan_K(now.answers.equilibrium, measuredStrength);
+  const degrees = span_K === null ? null : temperature.toShown(300 + span_K) - temperature.toShown(300);
+  return html`<p>
+    The kettle boils at ${ink(temperature.withUnit(readAt(solution.kettleTemperature_K, position)))} and the head stands
+    at ${ink(temperature.withUnit(readAt(solution.headTemperature_K, position)))}.
+    ${
+      degrees === null
+        ? nothing
+        : html`Near the ceiling a thermometer sees little: from ${print(roundStrength(measuredStrength, units))} to the
+          azeotrope the boil moves by ${print(joined(fixed(degrees, 1), temperature.unit))} in all, less than the
+          weather can move it. The head tells when the strength has fallen, not how near the ceiling it stood.`
+    }
   </p>`;
 }
 

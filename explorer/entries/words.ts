@@ -1,6 +1,8 @@
 // Small pieces of text that entries share: numbers in their hand, notes, the permit at the foot.
 
 import { html } from 'lit';
+import { joined, trimmed } from '../text/format.js';
+import type { UnitSystem } from '../text/unit-systems.js';
 
 /** A number or phrase that follows from what the reader set. */
 export function ink(text: string): unknown {
@@ -33,3 +35,8 @@ export const permit = html`<p class="permit">
   it controls nothing and is no safety device. Local codes, the maker’s instructions and licensed practice come first.
   Everything is computed on this device and nothing is sent anywhere.
 </p>`;
+
+/** A round strength, '90 % vol', not '90.0 % vol'. */
+export function roundStrength(strength: number, units: UnitSystem): string {
+  return joined(trimmed(units.strength.toShown(strength), 1), units.strength.unit);
+}

@@ -7,10 +7,10 @@ import '../components/figure/kp-figure.js';
 import '../entries/plates-or-reflux.js';
 import type { SentencePart } from '../components/number/kp-setup.js';
 import { judged, modelTable, ninetySixWords, tryIt } from '../entries/the-96.js';
-import { measuredStrength, runRows, runWords } from '../entries/the-run.js';
-import { azeotropeWords, stairWords, strangersWords } from '../entries/the-steps.js';
+import { runRows, runWords } from '../entries/the-run.js';
+import { azeotropeWords, platesAtWork, stairWords, strangersWords, thermometerWords } from '../entries/the-steps.js';
 import * as notes from '../entries/ceiling-notes.js';
-import { ink, permit, print } from '../entries/words.js';
+import { ink, permit, print, roundStrength } from '../entries/words.js';
 import { boilingDiagram } from '../figures/boiling-diagram.js';
 import { lastCorner } from '../figures/last-corner.js';
 import { runHistory } from '../figures/run-history.js';
@@ -20,7 +20,7 @@ import * as rows from '../state/equilibrium-rows.js';
 import { remembered } from '../state/memo.js';
 import { firstDrawn, positionIn, readAt } from '../state/run-results.js';
 import type { ParameterKey, Scenario } from '../state/scenario.js';
-import { countInWords, fixed, ordinal } from '../text/format.js';
+import { countInWords, ordinal } from '../text/format.js';
 import { NotebookPage, type Answered } from './notebook-page.js';
 
 type Ceiling = Answered<CeilingQuestions>;
@@ -44,7 +44,7 @@ const sentence: readonly SentencePart<ParameterKey>[] = [
 ];
 
 /** Where the cursor stands before it is moved: this share of the run's volume. */
-const firstCursor = 0.4;
+const firstCursor = 0.2;
 
 export class TheCeiling extends NotebookPage<CeilingQuestions> {
   static override properties: PropertyDeclarations = {
@@ -60,7 +60,8 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
   readonly #runRows = remembered(runRows);
   readonly #curve = remembered(rows.curveRows);
   readonly #raoult = remembered(rows.curveRows);
-  readonly #stair = remembered(rows.staircaseDiagramRows);
+  readonly #ideal = remembered(rows.idealStairRows);
+  readonly #plates = remembered(rows.plateStairRows);
   readonly #boiling = remembered(rows.boilingDiagramRows);
 
   constructor() {
@@ -96,6 +97,7 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
   #history(now: Ceiling): unknown {
     const data = this.#runRows(now, this.pencils, this.along, this.units, this.specs);
     return html`<kp-figure
+        class="setup-figure"
         .figure=${runHistory}
         .rows=${data}
         .cursorX=${this.#cursorX(now)}
@@ -111,16 +113,9 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
 
   #explained(now: Ceiling): unknown {
     const { units, specs } = this;
-    const { equilibrium, run } = now.answers;
-    const solution = run.solution;
-    const at = this.#position(now);
-    const kettle = readAt(solution.kettleMoleFraction, at);
-    const head = readAt(solution.spoutMoleFraction, at);
-    const curve = this.#curve(equilibrium.slice);
-    const raoult = this.showsRaoult ? this.#raoult(now.answers.raoult.slice) : null;
-    const stair = this.#stair(curve, equilibrium, raoult, now.scenario, kettle, units);
-    const boiling = this.#boiling(curve, equilibrium, now.scenario, kettle, head, units);
-    const mass = equilibrium.azeotrope && 100 * massFractionFromMoleFraction(equilibrium.azeotrope.moleFraction);
+    const { equilibrium } = now.answers;
+    const { azeotrope } = equilibrium;
+    const mass = azeotrope && 100 * massFractionFromMoleFraction(azeotrope.moleFraction);
     return html`<section class="entry prose" aria-label="The run in words">
         ${runWords(now, this.pencils.at(-1), units, specs)}
         <aside class="notes">${notes.inventedStill}</aside>
@@ -130,32 +125,16 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
         ${stairWords(now, this.blank('chargeStrength'), units)}
         <aside class="notes">${notes.modelSource(activityModel(DEFAULT_ACTIVITY).source)}</aside>
       </section>
-      <section class="entry after-words" aria-label="The staircase">
-        <div class="figure-pair wide">
-          <kp-figure .figure=${xyDiagram} .rows=${stair} pair></kp-figure>
-          <kp-figure .figure=${lastCorner} .rows=${stair} pair></kp-figure>
-        </div>
-        <p class="words-to-press">
-          <button
-            type="button"
-            class="word-button"
-            aria-pressed=${this.showsRaoult}
-            @click=${() => (this.showsRaoult = !this.showsRaoult)}
-          >
-            ${this.showsRaoult ? 'Take Raoult’s law away' : 'Draw Raoult’s law too'}
-          </button>
-        </p>
-      </section>
+      ${this.#idealStair(now)}
       <section class="entry prose after-words" aria-label="The azeotrope">
         ${azeotropeWords(now, mass, rows.pressureInWords(now.scenario.pressure), units)}
-        <aside class="notes">
-          ${notes.stairNote(units.strength.withUnit(stair.kettleStrength))} ${notes.azeotropeSource}
-        </aside>
+        <aside class="notes">${notes.stairNote} ${notes.azeotropeSource}</aside>
       </section>
       <section class="entry prose" aria-labelledby="strangers">
         <h2 id="strangers">A gift and a wall</h2>
         ${strangersWords(now, units)}
       </section>
+      ${this.#atWork(now)}
       <section class="entry prose" aria-labelledby="ninety-six">
         <h2 id="ninety-six">What is the 96 %?</h2>
         ${ninetySixWords(now, units)} ${modelTable(now, units)} ${this.#question(now)}
@@ -165,14 +144,53 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
         <h2 id="plates-or-reflux">Plates or reflux?</h2>
         <kp-plates-or-reflux .solver=${this.solver} .scenario=${now.scenario} .units=${units}></kp-plates-or-reflux>
         <aside class="notes">${notes.tableNote}</aside>
+      </section>`;
+  }
+
+  /** Ideal steps from the charge, and the last corner, with Raoult's law if wanted. */
+  #idealStair(now: Ceiling): unknown {
+    const { equilibrium, raoult } = now.answers;
+    const strangers = this.showsRaoult ? this.#raoult(raoult.slice) : null;
+    const data = this.#ideal(this.#curve(equilibrium.slice), equilibrium, strangers, now.scenario, this.units);
+    return html`<section class="entry after-words" aria-label="The staircase">
+      <div class="figure-pair wide">
+        <kp-figure .figure=${xyDiagram} .rows=${data} pair></kp-figure>
+        <kp-figure .figure=${lastCorner} .rows=${data} pair></kp-figure>
+      </div>
+      <p class="words-to-press">
+        <button
+          type="button"
+          class="word-button"
+          aria-pressed=${this.showsRaoult}
+          @click=${() => (this.showsRaoult = !this.showsRaoult)}
+        >
+          Draw Raoult’s law too
+        </button>
+      </p>
+    </section>`;
+  }
+
+  /** The reader's own plates, kettle and head at the cursor's moment. */
+  #atWork(now: Ceiling): unknown {
+    const { units, specs } = this;
+    const { equilibrium, run } = now.answers;
+    const { scenario } = now;
+    const at = this.#position(now);
+    const curve = this.#curve(equilibrium.slice);
+    const stair = this.#plates(curve, equilibrium, run.solution, scenario, at, units);
+    const kettle = readAt(run.solution.kettleMoleFraction, at);
+    const head = readAt(run.solution.spoutMoleFraction, at);
+    const boiling = this.#boiling(curve, equilibrium, scenario, kettle, head, units);
+    return html`<section class="entry prose" aria-labelledby="at-work">
+        <h2 id="at-work">Your plates at work</h2>
+        ${platesAtWork(now, at, units, specs)} ${thermometerWords(now, at, units)}
+        <aside class="notes">${notes.platesNote} ${notes.kettleCaution}</aside>
       </section>
-      <section class="entry prose" aria-labelledby="thermometers">
-        <h2 id="thermometers">What the thermometers see</h2>
-        ${this.#thermometers(now, solution.kettleTemperature_K, solution.headTemperature_K, at)}
-        <aside class="notes">${notes.kettleCaution}</aside>
-      </section>
-      <section class="entry after-words" aria-label="The boil">
-        <kp-figure .figure=${boilingDiagram} .rows=${boiling}></kp-figure>
+      <section class="entry after-words" aria-label="Your plates and the boil">
+        <div class="figure-pair wide">
+          <kp-figure .figure=${xyDiagram} .rows=${stair} pair></kp-figure>
+          <kp-figure .figure=${boilingDiagram} .rows=${boiling} pair></kp-figure>
+        </div>
       </section>`;
   }
 
@@ -180,32 +198,15 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
     const asked = tryIt(now);
     if (asked === undefined) return nothing;
     const { ladder } = now.answers.stages;
-    const lead = html`Step ${ink(countInWords(asked.from))} passes ${print(this.units.strength.withUnit(0.96))} from
-    this kettle; passing ${print(this.units.strength.text(0.97))} takes`;
+    const lead = html`Step ${ink(countInWords(asked.from))} passes ${print(roundStrength(0.96, this.units))} from this
+    kettle; passing ${print(roundStrength(0.97, this.units))} takes`;
     return html`<kp-answer
       .lead=${lead}
       .tail=${'more.'}
-      .label=${`Steps after the ${ordinal(asked.from)} until ${this.units.strength.withUnit(0.97)} is passed`}
+      .label=${`Steps after the ${ordinal(asked.from)} until ${roundStrength(0.97, this.units)} is passed`}
       .subject=${now.answers.stages}
       .judge=${(given: number) => judged(given, asked, ladder, this.units)}
     ></kp-answer>`;
-  }
-
-  #thermometers(now: Ceiling, kettle_K: Float64Array, head_K: Float64Array, at: number): unknown {
-    const { temperature, strength } = this.units;
-    const span_K = rows.boilingSpan_K(now.answers.equilibrium, measuredStrength);
-    const degrees = span_K === null ? null : temperature.toShown(300 + span_K) - temperature.toShown(300);
-    return html`<p>
-      At the cursor above, the kettle boils at ${ink(temperature.withUnit(readAt(kettle_K, at)))} and the head stands at
-      ${ink(temperature.withUnit(readAt(head_K, at)))}.
-      ${
-        degrees === null
-          ? nothing
-          : html`Up there a thermometer sees little: from ${print(strength.withUnit(measuredStrength))} to the azeotrope
-            the boil moves by ${print(`${fixed(degrees, 1)}\u00a0${temperature.unit}`)} in all, less than a change of
-            weather can move it. The head says when the strength has fallen, not how near the ceiling it stood.`
-      }
-    </p>`;
   }
 
   /** Row, with its part, under the cursor. */

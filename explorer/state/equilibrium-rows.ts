@@ -7,27 +7,24 @@ import {
   dewPoint,
   fromSI,
   moleFractionFromStrength,
-  staircase,
   strengthFromMoleFraction,
   temperatureOnSlice,
   vapourOnSlice,
   type CurveSlice,
+  type RunSolution,
 } from '#lib/index.js';
 import type { FigureUnits } from '../figures/figure.js';
-import type {
-  AzeotropeRow,
-  BoilingDiagramRows,
-  CurveRows,
-  StaircaseDiagramRows,
-  StaircaseRows,
-} from '../figures/rows.js';
+import type { AzeotropeRow, BoilingDiagramRows, CurveRows, StaircaseDiagramRows } from '../figures/rows.js';
 import { fixed, joined, trimmed } from '../text/format.js';
 import type { EquilibriumAnswer } from '../worker/questions.js';
 import { remembered } from './memo.js';
+import { readAt, readPlate } from './run-results.js';
 import type { Scenario } from './scenario.js';
 
 /** Points of a drawn curve; the weak end is steep and gets more than its share. */
 const points = 160;
+/** Ideal steps drawn: so many that the last ones cannot be told apart. */
+const idealSteps = 30;
 const strengthsOnScale = [0.9, 0.91, 0.92, 0.93, 0.94, 0.95, 0.96, 0.97, 0.98, 0.99];
 
 const strengthScale = remembered(() =>
@@ -56,37 +53,75 @@ export function pressureInWords(pressure_Pa: number): string {
   return nearOne ? joined('1', 'atm') : joined(fixed(fromSI(pressure_Pa, 'kPa'), 1), 'kPa');
 }
 
-/** Rows of the staircase for a kettle of `kettleMoleFraction`; `raoult` to draw that curve too. */
-export function staircaseDiagramRows(
+/** Rows of ideal steps with everything sent back, from the charge's strength; `raoult` to draw that curve too. */
+export function idealStairRows(
   curve: CurveRows,
   answer: EquilibriumAnswer,
   raoult: CurveRows | null,
   scenario: Scenario,
-  kettleMoleFraction: number,
   units: FigureUnits,
 ): StaircaseDiagramRows {
-  const { plates, efficiency, reflux, pressure } = scenario;
-  const stair = staircase({ slice: answer.slice, kettleMoleFraction, plates, efficiency, reflux });
-  const liquid = [kettleMoleFraction, ...stair.steps.map((step) => step.liquidMoleFraction)];
-  const vapour = [stair.kettleVapourMoleFraction, ...stair.steps.map((step) => step.vapourOutMoleFraction)];
-  const rows: StaircaseRows = {
-    liquidMoleFraction: liquid,
-    vapourMoleFraction: vapour,
-    strength: vapour.map((y) => strengthFromMoleFraction(y)),
-  };
+  const kettle = moleFractionFromStrength(scenario.chargeStrength);
+  const liquid = [kettle];
+  const vapour = [vapourOnSlice(answer.slice, kettle)];
+  while (liquid.length < idealSteps) {
+    const next = vapour.at(-1)!;
+    liquid.push(next);
+    vapour.push(vapourOnSlice(answer.slice, next));
+  }
   return {
     curve,
     raoult,
-    staircase: rows,
-    operatingLine:
-      stair.steps.length === 0
-        ? null
-        : { ...stair.operatingLine, label: `reflux ${joined(trimmed(reflux, 2), ': 1')}` },
-    kettleStrength: strengthFromMoleFraction(kettleMoleFraction),
-    azeotrope: azeotropeRow(answer, pressure),
+    staircase: {
+      liquidMoleFraction: liquid,
+      vapourMoleFraction: vapour,
+      strength: vapour.map(strengthFromMoleFraction),
+    },
+    operatingLine: null,
+    kettleStrength: scenario.chargeStrength,
+    azeotrope: azeotropeRow(answer, scenario.pressure),
     strengthScale: strengthScale(),
     units,
   };
+}
+
+/** Rows of the still's own plates at one moment of its run (a row with its part), with the line of its reflux. */
+export function plateStairRows(
+  curve: CurveRows,
+  answer: EquilibriumAnswer,
+  run: RunSolution,
+  scenario: Scenario,
+  position: number,
+  units: FigureUnits,
+): StaircaseDiagramRows {
+  const kettle = readAt(run.kettleMoleFraction, position);
+  const head = readAt(run.spoutMoleFraction, position);
+  const plates = Array.from({ length: run.plates }, (_, plate) => plate);
+  const liquid = [kettle, ...plates.map((plate) => readPlate(run.plateLiquid, run.plates, plate, position))];
+  const vapour = [
+    vapourOnSlice(answer.slice, kettle),
+    ...plates.map((plate) => readPlate(run.plateVapour, run.plates, plate, position)),
+  ];
+  const { reflux } = scenario;
+  const slope = reflux / (reflux + 1);
+  return {
+    curve,
+    raoult: null,
+    staircase: {
+      liquidMoleFraction: liquid,
+      vapourMoleFraction: vapour,
+      strength: vapour.map(strengthFromMoleFraction),
+    },
+    operatingLine: run.plates === 0 ? null : { slope, intercept: (1 - slope) * head, label: refluxLabel(reflux) },
+    kettleStrength: readAt(run.kettleStrength, position),
+    azeotrope: azeotropeRow(answer, scenario.pressure),
+    strengthScale: strengthScale(),
+    units,
+  };
+}
+
+function refluxLabel(reflux: number): string {
+  return `reflux ${joined(trimmed(reflux, 2), ': 1')}`;
 }
 
 /** Rows of the boiling diagram with kettle and head as they stand at one moment. */

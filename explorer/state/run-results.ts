@@ -69,6 +69,14 @@ export function readAt(column: ArrayLike<number>, position: number): number {
   return column[row]! + (position - row) * (column[next]! - column[row]!);
 }
 
+/** A plate's value between the rows of a run: `column` is rows × plates. */
+export function readPlate(column: ArrayLike<number>, plates: number, plate: number, position: number): number {
+  const row = Math.floor(position);
+  const here = column[row * plates + plate]!;
+  const next = column[(row + 1) * plates + plate] ?? here;
+  return here + (position - row) * (next - here);
+}
+
 /** Where a column that stands above `value` first falls to it; null if it starts below; the end if it never does. */
 function positionOfFall(column: ArrayLike<number>, value: number, start: number, last: number): number | null {
   let row = start;

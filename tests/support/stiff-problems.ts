@@ -127,7 +127,6 @@ export function denseError(problem: TestProblem, tableau: RosenbrockTableau, cou
     const u = Float64Array.from(problem.exact(s));
     step.linearise(s, u);
     step.attempt(s, u, h);
-    step.prepareDense();
     problem.exact(s + 0.4 * h).forEach((value, k) => {
       worst = Math.max(worst, Math.abs(value - step.denseComponent(u, 0.4, k)));
     });

@@ -83,7 +83,7 @@ export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau
     let attempts = 0;
     while (s < task.to) {
       step.linearise(s, current);
-      let error = Infinity;
+      let error: number;
       for (;;) {
         if (++attempts > (task.maxSteps ?? DEFAULT_MAX_STEPS)) return end('stepLimit', s, -1);
         if (!(h > SMALLEST_SHARE * Math.max(1, Math.abs(s)))) return end('stepTooSmall', s, -1);
@@ -93,7 +93,6 @@ export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau
         h = control.rejected(h, error);
       }
       let next = control.accepted(h, error);
-      step.prepareDense();
       let reached = s + h >= task.to ? task.to : s + h;
       let fired = -1;
       let share = 1;
@@ -110,7 +109,6 @@ export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau
       }
       if (fired >= 0 && share < 1) {
         step.attempt(s, current, share * h);
-        step.prepareDense();
         reached = s + share * h;
       }
       tally.accepted++;

@@ -22,6 +22,7 @@ export class RosenbrockStep {
   readonly #argument: Float64Array;
   readonly #weights: Float64Array;
   readonly #dense: readonly Float64Array[];
+  #denseReady = false;
 
   constructor(system: StiffSystem, tableau: RosenbrockTableau) {
     const n = system.size;
@@ -51,6 +52,7 @@ export class RosenbrockStep {
     const { mass, matrix } = this.#system;
     const count = this.#count;
     const argument = this.#argument;
+    this.#denseReady = false;
     this.factorisations++;
     this.rightHandSides += count;
     if (!matrix.factor(mass, 1 / (gamma * h))) return Infinity;
@@ -68,8 +70,9 @@ export class RosenbrockStep {
     return this.#scaledError(last);
   }
 
-  /** Prepares dense output for the step just accepted. */
-  prepareDense(): void {
+  /** Prepares dense output for the step just taken; done when it is first asked for. */
+  #prepareDense(): void {
+    this.#denseReady = true;
     for (let row = 0; row < this.#dense.length; row++) {
       const out = this.#dense[row]!;
       const coefficients = this.#tableau.dense[row]!;
@@ -80,6 +83,7 @@ export class RosenbrockStep {
 
   /** Component k of the dense output at share σ of the step that began at `start`. */
   denseComponent(start: Float64Array, share: number, k: number): number {
+    if (!this.#denseReady) this.#prepareDense();
     let inner = 0;
     for (let row = this.#dense.length - 1; row >= 0; row--) inner = inner * share + this.#dense[row]![k]!;
     const rest = 1 - share;

@@ -6,7 +6,7 @@ import type { ColumnProblem, ColumnStill } from '../problem.js';
 import { stopRuleFaults } from '../stop-rules.js';
 import { heatFaults, rangeFault } from '../check.js';
 
-/** Most plates a column may have. */
+/** Most plates a column may have. Source: this project's choice, docs/theory/column.md. */
 export const MOST_PLATES = 60;
 const SMALLEST_HOLD_UP = 1e-6;
 

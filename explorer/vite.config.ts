@@ -14,4 +14,6 @@ export default defineConfig({
     sourcemap: true,
   },
   worker: { format: 'es' },
+  // Found late (in the worker, behind import()); without this the dev server reloads the page when they are met.
+  optimizeDeps: { include: ['comlink', 'mathjs'] },
 });

@@ -41,7 +41,9 @@ function stagesWords(stages: number | null | undefined): unknown {
 /** The count by model. */
 export function modelTable(now: Ceiling, units: UnitSystem): unknown {
   const { equilibrium, wilson, raoult, stages, stagesByWilson, stagesByRaoult } = now.answers;
-  return html`<p class="table-title"><b>Ideal stages at total reflux</b>, the kettle counted; strengths in ${units.strength.unit}</p>
+  return html`<p class="table-title">
+      <b>Ideal stages at total reflux</b>, the kettle counted; strengths in ${units.strength.unit}
+    </p>
     <table class="figures-table">
       <thead>
         <tr>

@@ -4,7 +4,7 @@ import { html, nothing } from 'lit';
 import type { RunHistoryRows, NamedRun } from '../figures/rows.js';
 import { invented, type CeilingQuestions } from '../state/derive.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
-import { runResults } from '../state/run-results.js';
+import { runResults, type RunResults } from '../state/run-results.js';
 import { numberWithUnit } from '../components/number/number-spec.js';
 import type { NumberSpecs } from '../state/number-specs.js';
 import { clock, fixed, joined, percent } from '../text/format.js';
@@ -37,9 +37,9 @@ export function runRows(
   };
   return {
     runs: [named(now, 'ink'), ...kept.filter((one) => one !== now).map((one) => named(one, 'pencil'))],
-    azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure),
+    azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure, units.pressure),
     along,
-    measure: measuredStrength,
+    measure: touchesOnly(runResults(now.answers.run.solution, measuredStrength)) ? null : measuredStrength,
     strengthFrom: invented.endStrength,
     units,
   };
@@ -57,8 +57,9 @@ export function runWords(now: Ceiling, kept: Ceiling | undefined, units: UnitSys
   const results = runResults(now.answers.run.solution, measuredStrength);
   const threshold = print(roundStrength(measuredStrength, units));
   const plates = ink(numberWithUnit(specs.plates, now.scenario.plates));
-  const first =
-    results.volumeAbove_m3 === null
+  const first = touchesOnly(results)
+    ? html`With ${plates} the spout touches ${threshold} only at the very start.`
+    : results.volumeAbove_m3 === null
       ? html`With ${plates} the spout never reaches ${threshold}. Its best is
         ${ink(units.strength.withUnit(results.best))}.`
       : html`With ${plates} the spout stays above ${threshold} for the first
@@ -70,9 +71,15 @@ export function runWords(now: Ceiling, kept: Ceiling | undefined, units: UnitSys
     <p>${endWords(now, units)}</p>`;
 }
 
+/** Above the threshold for less than can be read off. */
+function touchesOnly({ shareAbove }: RunResults): boolean {
+  return shareAbove !== null && shareAbove < 0.005;
+}
+
 function before(kept: Ceiling, now: Ceiling, units: UnitSystem, specs: NumberSpecs): unknown {
   const results = runResults(kept.answers.run.solution, measuredStrength);
   const name = pencil(difference(kept, now, 'pencil', specs));
+  if (touchesOnly(results)) return html`The ${name} you had before touched it only at the very start.`;
   return results.volumeAbove_m3 === null
     ? html`The ${name} you had before never reached it.`
     : html`The ${name} you had before held it for ${pencil(units.volume.withUnit(results.volumeAbove_m3))}.`;

@@ -127,7 +127,7 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
       </section>
       ${this.#idealStair(now)}
       <section class="entry prose after-words" aria-label="The azeotrope">
-        ${azeotropeWords(now, mass, rows.pressureInWords(now.scenario.pressure), units)}
+        ${azeotropeWords(now, mass, rows.pressureInWords(now.scenario.pressure, units.pressure), units)}
         <aside class="notes">${notes.stairNote} ${notes.azeotropeSource}</aside>
       </section>
       <section class="entry prose" aria-labelledby="strangers">

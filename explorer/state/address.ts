@@ -8,7 +8,8 @@ import type { ParameterKey, Scenario } from './scenario.js';
 import { unitSystems } from '../text/unit-systems.js';
 
 const version = '1';
-/** Digits that bring an SI number back to the last bit that matters. */
+/** Most decimals of a number in the address, and digits that mean something in it. */
+const decimals = 10;
 const digits = 12;
 
 /** What an address says. */
@@ -25,10 +26,15 @@ export function writeAddress(page: string, scenario: Scenario): string {
   const specs = numberSpecs(unitSystems.metric);
   const changed = parameters.filter(({ key }) => scenario[key] !== startingScenario[key]);
   if (changed.length === 0) return `#${page}`;
-  const fields = changed.map(
-    ({ key, inAddress }) => `${inAddress}=${String(Number(specs[key].toShown(scenario[key]).toPrecision(digits)))}`,
-  );
+  const fields = changed.map(({ key, inAddress }) => `${inAddress}=${written(specs[key].toShown(scenario[key]))}`);
   return `#${page}?${[`v=${version}`, ...fields].join('&')}`;
+}
+
+/** A number without exponent and without zeros that say nothing. */
+function written(shown: number): string {
+  return Number(shown.toPrecision(digits))
+    .toFixed(decimals)
+    .replace(/\.?0+$/, '');
 }
 
 /** Reads a fragment, with or without its #. */

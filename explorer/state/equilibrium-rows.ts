@@ -13,9 +13,10 @@ import {
   type CurveSlice,
   type RunSolution,
 } from '#lib/index.js';
-import type { FigureUnits } from '../figures/figure.js';
+import type { ShownQuantity } from '../figures/figure.js';
 import type { AzeotropeRow, BoilingDiagramRows, CurveRows, StaircaseDiagramRows } from '../figures/rows.js';
-import { fixed, joined, trimmed } from '../text/format.js';
+import { joined, trimmed } from '../text/format.js';
+import { unitSystems, type UnitSystem } from '../text/unit-systems.js';
 import type { EquilibriumAnswer } from '../worker/questions.js';
 import { remembered } from './memo.js';
 import { readAt, readPlate } from './run-results.js';
@@ -42,15 +43,19 @@ export function curveRows(slice: CurveSlice): CurveRows {
 }
 
 /** The azeotrope of an answer, with the pressure in words. */
-export function azeotropeRow(answer: EquilibriumAnswer, pressure_Pa: number): AzeotropeRow | null {
-  return answer.azeotrope === null ? null : { ...answer.azeotrope, pressure: pressureInWords(pressure_Pa) };
+export function azeotropeRow(
+  answer: EquilibriumAnswer,
+  pressure_Pa: number,
+  pressure: ShownQuantity = unitSystems.metric.pressure,
+): AzeotropeRow | null {
+  return answer.azeotrope === null ? null : { ...answer.azeotrope, pressure: pressureInWords(pressure_Pa, pressure) };
 }
 
 /** '1 atm' at the standard atmosphere, else '83.4 kPa'. */
-export function pressureInWords(pressure_Pa: number): string {
+export function pressureInWords(pressure_Pa: number, pressure: ShownQuantity): string {
   const atmospheres = fromSI(pressure_Pa, 'atm');
   const nearOne = Math.abs(atmospheres - 1) < 5e-4;
-  return nearOne ? joined('1', 'atm') : joined(fixed(fromSI(pressure_Pa, 'kPa'), 1), 'kPa');
+  return nearOne ? joined('1', 'atm') : pressure.withUnit(pressure_Pa);
 }
 
 /** Rows of ideal steps with everything sent back, from the charge's strength; `raoult` to draw that curve too. */
@@ -59,7 +64,7 @@ export function idealStairRows(
   answer: EquilibriumAnswer,
   raoult: CurveRows | null,
   scenario: Scenario,
-  units: FigureUnits,
+  units: UnitSystem,
 ): StaircaseDiagramRows {
   const kettle = moleFractionFromStrength(scenario.chargeStrength);
   const liquid = [kettle];
@@ -79,7 +84,7 @@ export function idealStairRows(
     },
     operatingLine: null,
     kettleStrength: scenario.chargeStrength,
-    azeotrope: azeotropeRow(answer, scenario.pressure),
+    azeotrope: azeotropeRow(answer, scenario.pressure, units.pressure),
     strengthScale: strengthScale(),
     units,
   };
@@ -92,7 +97,7 @@ export function plateStairRows(
   run: RunSolution,
   scenario: Scenario,
   position: number,
-  units: FigureUnits,
+  units: UnitSystem,
 ): StaircaseDiagramRows {
   const kettle = readAt(run.kettleMoleFraction, position);
   const head = readAt(run.spoutMoleFraction, position);
@@ -114,7 +119,7 @@ export function plateStairRows(
     },
     operatingLine: run.plates === 0 ? null : { slope, intercept: (1 - slope) * head, label: refluxLabel(reflux) },
     kettleStrength: readAt(run.kettleStrength, position),
-    azeotrope: azeotropeRow(answer, scenario.pressure),
+    azeotrope: azeotropeRow(answer, scenario.pressure, units.pressure),
     strengthScale: strengthScale(),
     units,
   };
@@ -131,12 +136,12 @@ export function boilingDiagramRows(
   scenario: Scenario,
   kettleMoleFraction: number,
   headMoleFraction: number,
-  units: FigureUnits,
+  units: UnitSystem,
 ): BoilingDiagramRows {
   const head = dewPoint(activityModel(DEFAULT_ACTIVITY), headMoleFraction, scenario.pressure);
   return {
     curve,
-    azeotrope: azeotropeRow(answer, scenario.pressure),
+    azeotrope: azeotropeRow(answer, scenario.pressure, units.pressure),
     units,
     points: [
       {

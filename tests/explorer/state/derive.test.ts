@@ -1,0 +1,97 @@
+// What a change costs: questions keep their identity until something they ask changes.
+
+import { describe, expect, it } from 'vitest';
+import { createEthanolWater } from '#lib/index.js';
+import { comparison } from '../../../explorer/state/compare.js';
+import { ceilingQuestions } from '../../../explorer/state/derive.js';
+import { remembered } from '../../../explorer/state/memo.js';
+import { parameters, startingScenario } from '../../../explorer/state/parameters.js';
+import { withNumber } from '../../../explorer/state/scenario.js';
+import { runResults } from '../../../explorer/state/run-results.js';
+import { createSolver } from '../../../explorer/worker/questions.js';
+
+describe('the questions of a page', () => {
+  it('are the very same record for the same scenario, so that changing units solves nothing', () => {
+    expect(ceilingQuestions(startingScenario)).toBe(ceilingQuestions(startingScenario));
+    expect(comparison(startingScenario)).toBe(comparison(startingScenario));
+  });
+
+  it('are plain data that survive being written down', () => {
+    const questions = ceilingQuestions(startingScenario);
+    expect(JSON.parse(JSON.stringify(questions))).toEqual(questions);
+  });
+
+  it('differ when any number of the setup sentence differs', () => {
+    const inSentence = ['chargeVolume', 'chargeStrength', 'plates', 'efficiency', 'reflux', 'heat', 'pressure'];
+    for (const { key, low } of parameters.filter((row) => inSentence.includes(row.key))) {
+      const before = JSON.stringify(ceilingQuestions(startingScenario));
+      expect(JSON.stringify(ceilingQuestions(withNumber(startingScenario, key, low)))).not.toBe(before);
+    }
+  });
+
+  it('have the reader’s own plates and reflux in the comparison, once', () => {
+    const own = comparison({ ...startingScenario, plates: 7, reflux: 2.5 });
+    expect(own.plates).toEqual([4, 7, 8, 12, 20, 30]);
+    expect(own.refluxes).toEqual([1, 2, 2.5, 3, 6, 12]);
+    expect(own.questions).toHaveLength(36);
+    expect(comparison(startingScenario).plates).toEqual([4, 8, 12, 20, 30]);
+  });
+});
+
+describe('the solver', () => {
+  const solve = createSolver(createEthanolWater());
+
+  it('answers each question of the page with an answer of its kind', () => {
+    const questions = Object.values(ceilingQuestions(startingScenario));
+    const reply = solve(questions);
+    expect(reply.kind).toBe('answered');
+    if (reply.kind === 'answered') {
+      expect(reply.answers.map(({ kind }) => kind)).toEqual(questions.map(({ kind }) => kind));
+    }
+  });
+
+  it('answers at every corner of the parameter table', () => {
+    for (const { key, low, high } of parameters) {
+      for (const value of [low, high]) {
+        const questions = Object.values(ceilingQuestions(withNumber(startingScenario, key, value)));
+        const reply = solve(questions);
+        expect([key, value, reply.kind]).toEqual([key, value, 'answered']);
+        const run = reply.kind === 'answered' ? reply.answers[0] : undefined;
+        const ending = run?.kind === 'run' ? run.solution.ending.kind : 'no run';
+        expect([key, value, ending]).toEqual([key, value, 'stopped']);
+      }
+    }
+  });
+
+  it('hands the faults of a problem back instead of breaking off', () => {
+    const { run } = ceilingQuestions({ ...startingScenario, chargeVolume: -1 });
+    const reply = solve([run]);
+    expect(reply.kind).toBe('refused');
+    if (reply.kind === 'refused') expect(reply.faults[0]?.argument).toContain('charge');
+  });
+
+  it('counts the balance of the results in words: shares lie within the charge', () => {
+    const reply = solve([ceilingQuestions(startingScenario).run]);
+    const answer = reply.kind === 'answered' ? reply.answers[0] : undefined;
+    expect(answer?.kind).toBe('run');
+    if (answer?.kind !== 'run') return;
+    const results = runResults(answer.solution, 0.9);
+    expect(results.volumeAbove_m3).toBeGreaterThan(0);
+    expect(results.shareAbove!).toBeLessThan(results.shareCollected);
+    expect(results.shareCollected).toBeLessThan(1);
+    // Pure alcohol above the threshold is at least the threshold times the volume.
+    expect(results.pureAlcoholAbove_m3!).toBeGreaterThan(0.9 * results.volumeAbove_m3!);
+  });
+});
+
+describe('remembered', () => {
+  it('computes again only when an argument is another', () => {
+    let computed = 0;
+    const sum = remembered((a: number, b: number) => {
+      computed += 1;
+      return a + b;
+    });
+    expect([sum(1, 2), sum(1, 2), sum(2, 2), sum(2, 2)]).toEqual([3, 3, 4, 4]);
+    expect(computed).toBe(2);
+  });
+});

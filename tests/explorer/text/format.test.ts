@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { clock, countInWords, fixed, joined, ordinal, percent, trimmed } from '../../../explorer/text/format.js';
+
+describe('numbers as text', () => {
+  it('keep their decimals in read-outs and lose those that say nothing in sentences', () => {
+    expect(fixed(92, 1)).toBe('92.0');
+    expect(trimmed(92, 1)).toBe('92');
+    expect(trimmed(9.5, 2)).toBe('9.5');
+    expect(trimmed(120, 1)).toBe('120');
+    expect(trimmed(100, 0)).toBe('100');
+  });
+
+  it('have a true minus sign, and none before a zero', () => {
+    expect(fixed(-1.25, 1)).toBe('−1.3');
+    expect(fixed(-0.01, 1)).toBe('0.0');
+    expect(trimmed(-0.01, 1)).toBe('0');
+  });
+
+  it('never part from their unit', () => {
+    expect(joined('9.5', '% vol')).toBe('9.5\u00a0%\u00a0vol');
+    expect(percent(0.49)).toBe('49\u00a0%');
+  });
+});
+
+describe('times and counts in words', () => {
+  it('give hours and minutes, rounded to the minute', () => {
+    expect(clock(4920)).toBe('1\u00a0h 22\u00a0min');
+    expect(clock(3600)).toBe('1\u00a0h');
+    expect(clock(3599)).toBe('1\u00a0h');
+    expect(clock(29)).toBe('0\u00a0min');
+  });
+
+  it('are words up to twelve and figures above', () => {
+    expect([countInWords(7), countInWords(13)]).toEqual(['seven', '13']);
+    expect([1, 7, 12, 13, 21, 22, 23, 24, 112].map(ordinal)).toEqual(
+      'first seventh twelfth 13th 21st 22nd 23rd 24th 112th'.split(' '),
+    );
+  });
+});

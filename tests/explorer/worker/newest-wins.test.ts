@@ -1,0 +1,94 @@
+// Answers may come in any order; the page must end with the newest and never go back.
+
+import { describe, expect, it, vi } from 'vitest';
+import { newestWins } from '../../../explorer/worker/newest-wins.js';
+
+interface Open {
+  readonly request: string;
+  readonly answer: (text: string) => void;
+  readonly fail: (error: Error) => void;
+}
+
+function lane() {
+  const open: Open[] = [];
+  const shown: string[] = [];
+  const failed = vi.fn();
+  const { request } = newestWins<string, string>(
+    (asked) => new Promise((answer, fail) => open.push({ request: asked, answer, fail })),
+    (answer) => shown.push(answer),
+    failed,
+  );
+  return { request, open, shown, failed };
+}
+
+/** Lets promises that are settled run on. */
+const settle = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+describe('of several requests', () => {
+  it('an answer that comes after a newer one is never shown', async () => {
+    const { request, open, shown } = lane();
+    request('a');
+    request('b');
+    open[1]!.answer('B');
+    await settle();
+    open[0]!.answer('A');
+    await settle();
+    expect(shown).toEqual(['B']);
+  });
+
+  it('only the newest of those that wait is asked', async () => {
+    const { request, open, shown } = lane();
+    for (const name of ['a', 'b', 'c', 'd', 'e']) request(name);
+    expect(open.map((one) => one.request)).toEqual(['a', 'b']);
+    open[0]!.answer('A');
+    await settle();
+    expect(open.map((one) => one.request)).toEqual(['a', 'b', 'e']);
+    open[1]!.answer('B');
+    open[2]!.answer('E');
+    await settle();
+    expect(shown).toEqual(['A', 'B', 'E']);
+  });
+
+  it('the newest is shown last whatever the order of the answers', async () => {
+    for (const order of [
+      [0, 1, 2],
+      [1, 0, 2],
+      [1, 2, 0],
+    ]) {
+      const { request, open, shown } = lane();
+      request('a');
+      request('b');
+      request('c');
+      for (const index of order) {
+        open[index]!.answer(open[index]!.request);
+        await settle();
+      }
+      expect(shown.at(-1)).toBe('c');
+      expect(shown).toEqual([...shown].sort());
+    }
+  });
+
+  it('one that fails is told of, and those after it go on', async () => {
+    const { request, open, shown, failed } = lane();
+    request('a');
+    open[0]!.fail(new Error('no worker'));
+    await settle();
+    request('b');
+    open[1]!.answer('B');
+    await settle();
+    expect(failed).toHaveBeenCalledOnce();
+    expect(shown).toEqual(['B']);
+  });
+
+  it('a failure that comes late is not told of', async () => {
+    const { request, open, shown, failed } = lane();
+    request('a');
+    request('b');
+    open[1]!.answer('B');
+    await settle();
+    open[0]!.fail(new Error('late'));
+    await settle();
+    expect(failed).not.toHaveBeenCalled();
+    expect(shown).toEqual(['B']);
+  });
+});

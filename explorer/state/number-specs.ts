@@ -1,6 +1,6 @@
 // The parameter table in one system of units, as the blanks and the ruler want it.
 
-import { pressureAtAltitude, strengthFromProof, toSI } from '#lib/index.js';
+import { InputError, pressureAtAltitude, strengthFromProof, toSI } from '#lib/index.js';
 import type { NumberSpec } from '../components/number/number-spec.js';
 import type { EngineDimension } from '../formula/engine.js';
 import { joined, trimmed } from '../text/format.js';
@@ -91,12 +91,27 @@ function shownAs(quantity: Parameter['quantity'], units: UnitSystem): Shown {
         typed: { 'per cent': (value) => value / 100 },
       };
     default: {
-      const { toShown, fromShown, unit } = units[quantity];
+      const { toShown, unit } = units[quantity];
+      const fromShown = orBeyond(units[quantity].fromShown);
       return { toShown, fromShown, suffix: () => joined('', unit), typed: typedUnits[quantity] };
     }
   }
 }
 
+/** A conversion that is physics has a range; a number beyond it is beyond every limit here. */
+function orBeyond(convert: (value: number) => number, rises = true): (value: number) => number {
+  return (value) => {
+    try {
+      return convert(value);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      return value > 0 === rises ? Infinity : -Infinity;
+    }
+  };
+}
+
+const atAltitude = orBeyond(pressureAtAltitude, false);
+const ofProof = orBeyond(strengthFromProof);
 const percent = (value: number): number => value / 100;
 const by =
   (symbol: Parameters<typeof toSI>[1]) =>
@@ -119,8 +134,8 @@ const typedUnits = {
     '% vol': percent,
     ABV: percent,
     '% ABV': percent,
-    proof: strengthFromProof,
-    'US proof': strengthFromProof,
+    proof: ofProof,
+    'US proof': ofProof,
   },
   power: { W: by('W'), kW: by('kW'), 'BTU/h': by('BTU/h') },
   pressure: {
@@ -128,8 +143,8 @@ const typedUnits = {
     mmHg: by('mmHg'),
     bar: by('bar'),
     psi: by('psi'),
-    m: pressureAtAltitude,
-    metres: pressureAtAltitude,
+    m: atAltitude,
+    metres: atAltitude,
   },
 } as const;
 
@@ -144,6 +159,6 @@ function dimensionsOf(quantity: Parameter['quantity']): readonly {
   if (quantity !== 'pressure') return [];
   return [
     { dimension: 'Pa', toParameter: same },
-    { dimension: 'm', toParameter: pressureAtAltitude },
+    { dimension: 'm', toParameter: atAltitude },
   ];
 }

@@ -91,8 +91,10 @@ export class Draft {
   }
 
   #blame(reason: NumberFault['reason'] | null): void {
-    if (reason === null && this.fault === null) return;
-    this.fault = reason === null ? null : { draft: this.text ?? '', reason };
+    const draft = this.text ?? '';
+    const said = reason === (this.fault?.reason ?? null) && (reason === null || draft === this.fault?.draft);
+    if (said) return;
+    this.fault = reason === null ? null : { draft, reason };
     this.#owner.redraw();
     this.#owner.report(this.fault);
   }

@@ -57,6 +57,7 @@ export function atShown(spec: NumberSpec, shown: number): number {
 
 /** The fault of an SI value outside the limits, or undefined. */
 export function rangeFault(spec: NumberSpec, si: number): 'tooHigh' | 'tooLow' | undefined {
+  if (!Number.isFinite(si)) return si > 0 ? 'tooHigh' : 'tooLow';
   const shown = Number(spec.toShown(si).toPrecision(12));
   if (shown > spec.high) return 'tooHigh';
   return shown < spec.low ? 'tooLow' : undefined;

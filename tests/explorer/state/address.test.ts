@@ -3,12 +3,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readAddress, writeAddress } from '../../../explorer/state/address.js';
+import { numberSpecs } from '../../../explorer/state/number-specs.js';
 import { parameters, startingScenario } from '../../../explorer/state/parameters.js';
 import type { ParameterKey, Scenario } from '../../../explorer/state/scenario.js';
+import { unitSystems } from '../../../explorer/text/unit-systems.js';
 
+const specs = numberSpecs(unitSystems.metric);
 const pages = ['the-ceiling', 'another'] as const;
-/** Twelve digits and ten decimals of the unit shown: a relative and an absolute part. */
-const lastDigit = 1e-11;
+/** An address keeps ten decimals of the unit shown, and twelve digits. */
+const lastDigit = 1e-10;
 
 const scenarios: fc.Arbitrary<Scenario> = fc.record(
   Object.fromEntries(
@@ -41,7 +44,8 @@ describe('an address', () => {
         expect(complaints).toEqual([]);
         expect(page).toBe('another');
         for (const { key } of parameters) {
-          expect(Math.abs(back[key] - scenario[key])).toBeLessThanOrEqual(lastDigit * (10 + Math.abs(scenario[key])));
+          const [was, is] = [specs[key].toShown(scenario[key]), specs[key].toShown(back[key])];
+          expect(Math.abs(is - was)).toBeLessThanOrEqual(lastDigit * Math.max(1, was));
         }
       }),
     );

@@ -78,3 +78,17 @@ describe('a number typed with a unit', () => {
     expect(await chargeVolume.readWithEngine(2, 'kg')).toBeUndefined();
   });
 });
+
+describe('a number beyond what its conversion covers', () => {
+  it('is called too high or too low, not an error', () => {
+    const { chargeStrength, pressure } = numberSpecs(unitSystems.us);
+    const fault = (spec: typeof pressure, text: string): string | undefined => {
+      const reading = spec.read(text);
+      return reading.kind === 'value' ? rangeFault(spec, reading.si) : reading.kind;
+    };
+    expect(fault(chargeStrength, '201')).toBe('tooHigh');
+    expect(fault(chargeStrength, '-1')).toBe('tooLow');
+    expect(fault(pressure, '12000 m')).toBe('tooLow');
+    expect(fault(pressure, '-700 m')).toBe('tooHigh');
+  });
+});

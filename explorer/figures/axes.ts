@@ -42,13 +42,20 @@ export function alongAxis(quantity: ShownQuantity, title: string, longest: numbe
   return axis;
 }
 
+/** So that a run that ends at 39.9999 does not open another step of the axis. */
+const rounding = 1e-3;
+
 /** Axis of strength from `lowest` (% vol / 100) up to pure alcohol. */
 export function strengthAxis(units: FigureUnits, lowest: number, title: string): Axis {
   const top = Math.round(units.strength.toShown(1));
-  return roundAxis({ title, unit: units.strength.unit }, [Math.max(0, units.strength.toShown(lowest)), top], {
-    steps: 5,
-    ticks: 5,
-  });
+  return roundAxis(
+    { title, unit: units.strength.unit },
+    [Math.max(0, units.strength.toShown(lowest) + rounding), top],
+    {
+      steps: 5,
+      ticks: 5,
+    },
+  );
 }
 
 /** Px per shown unit along an axis drawn this long. */
@@ -58,7 +65,12 @@ export function pixelsPerUnit({ domain: [low, high] }: Axis, length: number): nu
 
 /** A number that was chosen, with its unit and without decimals that say nothing: '90 % vol'. */
 export function chosen(quantity: ShownQuantity, si: number): string {
-  return joined(trimmed(quantity.toShown(si), 1), quantity.unit);
+  return joined(chosenDigits(quantity, si), quantity.unit);
+}
+
+/** The same without its unit: '90'. */
+export function chosenDigits(quantity: ShownQuantity, si: number): string {
+  return trimmed(quantity.toShown(si), 1);
 }
 
 /** Smallest and largest finite number of several columns. */

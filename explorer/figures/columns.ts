@@ -2,11 +2,15 @@
 
 import type { Column } from './figure.js';
 
-/** Rows at which x rises; of rows that share an x the last is kept (a spell at total reflux collects nothing). */
+/** Part of the whole way within which two rows stand at one place: a sixteenth of a px on a page. */
+const samePlace = 1e-4;
+
+/** Rows at which x rises; of rows at one place the last is kept (a spell at total reflux collects nothing). */
 export function risingRows(x: Column): number[] {
   const kept: number[] = [];
+  const apart = samePlace * Math.abs((x[x.length - 1] ?? 0) - (x[0] ?? 0));
   for (let i = 0; i < x.length; i++) {
-    if (kept.length > 0 && !(x[i]! > x[kept[kept.length - 1]!]!)) kept.pop();
+    if (kept.length > 0 && !(x[i]! - x[kept[kept.length - 1]!]! > apart)) kept.pop();
     kept.push(i);
   }
   return kept;

@@ -4,6 +4,9 @@
 import { pixelsPerUnit } from './axes.js';
 import type { Axis, Column, NamePlace } from './figure.js';
 
+/** Px of fall per px of run from which a curve counts as steep. */
+const steep = 0.45;
+
 /** A curve in shown units inside its plot rectangle. */
 export interface PlacedCurve {
   readonly x: Column;
@@ -48,7 +51,7 @@ function bendOf(curve: PlacedCurve): number | null {
     while (j < curve.x.length - 1 && (curve.x[j]! - curve.x[i]!) * across < reach) j++;
     const run = (curve.x[j]! - curve.x[i]!) * across;
     if (run < reach * 0.8 || curve.y[j]! < curve.yAxis.domain[0]) return null;
-    if ((curve.x[i]! - curve.xAxis.domain[0]) * across > reach && (curve.y[i]! - curve.y[j]!) * down > 0.75 * run)
+    if ((curve.x[i]! - curve.xAxis.domain[0]) * across > reach && (curve.y[i]! - curve.y[j]!) * down > steep * run)
       return i;
   }
   return null;

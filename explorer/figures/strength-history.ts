@@ -1,7 +1,7 @@
 // Strength at the spout against litres collected or time: the runs by hand, the azeotrope above them,
 // and how long the first run stays above a strength, drawn as a length.
 
-import { chosen, extentOf, strengthAxis } from './axes.js';
+import { chosen, chosenDigits, extentOf, strengthAxis } from './axes.js';
 import { azeotropeCeiling } from './azeotrope-line.js';
 import { firstFallTo, pick } from './columns.js';
 import type { Axis, CurveName, CursorSeries, Drawing, FigureSize, Mark } from './figure.js';
@@ -16,17 +16,15 @@ const height = { wide: 330, narrow: 270 };
 export function strengthHistory(rows: RunHistoryRows, size: FigureSize): Drawing {
   const { units, along } = rows;
   const x = runAxis(rows.runs, along, units, size.width);
-  const lowest = rows.strengthFrom ?? extentOf(rows.runs.map(({ run }) => run.spoutStrength))[0];
+  const curves = rows.runs
+    .map((named) => runSeries(named, along, units))
+    .map((one) => ({ one, x: one.x, y: pick(one.run.spoutStrength, one.rows, units.strength.toShown) }));
+  const series = curves.map(({ one }) => one);
+  const lowest = rows.strengthFrom ?? lowestDrawn(series);
   const y = strengthAxis(units, Math.min(lowest, 0.9), 'Strength at the spout');
-  const series = rows.runs.map((named) => runSeries(named, along, units));
-  const curves = series.map((one) => ({
-    one,
-    x: one.x,
-    y: pick(one.run.spoutStrength, one.rows, units.strength.toShown),
-  }));
   const plot = { xAxis: x, yAxis: y, width: size.width, height: height[size.layout] };
   const ceiling = azeotropeCeiling(rows.azeotrope, units, { x, y }, size.layout);
-  const measure = measureOf(rows, series[0], y, plot.height);
+  const measure = measureOf(rows, series[0], y, size.layout);
 
   const marks: Mark[] = [...ceiling.marks];
   const names: CurveName[] = [...ceiling.names];
@@ -78,19 +76,26 @@ function measureOf(
   rows: RunHistoryRows,
   first: RunSeries | undefined,
   y: Axis,
-  plotHeight: number,
+  layout: FigureSize['layout'],
 ): { readonly mark: Mark; readonly words: string } | null {
   if (rows.measure === null || first === undefined || first.hand === 'pencil') return null;
   const { strength } = rows.units;
   const end = firstFallTo(first.x, pick(first.run.spoutStrength, first.rows), rows.measure);
   if (end === null || end <= 0) return null;
   const quantity = quantityAlong(rows.along, rows.units);
-  const words = `above ${chosen(strength, rows.measure)} for ${quantity.withUnit(quantity.fromShown(end))}`;
+  // On a phone the title's unit has to do for both.
+  const level = layout === 'wide' ? chosen(strength, rows.measure) : chosenDigits(strength, rows.measure);
+  const words = `above ${level} for ${quantity.withUnit(quantity.fromShown(end))}`;
   // 24 px above the base line.
-  const level = y.domain[0] + (24 / plotHeight) * (y.domain[1] - y.domain[0]);
+  const at = y.domain[0] + (24 / height[layout]) * (y.domain[1] - y.domain[0]);
   const falls = end < first.x[first.x.length - 1]!;
-  const dropFrom = falls ? strength.toShown(rows.measure) : level;
-  return { words, mark: { kind: 'measure', key: 'measure', from: 0, to: end, at: level, dropFrom, words } };
+  const dropFrom = falls ? strength.toShown(rows.measure) : at;
+  return { words, mark: { kind: 'measure', key: 'measure', from: 0, to: end, at, dropFrom, words } };
+}
+
+// Of the rows that are drawn: what was in the condenser before the first drop does not count.
+function lowestDrawn(series: readonly RunSeries[]): number {
+  return extentOf(series.map(({ run, rows }) => pick(run.spoutStrength, rows)))[0];
 }
 
 function describe(rows: RunHistoryRows, series: readonly RunSeries[], measure: string | null): string {

@@ -3,11 +3,21 @@
 
 import { extentOf, roundAxis } from './axes.js';
 import { azeotropeBoils } from './azeotrope-line.js';
-import { pick } from './columns.js';
-import type { Column, CurveName, CursorSeries, Drawing, FigureSize, MarginName, Mark } from './figure.js';
+import { pick, risingRows } from './columns.js';
+import type { Column, CurveName, CursorSeries, Drawing, FigureSize, MarginName, Mark, NamePlace } from './figure.js';
 import { curvePlaces } from './name-places.js';
+import type { PlacedCurve } from './name-places.js';
 import type { RunHistoryRows, RunRows } from './rows.js';
-import { cursorSeries, quantityAlong, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
+import {
+  columnAlong,
+  cursorSeries,
+  quantityAlong,
+  runAxis,
+  runCursor,
+  runReadOut,
+  runSeries,
+  runTable,
+} from './run-series.js';
 
 /** Height of the plot rectangle, px. */
 const height = { wide: 98, narrow: 92 };
@@ -21,7 +31,7 @@ export function temperatureHistory(rows: RunHistoryRows, size: FigureSize): Draw
   const boils = azeotropeBoils(azeotrope, units, { x }, size.layout);
 
   const marks: Mark[] = [...boils.marks];
-  const names: CurveName[] = [];
+  const names: CurveName[] = [...boils.names];
   const marginNames: MarginName[] = [...boils.marginNames];
   const readers: CursorSeries[] = [];
   const lines = [
@@ -38,13 +48,9 @@ export function temperatureHistory(rows: RunHistoryRows, size: FigureSize): Draw
       readers.push(cursorSeries(hand, curve));
       const end = curve.y[curve.y.length - 1] ?? 0;
       if (size.layout === 'wide') marginNames.push({ key, text: key, note: '', y: end, hand, bold, at: 'end' });
-      else {
-        const places = curvePlaces({ ...plot, ...curve }, 'below');
-        names.push({ key, text: key, hand, bold, optional: false, places: bold ? places.toReversed() : places });
-      }
+      else names.push({ key, text: key, hand, bold, optional: false, places: placesOf(key, { ...plot, ...curve }) });
     }
   }
-  names.push(...boils.names);
 
   return {
     description: describe(rows),
@@ -69,10 +75,22 @@ export function temperatureHistory(rows: RunHistoryRows, size: FigureSize): Draw
   };
 }
 
+// On a phone the kettle is named from the left, the head from the right, where it leaves the azeotrope.
+function placesOf(key: 'kettle' | 'head', curve: PlacedCurve): NamePlace[] {
+  const places = curvePlaces(curve, 'below');
+  const below = places.filter(({ dy }) => dy > 0);
+  const others = places.filter(({ dy }) => dy <= 0);
+  return key === 'head' ? [...below.reverse(), ...others] : places;
+}
+
 function temperatureAxis(rows: RunHistoryRows): ReturnType<typeof roundAxis> {
   const { toShown, unit } = rows.units.temperature;
-  const run = rows.runs[0]?.run;
-  const columns = run === undefined ? [] : [run.kettleTemperature_K, run.headTemperature_K];
+  const first = rows.runs[0];
+  const drawn = first === undefined ? [] : risingRows(columnAlong(first.run, rows.along));
+  const columns =
+    first === undefined
+      ? []
+      : [first.run.kettleTemperature_K, first.run.headTemperature_K].map((column) => pick(column, drawn));
   const [low, high] = extentOf(rows.azeotrope === null ? columns : [...columns, [rows.azeotrope.temperature_K]]);
   // Half a kelvin below, so that the lowest line does not lie on the base axis.
   return roundAxis({ title: 'Temperature', unit }, [toShown(low - 0.5), toShown(high)], { steps: 5, ticks: 3 });
@@ -82,8 +100,9 @@ function describe(rows: RunHistoryRows): string {
   const { withUnit } = rows.units.temperature;
   const first = rows.runs[0];
   if (first === undefined) return 'Temperature, no run yet.';
+  const drawn = risingRows(columnAlong(first.run, rows.along));
   const ends = (column: Column): string =>
-    `${withUnit(column[0] ?? NaN)} to ${withUnit(column[column.length - 1] ?? NaN)}`;
+    `${withUnit(column[drawn[0] ?? 0] ?? NaN)} to ${withUnit(column[drawn.at(-1) ?? 0] ?? NaN)}`;
   const { kettleTemperature_K: kettle, headTemperature_K: head } = first.run;
   const boils = rows.azeotrope === null ? '' : `; the azeotrope boils at ${withUnit(rows.azeotrope.temperature_K)}`;
   const along = quantityAlong(rows.along, rows.units).words;

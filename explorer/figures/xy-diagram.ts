@@ -69,11 +69,16 @@ function inkNames(rows: StaircaseDiagramRows): CurveName[] {
     const along = (at: number): NamePlace => place(at, line.slope * at + line.intercept, 10, 12, 'start');
     names.push(ink('operating', line.label, false, false, [start, ...[0.4, 0.3, 0.5, 0.6].map(along)]));
   }
-  // Numbers stand left of the corners; where the steps grow too small to be told apart they are left out.
+  // Numbers stand left of the corners, by the edge right of them; where the steps grow too small to be told apart they are left out.
   for (let k = 0; k < liquid.length; k++) {
     const width = k === 0 ? 1 : vapour[k]! - vapour[k - 1]!;
     if (width < 0.045) break;
-    names.push(ink(`step ${k + 1}`, String(k + 1), true, true, [place(liquid[k]!, vapour[k]!, -6, -9, 'end')]));
+    names.push(
+      ink(`step ${k + 1}`, String(k + 1), true, true, [
+        place(liquid[k]!, vapour[k]!, -6, -9, 'end'),
+        place(liquid[k]!, vapour[k]!, 7, 12, 'start'),
+      ]),
+    );
   }
   return names;
 }

@@ -135,6 +135,34 @@ export const parameters: readonly Parameter[] = [
     tooHigh: 'is more than the open air has',
     tooLow: 'is less than at the highest villages',
   },
+  {
+    key: 'doublerReflux',
+    inAddress: 'doubler-reflux',
+    label: 'reflux ratio of the doubler',
+    quantity: 'ratio',
+    low: 0,
+    high: 30,
+    start: 1,
+    grain: everywhere(0.25, 2),
+    tooHigh: 'would hardly let anything out',
+    tooLow: 'is less than nothing sent back',
+  },
+  {
+    key: 'wantedStrength',
+    inAddress: 'above',
+    label: 'strength that counts',
+    quantity: 'strength',
+    low: 0.2,
+    high: 0.97,
+    start: 0.8,
+    grain: {
+      metric: { step: 1, decimals: 1 },
+      us: { step: 2, decimals: 1 },
+      imperial: { step: 1, decimals: 1 },
+    },
+    tooHigh: 'is more than a column brings over in the open air',
+    tooLow: 'is weaker than anyone keeps',
+  },
 ];
 
 /** The settings a page starts with. */

@@ -15,6 +15,10 @@ export interface Scenario {
   readonly heat: number;
   /** Air pressure at the spout, Pa. */
   readonly pressure: number;
+  /** L/D of what runs back to a doubler. */
+  readonly doublerReflux: number;
+  /** Strength from which on what comes over counts, % vol / 100. */
+  readonly wantedStrength: number;
 }
 
 export type ParameterKey = keyof Scenario;

@@ -75,11 +75,11 @@ export function updateMark(node: SVGElement, mark: Mark, context: MarkContext): 
   }
 }
 
-/** Where the words of a measure line begin: on it, or beyond its end when it is shorter than they are. */
+/** Where the words of a measure line begin: on it, or beyond its end when it is much shorter than they are. */
 export function measureWords(mark: Extract<Mark, { kind: 'measure' }>, context: MarkContext): { x: number; y: number } {
   const from = context.x(mark.from);
   const to = context.x(mark.to);
-  const fits = to - from > measureText(mark.words, false) + 12;
+  const fits = to - from > 0.6 * measureText(mark.words, false);
   return fits ? { x: from + 8, y: context.y(mark.at) - 13 } : { x: to + 8, y: context.y(mark.at) - 2 };
 }
 

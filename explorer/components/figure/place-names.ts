@@ -5,9 +5,8 @@ import type { CurveName, Mark, MarginName, NamePlace } from '../../figures/figur
 
 /** Least distance of two lines of words, px. */
 export const nameApart = 16;
+const besideApart = 8;
 const clearance = 2;
-/** Px a name may stand over the left edge: the number of the first step does. */
-const overEdge = 12;
 /** Points of a smooth curve that names are tried against. */
 const curvePoints = 60;
 
@@ -119,7 +118,7 @@ function boxOf(at: Point, place: NamePlace, width: number): Box {
 
 function countHits(box: Box, around: Surroundings, taken: readonly Box[]): number {
   let hits = 0;
-  if (box.left < -overEdge || box.right > around.width + 1 || box.top < 0 || box.bottom > around.height) hits += 3;
+  if (box.left < -1 || box.right > around.width + 1 || box.top < 0 || box.bottom > around.height) hits += 3;
   for (const other of taken) if (overlap(box, other)) hits += 2;
   for (const line of around.lines) if (crosses(line, box)) hits += 1;
   return hits;
@@ -140,7 +139,7 @@ function giveWay(box: Box, taken: readonly Box[]): Box {
 }
 
 function overlap(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+  return a.left < b.right + besideApart && b.left < a.right + besideApart && a.top < b.bottom && b.top < a.bottom;
 }
 
 function crosses(line: readonly Point[], box: Box): boolean {

@@ -36,6 +36,8 @@ const NAMES = Object.keys(READINGS) as ColumnName[];
 const READERS = NAMES.map((name) => READINGS[name]);
 const TIME = NAMES.indexOf('time_s');
 const FIRST_CAPACITY = 256;
+/** More rows than this help nobody and could fill the memory. */
+export const MOST_ROWS = 50_000;
 
 /** Collects rows while a run goes on: one growing array, row after row. */
 export class ColumnRows {

@@ -3,6 +3,7 @@
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import { readVapour } from '../../equilibrium/slice-tables.js';
+import { InputError } from '../../errors.js';
 import { createIntegrator, type IntegrationEnd, type StepView } from '../../numerics/stiff/integrate.js';
 import { DRY_SHARE } from '../charge.js';
 import type { ColumnProblem, RunStep } from '../problem.js';
@@ -12,7 +13,7 @@ import { checkColumnProblem } from './check.js';
 import { ColumnState } from './column-state.js';
 import { columnSystem, type ColumnSystem, kettleAmount, returnedShare } from './column-system.js';
 import { columnEquations } from './equations.js';
-import { ColumnRows } from './rows.js';
+import { ColumnRows, MOST_ROWS } from './rows.js';
 
 /** A step that draws nothing has settled long before the charge has been boiled up so many times. */
 const LONGEST_HOLD = 100;
@@ -91,6 +92,7 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
       rows.add(moment.look(step.to, step.end));
       return;
     }
+    checkRows(step.end[column.layout.time]!, outputs.interval_s);
     while (nextOutput <= step.end[column.layout.time]! * (1 + CLOCK_ROUNDING)) {
       addAt(step, momentOfTime(step, column.layout.time, nextOutput));
       nextOutput += outputs.interval_s;
@@ -101,6 +103,16 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
     step.state(boiledUp_mol, probe);
     rows.add(moment.look(boiledUp_mol, probe));
   }
+}
+
+/** Refuses to fill the memory with rows of a run that turns out to last much longer than its outputs suggest. */
+function checkRows(time_s: number, interval_s: number): void {
+  if (time_s <= MOST_ROWS * interval_s) return;
+  throw new InputError({
+    argument: 'outputs.interval_s',
+    value: interval_s,
+    expected: `an interval that gives at most ${String(MOST_ROWS)} rows; this run lasts over ${time_s.toPrecision(3)} s`,
+  });
 }
 
 /** Everything at the charge's composition, vapours consistent with it. */

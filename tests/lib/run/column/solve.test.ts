@@ -154,7 +154,7 @@ describe('a problem that cannot be run', () => {
     ],
     ['plates and condenser that hold less than half', columnProblem({}, { plateHoldUp_mol: 300 })],
     ['tolerance is 1;', columnProblem({ tolerance: 1 })],
-    ['at most 50000 rows', columnProblem({ heat: { kind: 'power', power_W: 0.001 } })],
+    ['at most 50000 rows', columnProblem({ outputs: { kind: 'every', interval_s: 0.001 } })],
   ])('is refused with "%s"', (message, problem) => {
     expect(() => solveColumn(problem, system)).toThrow(InputError);
     expect(() => solveColumn(problem, system)).toThrow(message);

@@ -35,10 +35,16 @@ function pageElement(name: string): NotebookPage {
   return element;
 }
 
+function nextPage({ page, scenario }: NotebookState): NotebookPage['next'] {
+  const next = pages[names.indexOf(page) + 1];
+  return next === undefined ? null : { title: next.title, address: writeAddress(next.name, scenario) };
+}
+
 function show(state: NotebookState): void {
   const page = pageElement(state.page);
   page.scenario = state.scenario;
   page.units = unitSystems[state.units];
+  page.next = nextPage(state);
   notebook.page = page;
   notebook.current = state.page;
   notebook.complaints = state.complaints;

@@ -6,6 +6,7 @@ import '../components/number/kp-setup.js';
 import type { NumberChange, NumberFaultReport, NumberFocus } from '../components/number/events.js';
 import type { SentencePart } from '../components/number/kp-setup.js';
 import type { NumberFault } from '../components/number/number-spec.js';
+import { permit } from '../entries/words.js';
 import { numberSpecs, type NumberSpecs } from '../state/number-specs.js';
 import type { ParameterKey, Scenario } from '../state/scenario.js';
 import { correctionOf, refusalOf } from '../text/messages.js';
@@ -33,6 +34,7 @@ export abstract class NotebookPage<Asked extends Questions = Questions> extends 
     solver: { attribute: false },
     scenario: { attribute: false },
     units: { attribute: false },
+    next: { attribute: false },
     answered: { state: true },
     pencils: { state: true },
     inFocus: { state: true },
@@ -43,6 +45,8 @@ export abstract class NotebookPage<Asked extends Questions = Questions> extends 
   declare solver: Solver;
   declare scenario: Scenario;
   declare units: UnitSystem;
+  /** The page after this one; null on the last. */
+  declare next: { readonly title: string; readonly address: string } | null;
   /** The last good answers; undefined until the first come. */
   declare protected answered: Answered<Asked> | undefined;
   /** Answers kept as pencil lines, the oldest first. */
@@ -57,6 +61,7 @@ export abstract class NotebookPage<Asked extends Questions = Questions> extends 
 
   constructor(first: ParameterKey = 'chargeVolume') {
     super();
+    this.next = null;
     this.pencils = [];
     this.inFocus = first;
     this.docked = false;
@@ -114,6 +119,15 @@ export abstract class NotebookPage<Asked extends Questions = Questions> extends 
         .correction=${correction}
       ></kp-setup>
       ${this.refusal === '' ? nothing : html`<p class="correction" role="alert">${this.refusal}</p>`}`;
+  }
+
+  /** The foot of a page: the way on, and what the notebook is not. */
+  protected foot(): unknown {
+    const { next } = this;
+    return html`<footer class="page-foot">
+      ${next === null ? nothing : html`<p class="next-page">Next page: <a href=${next.address}>${next.title}</a></p>`}
+      ${permit}
+    </footer>`;
   }
 
   /** The same number again, elsewhere in the text. */

@@ -10,7 +10,7 @@ import { judged, modelTable, ninetySixWords, tryIt } from '../entries/the-96.js'
 import { runRows, runWords } from '../entries/the-run.js';
 import { azeotropeWords, platesAtWork, stairWords, strangersWords, thermometerWords } from '../entries/the-steps.js';
 import * as notes from '../entries/ceiling-notes.js';
-import { ink, permit, print, roundStrength } from '../entries/words.js';
+import { ink, print, roundStrength } from '../entries/words.js';
 import { boilingDiagram } from '../figures/boiling-diagram.js';
 import { lastCorner } from '../figures/last-corner.js';
 import { runHistory } from '../figures/run-history.js';
@@ -85,8 +85,7 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
         ${this.setup(sentence)} ${now === undefined ? this.#empty() : this.#history(now)}
         <aside class="notes beside-first">${notes.hands} ${notes.spoutCaution}</aside>
       </section>
-      ${now === undefined ? nothing : this.#explained(now)}
-      <footer class="page-foot">${permit}</footer>`;
+      ${now === undefined ? nothing : this.#explained(now)} ${this.foot()}`;
   }
 
   /** Room for the first figure, so that nothing moves when it comes. */
@@ -151,7 +150,15 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
   #idealStair(now: Ceiling): unknown {
     const { equilibrium, raoult } = now.answers;
     const strangers = this.showsRaoult ? this.#raoult(raoult.slice) : null;
-    const data = this.#ideal(this.#curve(equilibrium.slice), equilibrium, strangers, now.scenario, this.units);
+    const { chargeStrength, pressure } = now.scenario;
+    const data = this.#ideal(
+      this.#curve(equilibrium.slice),
+      equilibrium,
+      strangers,
+      chargeStrength,
+      pressure,
+      this.units,
+    );
     return html`<section class="entry after-words" aria-label="The staircase">
       <div class="figure-pair wide">
         <kp-figure .figure=${xyDiagram} .rows=${data} pair></kp-figure>
@@ -180,7 +187,7 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
     const stair = this.#plates(curve, equilibrium, run.solution, scenario, at, units);
     const kettle = readAt(run.solution.kettleMoleFraction, at);
     const head = readAt(run.solution.spoutMoleFraction, at);
-    const boiling = this.#boiling(curve, equilibrium, scenario, kettle, head, units);
+    const boiling = this.#boiling(curve, equilibrium, scenario.pressure, kettle, head, units);
     return html`<section class="entry prose" aria-labelledby="at-work">
         <h2 id="at-work">Your plates at work</h2>
         ${platesAtWork(now, at, units, specs)} ${thermometerWords(now, at, units)}

@@ -63,10 +63,11 @@ export function idealStairRows(
   curve: CurveRows,
   answer: EquilibriumAnswer,
   raoult: CurveRows | null,
-  scenario: Scenario,
+  chargeStrength: number,
+  pressure: number,
   units: UnitSystem,
 ): StaircaseDiagramRows {
-  const kettle = moleFractionFromStrength(scenario.chargeStrength);
+  const kettle = moleFractionFromStrength(chargeStrength);
   const liquid = [kettle];
   const vapour = [vapourOnSlice(answer.slice, kettle)];
   while (liquid.length < idealSteps) {
@@ -83,8 +84,8 @@ export function idealStairRows(
       strength: vapour.map(strengthFromMoleFraction),
     },
     operatingLine: null,
-    kettleStrength: scenario.chargeStrength,
-    azeotrope: azeotropeRow(answer, scenario.pressure, units.pressure),
+    kettleStrength: chargeStrength,
+    azeotrope: azeotropeRow(answer, pressure, units.pressure),
     strengthScale: strengthScale(),
     units,
   };
@@ -133,15 +134,15 @@ function refluxLabel(reflux: number): string {
 export function boilingDiagramRows(
   curve: CurveRows,
   answer: EquilibriumAnswer,
-  scenario: Scenario,
+  pressure: number,
   kettleMoleFraction: number,
   headMoleFraction: number,
   units: UnitSystem,
 ): BoilingDiagramRows {
-  const head = dewPoint(activityModel(DEFAULT_ACTIVITY), headMoleFraction, scenario.pressure);
+  const head = dewPoint(activityModel(DEFAULT_ACTIVITY), headMoleFraction, pressure);
   return {
     curve,
-    azeotrope: azeotropeRow(answer, scenario.pressure, units.pressure),
+    azeotrope: azeotropeRow(answer, pressure, units.pressure),
     units,
     points: [
       {

@@ -1,5 +1,4 @@
-// What a page may ask of the solver, as plain data, and what comes back. One question, one answer; the
-// solver keeps its latest answers, so that asking the same again costs nothing.
+// What a page may ask of the solver, as plain data, and what comes back. One question, one answer.
 
 import {
   activityModel,
@@ -75,26 +74,13 @@ export type Reply =
   | { readonly kind: 'answered'; readonly answers: readonly Answer[] }
   | { readonly kind: 'refused'; readonly faults: readonly InputFault[] };
 
-const kept = 24;
 const rungs = 40;
 
 /** A solver that answers lists of questions. */
 export function createSolver(system: EthanolWater): (questions: readonly Question[]) => Reply {
-  const known = new Map<string, Answer>();
-  const answerOnce = (question: Question): Answer => {
-    const key = JSON.stringify(question);
-    const answer = known.get(key) ?? answerTo(question, system);
-    known.delete(key);
-    known.set(key, answer);
-    for (const oldest of known.keys()) {
-      if (known.size <= kept) break;
-      known.delete(oldest);
-    }
-    return answer;
-  };
   return (questions) => {
     try {
-      return { kind: 'answered', answers: questions.map(answerOnce) };
+      return { kind: 'answered', answers: questions.map((question) => answerTo(question, system)) };
     } catch (error) {
       if (error instanceof InputError) return { kind: 'refused', faults: error.faults };
       throw error;

@@ -1,7 +1,7 @@
 // One mark, made once and then updated in place.
 
 import { curveLinear, curveMonotoneX, line } from 'd3-shape';
-import type { Mark } from '../../figures/figure.js';
+import type { Column, Mark } from '../../figures/figure.js';
 import { measureText } from './measure-text.js';
 import { marginGap } from './geometry.js';
 import { setAttributes, setText, svgElement } from './svg.js';
@@ -19,6 +19,8 @@ export interface MarkContext {
 /** Px a line runs on into the gap before its name. */
 const runOut = marginGap - 10;
 const tick = 7;
+/** Px between points of a smooth curve below which one is passed over. */
+const nearest = 1.5;
 
 export function makeMark(mark: Mark): SVGElement {
   switch (mark.kind) {
@@ -95,12 +97,24 @@ function updateMeasure(node: SVGElement, mark: Extract<Mark, { kind: 'measure' }
 }
 
 function pathOf(mark: Extract<Mark, { kind: 'curve' }>, context: MarkContext): string {
-  const { x, y } = mark;
-  const path = line<number>(
-    (_, i) => context.x(x[i]!),
-    (_, i) => context.y(y[i]!),
-  )
-    .curve(mark.shape === 'monotone' ? curveMonotoneX : curveLinear)
-    .digits(2);
-  return path(x as ArrayLike<number> & Iterable<number>) ?? '';
+  const smooth = mark.shape === 'monotone';
+  const points = pointsOf(mark, context, smooth ? nearest : 0);
+  return line()
+    .curve(smooth ? curveMonotoneX : curveLinear)
+    .digits(2)(points)!;
+}
+
+// Points of a smooth curve nearer to the one before than the eye can tell are passed over; ends are kept.
+function pointsOf({ x, y }: { x: Column; y: Column }, context: MarkContext, apart: number): [number, number][] {
+  const points: [number, number][] = [];
+  let [lastX, lastY] = [-Infinity, -Infinity];
+  for (let i = 0; i < x.length; i++) {
+    const px = context.x(x[i]!);
+    const py = context.y(y[i]!);
+    const near = Math.abs(px - lastX) < apart && Math.abs(py - lastY) < apart;
+    if (near && i < x.length - 1) continue;
+    points.push([px, py]);
+    [lastX, lastY] = [px, py];
+  }
+  return points;
 }

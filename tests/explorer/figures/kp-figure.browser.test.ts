@@ -6,6 +6,7 @@ import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import '../../../explorer/styles/tokens.css';
 import '../../../explorer/styles/page.css';
 import '../../../explorer/styles/figure.css';
+import '../../../explorer/styles/figure-words.css';
 import '../../../explorer/components/figure/kp-figure.js';
 import { FigurePainter } from '../../../explorer/components/figure/figure-painter.js';
 import { forgetWidths } from '../../../explorer/components/figure/measure-text.js';

@@ -4,7 +4,10 @@
 import { html, render } from 'lit';
 import '../../../../explorer/styles/tokens.css';
 import '../../../../explorer/styles/page.css';
+import '../../../../explorer/styles/frame.css';
+import '../../../../explorer/styles/margin.css';
 import '../../../../explorer/styles/figure.css';
+import '../../../../explorer/styles/figure-words.css';
 import '../../../../explorer/components/figure/kp-figure.js';
 import { cases } from '../cases.js';
 import type { Case } from '../cases.js';

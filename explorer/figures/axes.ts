@@ -42,15 +42,15 @@ export function alongAxis(quantity: ShownQuantity, title: string, longest: numbe
   return axis;
 }
 
-/** So that a run that ends at 39.9999 does not open another step of the axis. */
-const rounding = 1e-3;
+/** Part of the axis a run may end below a step without opening the next: 40 % vol are 79.9 proof. */
+const slack = 2e-3;
 
 /** Axis of strength from `lowest` (% vol / 100) up to pure alcohol. */
 export function strengthAxis(units: FigureUnits, lowest: number, title: string): Axis {
   const top = Math.round(units.strength.toShown(1));
   return roundAxis(
     { title, unit: units.strength.unit },
-    [Math.max(0, units.strength.toShown(lowest) + rounding), top],
+    [Math.max(0, units.strength.toShown(lowest) + slack * top), top],
     {
       steps: 5,
       ticks: 5,

@@ -18,7 +18,7 @@ import {
   strengthByStill,
 } from '../entries/three-stills.js';
 import type { Stills } from '../entries/three-stills.js';
-import { caution, permit, source } from '../entries/words.js';
+import { caution, source } from '../entries/words.js';
 import { invented } from '../state/derive.js';
 import { remembered } from '../state/memo.js';
 import type { ParameterKey, Scenario } from '../state/scenario.js';
@@ -99,8 +99,7 @@ export class OneChargeThreeStills extends NotebookPage<StillsQuestions> {
         }
         <aside class="notes beside-first">${hands} ${spoutCaution}</aside>
       </section>
-      ${now === undefined ? nothing : this.#explained(now)}
-      <footer class="page-foot">${permit}</footer>`;
+      ${now === undefined ? nothing : this.#explained(now)} ${this.foot()}`;
   }
 
   #explained(now: Stills): unknown {

@@ -14,6 +14,7 @@ import type { UnitSystem } from '../text/unit-systems.js';
 import { newestWins, type Lane } from '../worker/newest-wins.js';
 import type { AnswerTo, Question, Reply } from '../worker/questions.js';
 import type { Solver } from '../worker/solver-client.js';
+import { NearView } from './near-view.js';
 
 /** Questions by name. */
 export type Questions = Readonly<Record<string, Question>>;
@@ -56,6 +57,8 @@ export abstract class NotebookPage<Asked extends Questions = Questions> extends 
   declare private faults: ReadonlyMap<string, NumberFault>;
   declare private refusal: string;
 
+  /** Which figures can be seen. */
+  protected readonly near = new NearView(this);
   #lane: Lane<Request<Asked>> | undefined;
   #asked: Asked | undefined;
 

@@ -94,9 +94,10 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
   }
 
   #history(now: Ceiling): unknown {
-    const data = this.#runRows(now, this.pencils, this.along, this.units, this.specs);
+    const data = this.near.rows('run', () => this.#runRows(now, this.pencils, this.along, this.units, this.specs));
     return html`<kp-figure
         class="setup-figure"
+        data-figure="run"
         .figure=${runHistory}
         .rows=${data}
         .cursorX=${this.#cursorX(now)}
@@ -161,7 +162,7 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
     );
     return html`<section class="entry after-words" aria-label="The staircase">
       <div class="figure-pair wide">
-        <kp-figure .figure=${xyDiagram} .rows=${data} pair></kp-figure>
+        <kp-figure data-figure="ideal" .figure=${xyDiagram} .rows=${data} pair></kp-figure>
         <kp-figure .figure=${lastCorner} .rows=${data} pair></kp-figure>
       </div>
       <p class="words-to-press">
@@ -183,11 +184,14 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
     const { equilibrium, run } = now.answers;
     const { scenario } = now;
     const at = this.#position(now);
-    const curve = this.#curve(equilibrium.slice);
-    const stair = this.#plates(curve, equilibrium, run.solution, scenario, at, units);
-    const kettle = readAt(run.solution.kettleMoleFraction, at);
-    const head = readAt(run.solution.spoutMoleFraction, at);
-    const boiling = this.#boiling(curve, equilibrium, scenario.pressure, kettle, head, units);
+    const stair = this.near.rows('at-work', () =>
+      this.#plates(this.#curve(equilibrium.slice), equilibrium, run.solution, scenario, at, units),
+    );
+    const boiling = this.near.rows('boiling', () => {
+      const kettle = readAt(run.solution.kettleMoleFraction, at);
+      const head = readAt(run.solution.spoutMoleFraction, at);
+      return this.#boiling(this.#curve(equilibrium.slice), equilibrium, scenario.pressure, kettle, head, units);
+    });
     return html`<section class="entry prose" aria-labelledby="at-work">
         <h2 id="at-work">Your plates at work</h2>
         ${platesAtWork(now, at, units, specs)} ${thermometerWords(now, at, units)}
@@ -195,8 +199,8 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
       </section>
       <section class="entry after-words" aria-label="Your plates and the boil">
         <div class="figure-pair wide">
-          <kp-figure .figure=${xyDiagram} .rows=${stair} pair></kp-figure>
-          <kp-figure .figure=${boilingDiagram} .rows=${boiling} pair></kp-figure>
+          <kp-figure data-figure="at-work" .figure=${xyDiagram} .rows=${stair} pair></kp-figure>
+          <kp-figure data-figure="boiling" .figure=${boilingDiagram} .rows=${boiling} pair></kp-figure>
         </div>
       </section>`;
   }

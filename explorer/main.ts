@@ -2,7 +2,7 @@
 // store -> address. Nothing is computed here.
 
 import './components/frame/kp-notebook.js';
-import type { NotebookPage } from './pages/notebook-page.js';
+import type { PageElement } from './pages/notebook-page.js';
 import { pages } from './pages/registry.js';
 import { readAddress, writeAddress } from './state/address.js';
 import { isUnitSystemName, keepUnits, keptUnits, type NotebookState } from './state/notebook.js';
@@ -19,23 +19,23 @@ const names = pages.map(({ name }) => name);
 const solver = startSolver();
 const store = createStore<NotebookState>({ ...fromAddress(), units: keptUnits() });
 const notebook = document.querySelector('kp-notebook')!;
-const open = new Map<string, NotebookPage>();
+const open = new Map<string, PageElement>();
 
 function fromAddress(): Pick<NotebookState, 'page' | 'scenario' | 'complaints'> {
   const { page, scenario, complaints } = readAddress(location.hash, names);
   return { page: page ?? names[0]!, scenario, complaints };
 }
 
-function pageElement(name: string): NotebookPage {
+function pageElement(name: string): PageElement {
   const known = open.get(name);
   if (known !== undefined) return known;
-  const element = document.createElement(pages.find((page) => page.name === name)!.element) as NotebookPage;
+  const element = pages.find((page) => page.name === name)!.make();
   element.solver = solver;
   open.set(name, element);
   return element;
 }
 
-function nextPage({ page, scenario }: NotebookState): NotebookPage['next'] {
+function nextPage({ page, scenario }: NotebookState): PageElement['next'] {
   const next = pages[names.indexOf(page) + 1];
   return next === undefined ? null : { title: next.title, address: writeAddress(next.name, scenario) };
 }

@@ -3,7 +3,7 @@
 import { html } from 'lit';
 import { fromSI } from '#lib/index.js';
 import { invented } from '../state/derive.js';
-import { fixed, joined, percent } from '../text/format.js';
+import { fixed, joined } from '../text/format.js';
 import { caution, source } from './words.js';
 
 /** The three hands, said once. */
@@ -28,7 +28,8 @@ export const inventedStill = html`<p>
   ${joined(fixed(invented.plateHoldUp_mol, 0), 'mol')} of liquid and costs
   ${joined(fixed(fromSI(invented.plateDrop_Pa, 'kPa'), 2), 'kPa')} of pressure. The column runs
   ${joined(fixed(fromSI(invented.totalReflux_s, 'min'), 0), 'min')} at total reflux, then at the ratio above until the
-  spout falls to ${percent(invented.endStrength)} vol. Each mole of vapour that condenses on a plate raises another.
+  spout falls to ${joined(fixed(100 * invented.endStrength, 0), '% vol')}. Each mole of vapour that condenses on a plate
+  raises another.
 </p>`;
 
 export function modelSource(published: string): unknown {

@@ -1,7 +1,7 @@
 // The one door to mathjs: units the small table does not know. Loaded only when such a unit is typed, so
 // that its bytes never stand before the first figure. Only plain SI numbers leave it.
 
-import { create, createUnitDependencies, toDependencies, unitDependencies, type Unit } from 'mathjs';
+import { create, createUnitDependencies, toDependencies, unitDependencies } from 'mathjs';
 
 const math = create({ ...unitDependencies, ...toDependencies, ...createUnitDependencies }, {});
 
@@ -26,7 +26,7 @@ export function siFromUnit(number: number, unit: string, dimension: EngineDimens
   const spelled = spellings.reduce((text, [pattern, right]) => text.replace(pattern, right), unit);
   for (const candidate of [spelled, unit, unit.toLowerCase()]) {
     try {
-      return (math.unit(number, candidate) as Unit).toNumber(dimension);
+      return math.unit(number, candidate).toNumber(dimension);
     } catch {
       // not a unit in this spelling, or of another dimension: try the next
     }

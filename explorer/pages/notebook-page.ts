@@ -23,6 +23,15 @@ export interface Answered<Asked extends Questions> {
   readonly scenario: Scenario;
   readonly answers: { readonly [Name in keyof Asked]: AnswerTo<Asked[Name]> };
 }
+/** A page as the wiring sees it. */
+export interface PageElement extends HTMLElement {
+  solver: Solver;
+  scenario: Scenario;
+  units: UnitSystem;
+  /** The page after this one; null on the last. */
+  next: { readonly title: string; readonly address: string } | null;
+}
+
 interface Request<Asked> {
   readonly scenario: Scenario;
   readonly questions: Asked;
@@ -46,8 +55,7 @@ export abstract class NotebookPage<Asked extends Questions = Questions> extends 
   declare solver: Solver;
   declare scenario: Scenario;
   declare units: UnitSystem;
-  /** The page after this one; null on the last. */
-  declare next: { readonly title: string; readonly address: string } | null;
+  declare next: PageElement['next'];
   /** The last good answers; undefined until the first come. */
   declare protected answered: Answered<Asked> | undefined;
   /** Answers kept as pencil lines, the oldest first. */

@@ -16,7 +16,7 @@ const kept = 48;
 export function startSolver(): Solver {
   const worker = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module' });
   const remote = wrap<Solver>(worker);
-  return rememberingSolver({ answer: (questions) => remote.answer(questions as Question[]) });
+  return rememberingSolver({ answer: (questions) => remote.answer(questions) });
 }
 
 /** A solver that asks `remote` each question once, as long as it is among the latest. */

@@ -38,6 +38,7 @@ export class Blank extends LitElement {
   constructor() {
     super();
     this.current = false;
+    this.addEventListener('click', this.#clicked);
   }
 
   protected override createRenderRoot(): this {
@@ -72,7 +73,7 @@ export class Blank extends LitElement {
     const shown = spec.toShown(this.#inUse);
     const text = draft ?? spec.digits(shown);
     const look = `blank${this.current ? ' current' : ''}${fault ? ' invalid' : ''}`;
-    return html`<span class=${look} @pointerdown=${this.#down} @mousedown=${this.#hold} @click=${this.#clicked}
+    return html`<span class=${look} @pointerdown=${this.#down} @mousedown=${this.#hold}
       ><span class="draft"
         ><span class="mirror" aria-hidden="true">${text === '' ? '0' : text}</span
         ><input

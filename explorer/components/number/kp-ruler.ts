@@ -2,7 +2,7 @@
 // between its limits and where it stood before, and moves it by drag or by a step button at each end.
 // For hands only: the blank itself is what a keyboard and a screen reader use.
 
-import { html, LitElement, nothing, svg, type PropertyDeclarations } from 'lit';
+import { html, LitElement, nothing, svg, type PropertyDeclarations, type PropertyValues } from 'lit';
 import { send } from './events.js';
 import { atShown, numberWithUnit, stepped, type NumberSpec } from './number-spec.js';
 import { rulerTicks } from './ruler-scale.js';
@@ -29,6 +29,8 @@ export class Ruler extends LitElement {
   declare private width: number;
 
   #watch: ResizeObserver | undefined;
+  /** Sent and not yet answered. */
+  #sent: number | undefined;
 
   constructor() {
     super();
@@ -41,15 +43,20 @@ export class Ruler extends LitElement {
     return this;
   }
 
+  protected override firstUpdated(): void {
+    const body = this.querySelector('.ruler-body')!;
+    const measure = (): void => {
+      this.width = body.clientWidth;
+    };
+    measure();
+    this.#watch = new ResizeObserver(measure);
+    this.#watch.observe(body);
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#watch = new ResizeObserver(() => {
-      this.width = this.querySelector('.ruler-body')?.clientWidth ?? 0;
-    });
-    void this.updateComplete.then(() => {
-      const body = this.querySelector('.ruler-body');
-      if (body) this.#watch?.observe(body);
-    });
+    const body = this.querySelector('.ruler-body');
+    if (body) this.#watch?.observe(body);
   }
 
   override disconnectedCallback(): void {
@@ -57,11 +64,17 @@ export class Ruler extends LitElement {
     this.#watch?.disconnect();
   }
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('value') || changed.has('spec')) this.#sent = undefined;
+  }
+
   protected override render(): unknown {
     const { spec } = this;
     return html`<div class="ruler" aria-hidden="true" @mousedown=${keepFocus}>
       <p class="ruler-head">
-        <b @click=${this.#type}>${numberWithUnit(spec, this.value)}</b>
+        <button type="button" tabindex="-1" class="ruler-value" @click=${this.#type}>
+          ${numberWithUnit(spec, this.value)}
+        </button>
         <span>${spec.digits(spec.low)} to ${spec.digits(spec.high)}</span>
         ${
           this.docked
@@ -85,7 +98,7 @@ export class Ruler extends LitElement {
       type="button"
       tabindex="-1"
       class=${way > 0 ? 'step up' : 'step down'}
-      @click=${() => this.#send(stepped(this.spec, this.value, way))}
+      @click=${() => this.#send(stepped(this.spec, this.#sent ?? this.value, way))}
     >
       <svg width="32" height="32" viewBox="-1 -1 32 32">
         <circle cx="15" cy="15" r="15" />
@@ -122,7 +135,9 @@ export class Ruler extends LitElement {
   }
 
   #send(value: number): void {
-    if (value !== this.value) send(this, 'kp-change', { key: this.spec.key, value });
+    if (value === (this.#sent ?? this.value)) return;
+    this.#sent = value;
+    send(this, 'kp-change', { key: this.spec.key, value });
   }
 
   /** The drop goes to the hand at once, on the grid of steps, and follows it. */

@@ -5,7 +5,7 @@ import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
 import './kp-blank.js';
 import './kp-ruler.js';
 import { send } from './events.js';
-import type { NumberFault, NumberSpec } from './number-spec.js';
+import type { NumberSpec } from './number-spec.js';
 
 /** A piece of a sentence: words, or the number with this key. */
 export type SentencePart<Key extends string = string> = string | { readonly blank: Key };

@@ -177,7 +177,7 @@ export function numberLaws({ name, spec, start, good, tooMuch }: NumberCase): vo
       expect(blank.getBoundingClientRect().width).toBeGreaterThanOrEqual(width - suffixSlack_px);
     });
 
-    it('raises no keyboard at the first touch, and types at the second', async () => {
+    it('raises no keyboard at the first touch, and types at the second', () => {
       const box = input().getBoundingClientRect();
       const touch = (): void => {
         const at = { clientX: box.left + 2, clientY: box.top + 5, bubbles: true, cancelable: true } as const;

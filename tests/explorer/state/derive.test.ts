@@ -63,6 +63,22 @@ describe('the solver', () => {
     }
   });
 
+  it('draws a run that the library’s own tolerance would not draw otherwise', () => {
+    // Last printed digits: 0.1 L, 0.1 % vol, 1 min; half of each.
+    const [halfLitreDigit_m3, halfStrengthDigit, halfMinute_s] = [5e-5, 5e-4, 30];
+    const { run } = ceilingQuestions(startingScenario);
+    const results = [run.problem, { ...run.problem, tolerance: 1e-7 }].map((problem) => {
+      const reply = solve([{ kind: 'run', problem }]);
+      const answer = reply.kind === 'answered' ? reply.answers[0] : undefined;
+      if (answer?.kind !== 'run') throw new Error('no run');
+      return runResults(answer.solution, 0.9);
+    });
+    const [drawn, exact] = results as [(typeof results)[0], (typeof results)[0]];
+    expect(Math.abs(drawn.volumeAbove_m3! - exact.volumeAbove_m3!)).toBeLessThan(halfLitreDigit_m3);
+    expect(Math.abs(drawn.best - exact.best)).toBeLessThan(halfStrengthDigit);
+    expect(Math.abs(drawn.duration_s - exact.duration_s)).toBeLessThan(halfMinute_s);
+  });
+
   it('hands the faults of a problem back instead of breaking off', () => {
     const { run } = ceilingQuestions({ ...startingScenario, chargeVolume: -1 });
     const reply = solve([run]);

@@ -1,14 +1,21 @@
 // Written by reference/parameters/build-data.mjs from reference/parameters/wilson-ethanol-water.json; edit that file, not this one.
 import { parameterSet } from './parameter-set.js';
 
-/** Wilson parameters of ethanol (1) + water (2), independent of temperature; SI units. Source: gmehling1977 in reference/bibliography.bib, Perry's Chemical Engineers' Handbook, 7th ed. 1997, Table 13-4, lists the same values (from memory). */
+/** Wilson parameters of ethanol (1) + water (2) by this project; SI units. Source: thisproject in reference/bibliography.bib, reference/regression/regress.mjs, with the weights of reference/measurements/weights.json. */
 export const WILSON_ETHANOL_WATER = parameterSet({
   key: 'wilson-ethanol-water',
-  title: 'Wilson parameters of ethanol (1) + water (2), independent of temperature',
+  title: 'Wilson parameters of ethanol (1) + water (2) by this project',
   equation: 'wilson',
   substances: ['ethanol', 'water'],
-  coefficients: { A12: 1360.1167288, A21: 3988.5201727999997, V1: 0.00005868, V2: 0.00001807 },
-  constants: { R: 8.3144448 },
-  range: { temperature: [351, 374] },
-  source: 'gmehling1977',
+  coefficients: {
+    a12: -50.0633323031,
+    b12: 3120.22040554,
+    c12: 6.72942044665,
+    a21: -11.2955137133,
+    b21: 258.483304541,
+    c21: 1.77369454264,
+  },
+  constants: {},
+  range: { temperature: [298, 424] },
+  source: 'thisproject',
 });

@@ -1,8 +1,9 @@
-// The bubble equation and its derivatives: modified Raoult's law with an ideal vapour,
-//   y_i P = x_i γ_i(x, T) p_i(T),   K_i = γ_i p_i / P,   x K1 + (1 − x) K2 = 1
+// The bubble equation and its derivatives: modified Raoult's law,
+//   y_i = K_i x_i,   K_i = γ_i(x, T) p_i(T)/P exp(F_i(T, P)),   x K1 + (1 − x) K2 = 1
+// with F_i = 0 for an ideal vapour and from the model's own vapour otherwise (mixture/vapour/vapour-model.ts),
 // solved for T by Newton's method in 1/T on ln(x K1 + (1 − x) K2) = 0, which is nearly straight in 1/T.
 //   α = K1/K2,  y = α x / (1 + (α − 1) x)
-// Left out: vapour non-ideality and the Poynting factor (docs/theory/equilibrium.md says what they cost).
+// Left out: the Poynting factor (docs/theory/equilibrium.md says what it costs).
 
 import { checkRange, InputError } from '../errors.js';
 import type { ActivityModel, ActivityState } from '../mixture/activity/activity-model.js';
@@ -52,6 +53,8 @@ export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_P
   };
   const ethanol: ValueAndSlope = { value: 0, slope: 0 };
   const water: ValueAndSlope = { value: 0, slope: 0 };
+  const departure: ValueAndSlope = { value: 0, slope: 0 };
+  const vapour = model.vapour;
   const state: BubbleState = {
     temperature_K: START_K,
     alpha: 1,
@@ -65,19 +68,31 @@ export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_P
   return (x, pressure_Pa) => {
     const logPressure = Math.log(pressure_Pa);
     const start = pressure_Pa === lastPressure_Pa ? 1 / state.temperature_K : coldStart(pressure_Pa);
-    const temperature_K = solve(start, x, logPressure);
+    const temperature_K = solve(start, x, pressure_Pa, logPressure);
     lastPressure_Pa = pressure_Pa;
-    fill(temperature_K, x, logPressure);
+    fill(temperature_K, x, pressure_Pa, logPressure);
     return state;
   };
 
-  function solve(start: number, x: number, logPressure: number): Kelvin {
+  /** ln(p_i exp F_i) and its slope by T at constant P. */
+  function fugacities(temperature_K: Kelvin, pressure_Pa: Pascal): void {
+    ethanolSaturation.logPressure(temperature_K, ethanol);
+    waterSaturation.logPressure(temperature_K, water);
+    if (vapour === undefined) return;
+    vapour.ethanol(temperature_K, pressure_Pa, ethanol, departure);
+    ethanol.value += departure.value;
+    ethanol.slope += departure.slope;
+    vapour.water(temperature_K, pressure_Pa, water, departure);
+    water.value += departure.value;
+    water.slope += departure.slope;
+  }
+
+  function solve(start: number, x: number, pressure_Pa: Pascal, logPressure: number): Kelvin {
     let inverse = start;
     for (let i = 0; i < MAX_ITERATIONS; i++) {
       const temperature_K = 1 / inverse;
       model.activity(x, temperature_K, activity);
-      ethanolSaturation.logPressure(temperature_K, ethanol);
-      waterSaturation.logPressure(temperature_K, water);
+      fugacities(temperature_K, pressure_Pa);
       const first = x * Math.exp(activity.lnGammaEthanol + ethanol.value - logPressure);
       const second = (1 - x) * Math.exp(activity.lnGammaWater + water.value - logPressure);
       const sum = first + second;
@@ -94,10 +109,9 @@ export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_P
     });
   }
 
-  function fill(temperature_K: Kelvin, x: number, logPressure: number): void {
+  function fill(temperature_K: Kelvin, x: number, pressure_Pa: Pascal, logPressure: number): void {
     model.activity(x, temperature_K, activity);
-    ethanolSaturation.logPressure(temperature_K, ethanol);
-    waterSaturation.logPressure(temperature_K, water);
+    fugacities(temperature_K, pressure_Pa);
     const k1 = Math.exp(activity.lnGammaEthanol + ethanol.value - logPressure);
     const k2 = Math.exp(activity.lnGammaWater + water.value - logPressure);
     const thermal1 = activity.thermalEthanol + ethanol.slope;

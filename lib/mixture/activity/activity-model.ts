@@ -8,6 +8,7 @@
 // tests/laws derives each from the other and compares.
 
 import type { Kelvin, MoleFraction } from '../../units/quantities.js';
+import type { VapourModel } from '../vapour/vapour-model.js';
 
 /** ln γ of both components and their derivatives at one state; every entry dimensionless or 1/K. */
 export interface ActivityState {
@@ -33,6 +34,8 @@ export interface ActivityModel {
   readonly range_K: readonly [number, number];
   /** Where the parameters come from. */
   readonly source: string;
+  /** The vapour it was fitted with; an ideal gas when left out. */
+  readonly vapour?: VapourModel;
   /** gE/RT, dimensionless. */
   excessGibbs(x: MoleFraction, temperature_K: Kelvin): number;
   /** Fills `out` with ln γ and slopes at x in [0, 1] and T; the ends are exact limits. Returns `out`. */

@@ -5,9 +5,10 @@ import { InputError } from '../../errors.js';
 import type { ActivityModel } from './activity-model.js';
 import { nrtl } from './nrtl.js';
 import { raoult } from './raoult.js';
+import { redlichKister } from './redlich-kister.js';
 import { wilson } from './wilson.js';
 
-const MODELS = Object.freeze({ raoult, wilson, nrtl });
+const MODELS = Object.freeze({ raoult, wilson, nrtl, 'redlich-kister': redlichKister });
 
 /** Names of the activity models there are. */
 export type ActivityName = keyof typeof MODELS;

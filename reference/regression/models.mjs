@@ -1,0 +1,57 @@
+// The regressed models as functions of a vector of parameters, each with its first guess, and how the vector becomes
+// the coefficients of its parameter file. Temperature enters through τ = T/T0 in functions that are nearly
+// independent over the range of the data, so that the least-squares problem is well conditioned.
+
+import { nrtlModel } from '../../dist/lib/mixture/activity/nrtl.js';
+import { redlichKisterModel } from '../../dist/lib/mixture/activity/redlich-kister.js';
+import { wilsonModel } from '../../dist/lib/mixture/activity/wilson.js';
+
+export const MIDDLE_K = 350;
+const about = (name) => ({ name, range_K: [298, 423], source: 'regression' });
+
+/** How many of the composition terms have each function of temperature: 1, f1, f2, f3. */
+export const SERIES = [6, 6, 6, 3];
+
+/** The reference model at a given stretch ρ. */
+export function expansion(stretch) {
+  const split = (vector) => {
+    let at = 0;
+    return SERIES.map((length) => Array.from(vector.slice(at, (at += length))));
+  };
+  return {
+    key: 'redlich-kister-ethanol-water',
+    start: SERIES.flatMap((length, j) => Array.from({ length }, (_, k) => (j === 0 && k === 0 ? 1.2 : 0))),
+    model: (vector) =>
+      redlichKisterModel({ stretch, middle_K: MIDDLE_K, series: split(vector) }, about('redlich-kister')),
+    coefficients: (vector) =>
+      split(vector).flatMap((series, j) => series.map((value, k) => [`${'abcd'[j]}${k + 1}`, value, '1'])),
+    constants: [
+      ['rho', stretch, '1'],
+      ['T0', MIDDLE_K, 'K'],
+    ],
+  };
+}
+
+// a + b/T + c ln T from the coefficients of 1, f1 = 1/τ − 1, f2 = f1 + ln τ.
+const plain = ([p, q, r], letters) => [
+  [`a${letters}`, p - q - r * (1 + Math.log(MIDDLE_K)), '1'],
+  [`b${letters}`, (q + r) * MIDDLE_K, 'K'],
+  [`c${letters}`, r, '1'],
+];
+const named = (rows) => Object.fromEntries(rows.map(([name, value]) => [name, value]));
+
+export const nrtl = {
+  key: 'nrtl-ethanol-water',
+  start: [-0.1, 0.7, 0, 1.78, -1.67, 0, 0.3],
+  coefficients: (v) => [...plain(v.slice(0, 3), '12'), ...plain(v.slice(3, 6), '21'), ['alpha', v[6], '1']],
+  model: (v) => nrtlModel(named(nrtl.coefficients(v)), about('nrtl')),
+  constants: [],
+};
+
+export const wilson = {
+  key: 'wilson-ethanol-water',
+  start: [-1.65, -0.47, 0, -0.2, -1.37, 0],
+  coefficients: (v) => [...plain(v.slice(0, 3), '12'), ...plain(v.slice(3, 6), '21')],
+  model: (v) => wilsonModel(named(wilson.coefficients(v)), about('wilson')),
+  constants: [],
+};

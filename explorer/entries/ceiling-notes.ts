@@ -1,10 +1,10 @@
 // Notes in the margin of 'The ceiling'.
 
 import { html } from 'lit';
-import { fromSI } from '#lib/index.js';
+import { DEFAULT_ACTIVITY, fromSI } from '#lib/index.js';
 import { invented } from '../state/derive.js';
 import { fixed, joined } from '../text/format.js';
-import { caution, source } from './words.js';
+import { caution, modelName, source } from './words.js';
 
 /** The three hands, said once. */
 export const hands = html`<p>
@@ -33,7 +33,7 @@ export const inventedStill = html`<p>
 </p>`;
 
 export function modelSource(published: string): unknown {
-  return source(html`Curve of the NRTL equation with published parameters: ${published}.`);
+  return source(html`Equilibrium by ${modelName(DEFAULT_ACTIVITY)}: ${published}.`);
 }
 
 export const stairNote = html`<p>

@@ -1,13 +1,13 @@
 // 'What is the 96 %?': three numbers behind one saying, and how the last tenths hang on the model.
 
 import { html } from 'lit';
-import { massFractionFromMoleFraction, strengthFromMoleFraction } from '#lib/index.js';
+import { DEFAULT_ACTIVITY, massFractionFromMoleFraction, strengthFromMoleFraction } from '#lib/index.js';
 import { namedStrengths, type CeilingQuestions } from '../state/derive.js';
 import { countInWords, fixed, trimmed } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { EquilibriumAnswer, StagesAnswer } from '../worker/questions.js';
 import type { Answered } from '../pages/notebook-page.js';
-import { ink, print, roundStrength } from './words.js';
+import { ink, modelName, print, roundStrength } from './words.js';
 
 /** Mole fraction of the azeotrope at 1 atm as measured. Source: Carey and Lewis, 1932. */
 const measuredAzeotrope = 0.8943;
@@ -53,9 +53,9 @@ export function modelTable(now: Ceiling, units: UnitSystem): unknown {
         </tr>
       </thead>
       <tbody>
-        ${row('NRTL, used here', equilibrium, stages, units, true)}
-        ${row('Wilson', wilson, stagesByWilson, units, false)}
-        ${row('Raoult’s law', raoult, stagesByRaoult, units, false)}
+        ${row(`${modelName(DEFAULT_ACTIVITY)}, used here`, equilibrium, stages, units, true)}
+        ${row(modelName('wilson'), wilson, stagesByWilson, units, false)}
+        ${row(modelName('raoult'), raoult, stagesByRaoult, units, false)}
       </tbody>
     </table>`;
 }

@@ -39,11 +39,16 @@ export function strangersWords(now: Ceiling, units: UnitSystem): unknown {
   const stages97 = ideal.stages[2] ?? null;
   const helps = real.ladder[four - 1]! > ideal.ladder[four - 1]!;
   return html`<p>
-      Raoult’s law takes the two for strangers: each boils as if the other were not there. At the weak end that misses a
-      gift. ${sentence(countInWords(four))} ideal stages from this kettle give
-      ${ink(units.strength.withUnit(real.ladder[four - 1]!))}${helps ? '; by' : ', by'} Raoult’s law they would
-      ${helps ? 'give only' : 'give'} ${ink(units.strength.withUnit(ideal.ladder[four - 1]!))}. Water pushes alcohol out
-      of a weak mixture, and the first plates do the work of many.
+      Raoult’s law takes the two for strangers: each boils as if the other were not there.
+      ${
+        helps
+          ? html`At the weak end that misses a gift. ${sentence(countInWords(four))} ideal stages from this kettle give
+            ${ink(units.strength.withUnit(real.ladder[four - 1]!))}; by Raoult’s law they would give only
+            ${ink(units.strength.withUnit(ideal.ladder[four - 1]!))}. Water pushes alcohol out of a weak mixture, and
+            the first plates do the work of many.`
+          : html`At the weak end that misses a gift, for water pushes alcohol out of a weak mixture. A kettle as strong
+            as this one is past it.`
+      }
     </p>
     <p>
       At the strong end it misses the ceiling. Where alcohol is plenty it is the water that is pushed out, until it
@@ -51,7 +56,7 @@ export function strangersWords(now: Ceiling, units: UnitSystem): unknown {
       ${
         stages97 === null
           ? nothing
-          : html`By Raoult’s law ${ink(countInWords(Math.ceil(stages97)))} stages would pass
+          : html`By Raoult’s law ${ink(stagesInWords(Math.max(1, Math.ceil(stages97))))} would pass
             ${print(roundStrength(namedStrengths[2], units))}, and with enough plates nothing would stand between you
             and pure alcohol.`
       }
@@ -113,6 +118,10 @@ export function thermometerWords(now: Ceiling, position: number, units: UnitSyst
           weather can move it. The head tells when the strength has fallen, not how near the ceiling it stood.`
     }
   </p>`;
+}
+
+function stagesInWords(count: number): string {
+  return `${countInWords(count)} ${count === 1 ? 'stage' : 'stages'}`;
 }
 
 function sentence(words: string): string {

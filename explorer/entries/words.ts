@@ -40,3 +40,10 @@ export const permit = html`<p class="permit">
 export function roundStrength(strength: number, units: UnitSystem): string {
   return joined(trimmed(units.strength.toShown(strength), 1), units.strength.unit);
 }
+
+const modelNames: Readonly<Record<string, string>> = { nrtl: 'NRTL', wilson: 'Wilson', raoult: 'Raoult’s law' };
+
+/** An activity model as people call it. */
+export function modelName(name: string): string {
+  return modelNames[name] ?? name;
+}

@@ -1,7 +1,7 @@
 // What is filled into the still, as amounts of ethanol and water: the one place in a run where volume and strength
 // meet density.
 
-import { InputError } from '../errors.js';
+import { InputError, type InputFault } from '../errors.js';
 import { type Amounts, amountsFromVolume } from '../mixture/volume.js';
 import type { Charge } from './problem.js';
 import { rangeFault } from './check.js';
@@ -20,30 +20,26 @@ export const DRY_SHARE = 0.005;
  * Source: OIML R 22, International Alcoholometric Tables, 1975, for the density.
  */
 export function chargeAmounts(charge: Charge): Amounts {
-  const faults =
-    charge.kind === 'volume'
-      ? [
-          ...rangeFault('charge.volume_m3', charge.volume_m3, Number.MIN_VALUE, 1e9, 'a volume above 0 m³'),
-          ...rangeFault(
-            'charge.strength',
-            charge.strength,
-            Number.MIN_VALUE,
-            1,
-            'a strength above 0, up to 1 (0.40 is 40 % vol)',
-          ),
-        ]
-      : [
-          ...rangeFault('charge.amount_mol', charge.amount_mol, Number.MIN_VALUE, 1e15, 'an amount above 0 mol'),
-          ...rangeFault(
-            'charge.moleFraction',
-            charge.moleFraction,
-            Number.MIN_VALUE,
-            1,
-            'a mole fraction of ethanol above 0, up to 1',
-          ),
-        ];
+  const faults = chargeFaults(charge);
   if (faults.length > 0) throw new InputError(...faults);
   if (charge.kind === 'volume') return amountsFromVolume(charge.volume_m3, charge.strength);
   const ethanol_mol = charge.amount_mol * charge.moleFraction;
   return { ethanol_mol, water_mol: charge.amount_mol - ethanol_mol };
+}
+
+/** Faults of a charge: each part above 0, shares up to 1. */
+export function chargeFaults(charge: Charge): InputFault[] {
+  const above = Number.MIN_VALUE;
+  if (charge.kind === 'volume') {
+    const strength = 'a strength above 0, up to 1 (0.40 is 40 % vol)';
+    return [
+      ...rangeFault('charge.volume_m3', charge.volume_m3, above, 1e9, 'a volume above 0 m³'),
+      ...rangeFault('charge.strength', charge.strength, above, 1, strength),
+    ];
+  }
+  const share = 'a mole fraction of ethanol above 0, up to 1';
+  return [
+    ...rangeFault('charge.amount_mol', charge.amount_mol, above, 1e15, 'an amount above 0 mol'),
+    ...rangeFault('charge.moleFraction', charge.moleFraction, above, 1, share),
+  ];
 }

@@ -3,9 +3,20 @@
 import type { InputFault } from '../errors.js';
 import type { Heat } from './problem.js';
 
+/** Most rows of a solution: more help nobody and could fill the memory. */
+export const MOST_ROWS = 50_000;
+
 /** A fault unless `value` is finite and within [low, high]. */
 export function rangeFault(argument: string, value: number, low: number, high: number, expected: string): InputFault[] {
-  return Number.isFinite(value) && value >= low && value <= high ? [] : [{ argument, value, expected }];
+  return typeof value === 'number' && Number.isFinite(value) && value >= low && value <= high
+    ? []
+    : [{ argument, value, expected }];
+}
+
+/** A fault unless `value` is a whole number within [low, high]. */
+export function wholeFault(argument: string, value: number, low: number, high: number): InputFault[] {
+  const fits = Number.isInteger(value) && value >= low && value <= high;
+  return fits ? [] : [{ argument, value, expected: `a whole number from ${String(low)} to ${String(high)}` }];
 }
 
 /** Faults of the heat: power or boil-up above 0. */

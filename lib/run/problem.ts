@@ -19,11 +19,11 @@ export type StopRule =
   | { readonly kind: 'duration'; readonly seconds: Second }
   /** Distillate since the run began, at 20 °C, as one mixture. */
   | { readonly kind: 'collectedVolume'; readonly volume_m3: number }
-  /** Strength at the spout falls to this. In the first step it counts once the spout has been above. */
+  /** Strength at the spout falls to this. On plates it counts once the spout has been above, in any step. */
   | { readonly kind: 'spoutStrengthBelow'; readonly strength: VolumeFraction20C }
   | { readonly kind: 'kettleStrengthBelow'; readonly strength: VolumeFraction20C }
   | { readonly kind: 'kettleTemperatureAbove'; readonly temperature_K: Kelvin }
-  /** Head temperature rises to this. In the first step it counts once the head has been below. */
+  /** Head temperature rises to this. On plates it counts once the head has been below, in any step. */
   | { readonly kind: 'headTemperatureAbove'; readonly temperature_K: Kelvin }
   /** Ethanol still in the kettle and on the plates, as a share of the charge's. */
   | { readonly kind: 'alcoholLeftBelow'; readonly share: number };
@@ -59,7 +59,12 @@ export interface ColumnProblem {
   readonly heat: Heat;
   readonly sheet: readonly RunStep[];
   readonly outputs: Outputs;
-  /** Local error per step the solver aims at: mole fractions absolutely, amounts as a share of the charge; default 1e-6. */
+  /**
+   * What plates and condenser hold at the first vapour: 'firstVapour' (default), plates the kettle's liquid and the condenser
+   * what its vapour condenses to; or 'charge', everything the charge.
+   */
+  readonly start?: 'firstVapour' | 'charge';
+  /** Local error per step the solver aims at, in mole fractions; an amount counts as a share of a twentieth of the charge. Default 1e-6. */
   readonly tolerance?: number;
 }
 

@@ -19,7 +19,11 @@ export interface SolveStatistics {
   readonly events: number;
 }
 
-/** Columns of a run; every array has `rows` entries, plate arrays `rows × plates` (row-major, lowest plate first). */
+/**
+ * Columns of a run; every array has `rows` entries, plate arrays `rows × plates` (row-major, lowest plate first). Mole
+ * fractions and amounts are the solver's own, so that balances close to round-off: in an exhausted still they may lie below
+ * 0 by the tolerance. Strengths are kept within 0..1.
+ */
 export interface RunSolution {
   readonly ending: Ending;
   readonly statistics: SolveStatistics;
@@ -57,6 +61,6 @@ export interface RunSolution {
   readonly plateLiquid: Float64Array;
   /** Mole fraction of ethanol in the vapour leaving each plate. */
   readonly plateVapour: Float64Array;
-  /** Index of the first row of each step of the run sheet. */
+  /** Index of the row at which each step of the run sheet begins; its rates are those of the new step. */
   readonly stepStarts: readonly number[];
 }

@@ -32,8 +32,11 @@ export type StopMargin = (state: RunState) => number;
 interface RuleKind<Rule extends StopRule> {
   margin(rule: Rule): StopMargin;
   faults(rule: Rule, where: string, charge: Amounts, pressure_Pa: Pascal): InputFault[];
+  /** What happened when the rule was met; what to say when it was met already; and, of a rule that arms, when it never did. */
   words(rule: Rule): string;
-  /** True where the margin must have been above zero once in the first step before the rule counts. */
+  already(rule: Rule): string;
+  never?(rule: Rule): string;
+  /** True for what may still rise towards the rule after the start: it counts once it has stood on the far side. */
   readonly arms: boolean;
 }
 
@@ -44,6 +47,7 @@ const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
     margin: (rule) => (state) => rule.seconds - state.stepTime_s,
     faults: (rule, where) => rangeFault(`${where}.seconds`, rule.seconds, Number.MIN_VALUE, 1e9, 'a time above 0 s'),
     words: (rule) => `${printed(rule.seconds / 60)} min had passed`,
+    already: (rule) => `${printed(rule.seconds / 60)} min had passed already`,
     arms: false,
   },
   collectedVolume: {
@@ -55,6 +59,7 @@ const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
       return rangeFault(`${where}.volume_m3`, rule.volume_m3, Number.MIN_VALUE, most, expected);
     },
     words: (rule) => `${printed(1000 * rule.volume_m3)} L were collected`,
+    already: (rule) => `${printed(1000 * rule.volume_m3)} L were collected already`,
     arms: false,
   },
   spoutStrengthBelow: {
@@ -64,6 +69,8 @@ const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
     },
     faults: (rule, where) => strengthFaults(rule, where),
     words: (rule) => `the spout fell to ${printed(100 * rule.strength)} % vol`,
+    already: (rule) => `the spout was already at or below ${printed(100 * rule.strength)} % vol`,
+    never: (rule) => `the spout never stood above ${printed(100 * rule.strength)} % vol`,
     arms: true,
   },
   kettleStrengthBelow: {
@@ -73,24 +80,29 @@ const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
     },
     faults: (rule, where) => strengthFaults(rule, where),
     words: (rule) => `the kettle fell to ${printed(100 * rule.strength)} % vol`,
+    already: (rule) => `the kettle was already at or below ${printed(100 * rule.strength)} % vol`,
     arms: false,
   },
   kettleTemperatureAbove: {
     margin: (rule) => (state) => rule.temperature_K - state.kettleTemperature_K,
     faults: (rule, where, _charge, pressure_Pa) => temperatureFaults(rule, where, pressure_Pa),
     words: (rule) => `the kettle reached ${printed(rule.temperature_K - ZERO_CELSIUS)} °C`,
+    already: (rule) => `the kettle was already at or above ${printed(rule.temperature_K - ZERO_CELSIUS)} °C`,
     arms: false,
   },
   headTemperatureAbove: {
     margin: (rule) => (state) => rule.temperature_K - state.headTemperature_K,
     faults: (rule, where, _charge, pressure_Pa) => temperatureFaults(rule, where, pressure_Pa),
     words: (rule) => `the head reached ${printed(rule.temperature_K - ZERO_CELSIUS)} °C`,
+    already: (rule) => `the head was already at or above ${printed(rule.temperature_K - ZERO_CELSIUS)} °C`,
+    never: (rule) => `the head never stood below ${printed(rule.temperature_K - ZERO_CELSIUS)} °C`,
     arms: true,
   },
   alcoholLeftBelow: {
     margin: (rule) => (state) => state.ethanolLeft_mol / state.chargeEthanol_mol - rule.share,
-    faults: (rule, where) => rangeFault(`${where}.share`, rule.share, 1e-9, 1, 'a share above 0, up to 1'),
+    faults: (rule, where) => rangeFault(`${where}.share`, rule.share, 1e-5, 0.99999, 'a share from 0.00001 to 0.99999'),
     words: (rule) => `${printed(100 * rule.share)} % of the alcohol was left`,
+    already: (rule) => `no more than ${printed(100 * rule.share)} % of the alcohol was left already`,
     arms: false,
   },
 };
@@ -100,7 +112,7 @@ export function stopMargin(rule: StopRule): StopMargin {
   return kindOf(rule).margin(rule);
 }
 
-/** Whether in the first step a rule counts only after its margin has once been above zero. */
+/** Whether a rule on plates counts only after its margin has once been above zero in the run. */
 export function armsFirst(rule: StopRule): boolean {
   return kindOf(rule).arms;
 }
@@ -121,6 +133,16 @@ export function stopRuleFaults(
 /** What happened when the rule was met, as the end of a sentence. */
 export function describeRule(rule: StopRule): string {
   return kindOf(rule).words(rule);
+}
+
+/** What to say of a rule that was met before its step began, as the end of a sentence. */
+export function describeMetRule(rule: StopRule): string {
+  return kindOf(rule).already(rule);
+}
+
+/** What to say of a rule that was waited for in vain because the run never stood on its far side; empty for others. */
+export function describeUnarmedRule(rule: StopRule): string {
+  return kindOf(rule).never?.(rule) ?? '';
 }
 
 function kindOf(rule: StopRule): RuleKind<StopRule> {

@@ -30,6 +30,7 @@ export function yardstickProblem(tolerance, activity) {
     heat: { kind: 'boilUp', rate_mol_s: RATE },
     sheet: [{ reflux: 3, until: [{ kind: 'duration', seconds: 60 * OUTPUTS }] }],
     outputs: { kind: 'every', interval_s: 60 },
+    start: 'charge',
     tolerance,
   };
 }

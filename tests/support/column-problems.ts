@@ -45,7 +45,8 @@ export function anyColumnProblem(): fc.Arbitrary<ColumnProblem> {
       moleFraction: fc.double({ min: 0.005, max: 0.7, noNaN: true }),
       reflux: fc.double({ min: 0, max: 20, noNaN: true }),
       hold: fc.boolean(),
-      share: fc.double({ min: 0.05, max: 0.9, noNaN: true }),
+      /** Alcohol left at the end; null runs the kettle dry. */
+      share: fc.oneof(fc.double({ min: 0.001, max: 0.9, noNaN: true }), fc.constant(null)),
     })
     .map(({ moleFraction, reflux, hold, share, ...column }) =>
       columnProblem(
@@ -53,7 +54,10 @@ export function anyColumnProblem(): fc.Arbitrary<ColumnProblem> {
           charge: { kind: 'amount', amount_mol: 2000, moleFraction },
           sheet: [
             ...(hold ? [{ reflux: 'total' as const, until: [{ kind: 'duration' as const, seconds: 300 }] }] : []),
-            { reflux, until: [{ kind: 'alcoholLeftBelow', share }] },
+            {
+              reflux,
+              until: [share === null ? { kind: 'duration', seconds: 1e9 } : { kind: 'alcoholLeftBelow', share }],
+            },
           ],
           outputs: { kind: 'perStep', points: 2 },
         },

@@ -2,6 +2,7 @@
 // events located on the dense output and then hit by a step that ends exactly there.
 
 import { checkRange, InputError } from '../../errors.js';
+import { bracketedRoot } from '../root.js';
 import { RosenbrockStep } from './rosenbrock-step.js';
 import type { RosenbrockTableau } from './rosenbrock-tableau.js';
 import { RODAS4 } from './rodas4.js';
@@ -55,6 +56,8 @@ export interface StiffIntegrator {
 
 const DEFAULT_MAX_STEPS = 100_000;
 const SMALLEST_SHARE = 1e-14;
+/** An event is located to this share of its step. */
+const CLOSE_SHARE = 1e-12;
 
 /** Makes an integrator for a system; the default method is RODAS4. */
 export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau = RODAS4): StiffIntegrator {
@@ -99,7 +102,7 @@ export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau
       for (let i = 0; i < events.length; i++) {
         const after = events[i]!.value(reached, step.end);
         if (before[i]! > 0 && after <= 0) {
-          const crossing = after === 0 ? 1 : locate(events[i]!, s, h, before[i]!, after);
+          const crossing = after === 0 ? 1 : locate(events[i]!, s, h);
           if (fired < 0 || crossing < share) {
             fired = i;
             share = crossing;
@@ -108,7 +111,7 @@ export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau
         if (fired < 0) before[i] = after;
       }
       if (fired >= 0 && share < 1) {
-        step.attempt(s, current, share * h);
+        share = closeStep(events[fired]!, s, h, share, before[fired]!);
         reached = s + share * h;
       }
       tally.accepted++;
@@ -137,28 +140,38 @@ export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau
     return step.denseComponent(current, (s - view.from) / (view.to - view.from), k);
   }
 
-  /** Share of the step at which an event falls through zero, by regula falsi with the Illinois rule. */
-  function locate(event: FallingEvent, s: number, h: number, above: number, below: number): number {
-    let [low, high, valueLow, valueHigh] = [0, 1, above, below];
-    let side = 0;
-    for (let i = 0; i < 80 && high - low > 1e-13; i++) {
-      const share = low + ((high - low) * valueLow) / (valueLow - valueHigh);
-      step.denseState(current, share, probe);
-      const value = event.value(s + share * h, probe);
-      if (value === 0) return share;
-      if (value > 0) {
-        low = share;
-        valueLow = value;
-        if (side > 0) valueHigh /= 2;
-        side = 1;
-      } else {
-        high = share;
-        valueHigh = value;
-        if (side < 0) valueLow /= 2;
-        side = -1;
-      }
+  /**
+   * Takes the step that ends at an event: the share found on the dense output is mended until the state the step
+   * itself reaches lies on the event or a hair beyond, never before it. Leaves that state in `step`.
+   */
+  function closeStep(event: FallingEvent, s: number, h: number, guess: number, above: number): number {
+    const valueAt = (share: number): number => {
+      step.attempt(s, current, share * h);
+      return event.value(s + share * h, step.end);
+    };
+    let [last, valueLast] = [0, above];
+    let share = guess;
+    let value = valueAt(share);
+    for (let i = 0; i < 8 && value !== valueLast && Math.abs(share - last) > CLOSE_SHARE; i++) {
+      const next = Math.min(1, Math.max(CLOSE_SHARE, share + (value * (share - last)) / (valueLast - value)));
+      [last, valueLast] = [share, value];
+      share = next;
+      value = valueAt(share);
     }
-    return high;
+    for (let nudge = CLOSE_SHARE; value > 0 && share < 1; nudge *= 2) {
+      share = Math.min(1, share + nudge);
+      value = valueAt(share);
+    }
+    return share;
+  }
+
+  /** Share of the step at which an event falls through zero on the dense output. */
+  function locate(event: FallingEvent, s: number, h: number): number {
+    const value = (share: number): number => {
+      step.denseState(current, share, probe);
+      return event.value(s + share * h, probe);
+    };
+    return bracketedRoot(value, 0, 1, CLOSE_SHARE);
   }
 }
 

@@ -1,11 +1,14 @@
 // Named reading of a column's state vector at one moment: what gauges and stop rules ask for.
 
-import { latentHeatOnSlice, temperatureOnSlice } from '../../equilibrium/equilibrium-curve.js';
+import type { CurveSlice } from '../../equilibrium/equilibrium-curve.js';
 import { liquidOnSlice } from '../../equilibrium/liquid-on-slice.js';
-import { readVapour } from '../../equilibrium/slice-tables.js';
+import { readValue, readVapour } from '../../equilibrium/slice-tables.js';
 import { type ColumnSystem, kettleAmount } from './column-system.js';
 
-/** A column at one moment. `look` points it at a state; the getters compute only what is asked. */
+/**
+ * A column at one moment. `look` points it at a state; the getters compute only what is asked. Mole fractions are the
+ * solver's own, so that balances close: in an exhausted still they may lie below 0 by the tolerance.
+ */
 export class ColumnState {
   readonly #column: ColumnSystem;
   readonly #kettleAtStart_mol: number;
@@ -43,20 +46,20 @@ export class ColumnState {
     return kettleAmount(this.#column.flows, this.#boiledUp_mol);
   }
   get kettleMoleFraction(): number {
-    return within(this.#state[this.#column.layout.kettleEthanol]! / this.kettleAmount_mol);
+    return this.#state[this.#column.layout.kettleEthanol]! / this.kettleAmount_mol;
   }
   get kettleTemperature_K(): number {
-    return temperatureOnSlice(this.#column.kettleSlice, this.kettleMoleFraction);
+    return temperatureAt(this.#column.kettleSlice, this.kettleMoleFraction);
   }
   get spoutMoleFraction(): number {
-    return within(this.#state[this.#column.layout.condenser]!);
+    return this.#state[this.#column.layout.condenser]!;
   }
   /** Dew temperature of the vapour that leaves the uppermost stage. */
   get headTemperature_K(): number {
     const { headSlice, layout } = this.#column;
     if (layout.plates === 0) return this.kettleTemperature_K;
     const liquid = layout.stride === 1 ? this.plateLiquid(layout.plates) : liquidOnSlice(headSlice, this.headVapour);
-    return temperatureOnSlice(headSlice, liquid);
+    return temperatureAt(headSlice, liquid);
   }
   /** Mole fraction in the vapour that leaves the uppermost stage. */
   get headVapour(): number {
@@ -72,7 +75,7 @@ export class ColumnState {
   get ethanolLeft_mol(): number {
     const { layout, plateHoldUp_mol, condenserHoldUp_mol } = this.#column;
     let sum = this.#state[layout.kettleEthanol]! + condenserHoldUp_mol * this.#state[layout.condenser]!;
-    for (let j = 1; j <= layout.plates; j++) sum += plateHoldUp_mol * this.#liquid(j);
+    for (let j = 1; j <= layout.plates; j++) sum += plateHoldUp_mol * this.plateLiquid(j);
     return sum;
   }
   get chargeEthanol_mol(): number {
@@ -82,28 +85,25 @@ export class ColumnState {
   get distillateRate_mol_s(): number {
     const { heat, flows, kettleSlice } = this.#column;
     if (heat.kind === 'boilUp') return flows.drawn * heat.rate_mol_s;
-    return (flows.drawn * heat.power_W) / latentHeatOnSlice(kettleSlice, this.kettleMoleFraction);
+    return (
+      (flows.drawn * heat.power_W) / readValue(kettleSlice.latentHeat, kettleSlice.intervals, this.kettleMoleFraction)
+    );
   }
   /** Mole fraction in the liquid of plate j, 1 … N. */
   plateLiquid(j: number): number {
-    return within(this.#liquid(j));
+    const { layout } = this.#column;
+    return this.#state[layout.firstLiquid + (j - 1) * layout.stride]!;
   }
   /** Mole fraction in the vapour leaving plate j, 1 … N; 0 is the kettle. */
   plateVapour(j: number): number {
     const { layout, kettleSlice, plateSlices } = this.#column;
     if (j === 0) return readVapour(kettleSlice.alpha, kettleSlice.intervals, this.kettleMoleFraction);
-    if (layout.stride === 2) return within(this.#state[layout.firstVapour + (j - 1) * 2]!);
+    if (layout.stride === 2) return this.#state[layout.firstVapour + (j - 1) * 2]!;
     const slice = plateSlices[j - 1]!;
     return readVapour(slice.alpha, slice.intervals, this.plateLiquid(j));
   }
-
-  #liquid(j: number): number {
-    const { layout } = this.#column;
-    return this.#state[layout.firstLiquid + (j - 1) * layout.stride]!;
-  }
 }
 
-/** A mole fraction that solver error may have carried a hair outside 0..1. */
-function within(moleFraction: number): number {
-  return Math.min(1, Math.max(0, moleFraction));
+function temperatureAt(slice: CurveSlice, moleFraction: number): number {
+  return readValue(slice.temperature, slice.intervals, moleFraction);
 }

@@ -2,6 +2,9 @@
 
 import { strengthFromMoleFraction } from '../../mixture/strength.js';
 import { volumeAt20C } from '../../mixture/volume.js';
+import { InputError } from '../../errors.js';
+import { MOST_ROWS } from '../check.js';
+import type { Outputs } from '../problem.js';
 import type { RunSolution } from '../solution.js';
 import type { ColumnState } from './column-state.js';
 
@@ -17,14 +20,13 @@ const READINGS: Readonly<Record<ColumnName, (moment: ColumnState) => number>> = 
   boiledUp_mol: (moment) => moment.boiledUp_mol,
   kettleAmount_mol: (moment) => moment.kettleAmount_mol,
   kettleMoleFraction: (moment) => moment.kettleMoleFraction,
-  kettleStrength: (moment) => strengthFromMoleFraction(moment.kettleMoleFraction),
+  kettleStrength: (moment) => strengthFromMoleFraction(within(moment.kettleMoleFraction)),
   kettleTemperature_K: (moment) => moment.kettleTemperature_K,
   spoutMoleFraction: (moment) => moment.spoutMoleFraction,
-  spoutStrength: (moment) => strengthFromMoleFraction(moment.spoutMoleFraction),
+  spoutStrength: (moment) => strengthFromMoleFraction(within(moment.spoutMoleFraction)),
   headTemperature_K: (moment) => moment.headTemperature_K,
   distillateRate_mol_s: (moment) => moment.distillateRate_mol_s,
-  distillateRate_m3_s: (moment) =>
-    moment.distillateRate_mol_s * volumeAt20C(moment.spoutMoleFraction, 1 - moment.spoutMoleFraction),
+  distillateRate_m3_s: (moment) => moment.distillateRate_mol_s * molarVolume(within(moment.spoutMoleFraction)),
   collectedEthanol_mol: (moment) => moment.collectedEthanol_mol,
   collectedWater_mol: (moment) => moment.collectedWater_mol,
   collectedVolume_m3: (moment) => collectedVolume(moment),
@@ -36,17 +38,17 @@ const NAMES = Object.keys(READINGS) as ColumnName[];
 const READERS = NAMES.map((name) => READINGS[name]);
 const TIME = NAMES.indexOf('time_s');
 const FIRST_CAPACITY = 256;
-/** More rows than this help nobody and could fill the memory. */
-export const MOST_ROWS = 50_000;
 
 /** Collects rows while a run goes on: one growing array, row after row. */
 export class ColumnRows {
+  readonly #outputs: Outputs;
   readonly #plates: number;
   readonly #width: number;
   #table: Float64Array;
   #rows = 0;
 
-  constructor(plates: number) {
+  constructor(plates: number, outputs: Outputs) {
+    this.#outputs = outputs;
     this.#plates = plates;
     this.#width = NAMES.length + 2 * plates;
     this.#table = new Float64Array(FIRST_CAPACITY * this.#width);
@@ -61,9 +63,27 @@ export class ColumnRows {
     return this.#table[(this.#rows - 1) * this.#width + TIME]!;
   }
 
+  /** Throws when rows at the asked interval up to a time would be too many. */
+  checkRoomUntil(time_s: number): void {
+    const outputs = this.#outputs;
+    if (outputs.kind !== 'every' || time_s <= MOST_ROWS * outputs.interval_s) return;
+    const expected = `an interval that gives at most ${String(MOST_ROWS)} rows; this run lasts over ${time_s.toPrecision(3)} s`;
+    throw new InputError({ argument: 'outputs.interval_s', value: outputs.interval_s, expected });
+  }
+
+  /** Writes the moment over the newest row. */
+  replaceLast(moment: ColumnState): void {
+    this.#rows--;
+    this.add(moment);
+  }
+
   /** Adds the moment as a row. */
   add(moment: ColumnState): void {
     let at = this.#rows * this.#width;
+    if (this.#rows >= MOST_ROWS && this.#outputs.kind === 'perStep') {
+      const expected = `fewer points a step: this run has more than ${String(MOST_ROWS)} rows`;
+      throw new InputError({ argument: 'outputs.points', value: this.#outputs.points, expected });
+    }
     if (at === this.#table.length) {
       const larger = new Float64Array(2 * this.#table.length);
       larger.set(this.#table);
@@ -103,4 +123,13 @@ export class ColumnRows {
 /** Volume collected at 20 °C as one mixture; before anything is drawn, round-off counts as nothing. */
 export function collectedVolume(moment: Pick<ColumnState, 'collectedEthanol_mol' | 'collectedWater_mol'>): number {
   return volumeAt20C(Math.max(0, moment.collectedEthanol_mol), Math.max(0, moment.collectedWater_mol));
+}
+
+function molarVolume(moleFraction: number): number {
+  return volumeAt20C(moleFraction, 1 - moleFraction);
+}
+
+/** A mole fraction that solver error may have carried a hair outside 0..1. */
+function within(moleFraction: number): number {
+  return Math.min(1, Math.max(0, moleFraction));
 }

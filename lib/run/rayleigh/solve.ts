@@ -5,17 +5,17 @@
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import { InputError, type InputFault } from '../../errors.js';
 import { bracketedRoot } from '../../numerics/root.js';
-import { chargeAmounts, DRY_SHARE } from '../charge.js';
-import { heatFaults, rangeFault } from '../check.js';
+import { chargeAmounts, chargeFaults, DRY_SHARE } from '../charge.js';
+import { heatFaults, MOST_ROWS, rangeFault, wholeFault } from '../check.js';
 import type { SimpleProblem } from '../problem.js';
 import type { Ending, RunSolution } from '../solution.js';
-import { armsFirst, describeRule, stopMargin, stopRuleFaults } from '../stop-rules.js';
+import { simpleShapeFaults } from '../shape.js';
+import { describeMetRule, describeRule, stopMargin, stopRuleFaults } from '../stop-rules.js';
 import { type PathPoint, pathWalker, paceOf } from './path.js';
 import { type PotState, potState } from './pot-state.js';
 import { potColumns } from './rows.js';
 
 const DEFAULT_ROWS = 200;
-const MOST_ROWS = 1_000_000;
 const END_OF_PATH = -Math.log(DRY_SHARE);
 
 /**
@@ -40,7 +40,7 @@ export function solveSimple(problem: SimpleProblem, system: EthanolWater): RunSo
   const start: PathPoint = { u: Math.log(ethanol_mol / water_mol), s: 0, time_s: 0 };
   const panels: PathPoint[] = [start];
   let before = margins.map((margin) => margin(look(start)));
-  let met = problem.until.findIndex((rule, i) => before[i]! <= 0 && !armsFirst(rule));
+  let met = before.findIndex((margin) => margin <= 0);
   let end = start;
   while (met < 0 && end.s < END_OF_PATH) {
     const from = end;
@@ -63,7 +63,7 @@ export function solveSimple(problem: SimpleProblem, system: EthanolWater): RunSo
 
   const points = evenlySpaced(panels, met < 0 || end.s > 0 ? (problem.rows ?? DEFAULT_ROWS) : 1, walker);
   return {
-    ending: endingOf(problem, met),
+    ending: endingOf(problem, met, end.s === 0),
     statistics: {
       acceptedSteps: panels.length - 1,
       rejectedSteps: 0,
@@ -95,28 +95,34 @@ function evenlySpaced(
   return points;
 }
 
-function endingOf(problem: SimpleProblem, met: number): Ending {
+function endingOf(problem: SimpleProblem, met: number, atOnce: boolean): Ending {
   const rule = problem.until[met];
+  if (rule !== undefined && atOnce) {
+    return { kind: 'stopped', step: 0, rule, message: `the run ended at once: ${describeMetRule(rule)}` };
+  }
   if (rule !== undefined) return { kind: 'stopped', step: 0, rule, message: `the run ended: ${describeRule(rule)}` };
   return { kind: 'kettleDry', step: 0, message: 'the kettle ran dry before any rule was met' };
 }
 
 function checkedCharge(problem: SimpleProblem, system: EthanolWater): ReturnType<typeof chargeAmounts> {
+  const faults = simpleProblemFaults(problem, system);
+  if (faults.length > 0) throw new InputError(...faults);
+  return chargeAmounts(problem.charge);
+}
+
+/** Every fault of the problem: of its shape, else of its numbers, else of its rules. */
+export function simpleProblemFaults(problem: SimpleProblem, system: EthanolWater): InputFault[] {
+  const shape = simpleShapeFaults(problem);
+  if (shape.length > 0) return shape;
   const [lowest, highest] = system.curve(problem.activity).range_Pa;
   const expected = `a pressure from ${String(lowest)} to ${String(highest)} Pa`;
-  const rows = problem.rows ?? DEFAULT_ROWS;
-  const faults: InputFault[] = [
+  const numbers = [
+    ...chargeFaults(problem.charge),
     ...rangeFault('pressure_Pa', problem.pressure_Pa, lowest, highest, expected),
     ...heatFaults(problem.heat),
-    ...(Number.isInteger(rows) && rows >= 2 && rows <= MOST_ROWS
-      ? []
-      : [{ argument: 'rows', value: rows, expected: `a whole number of rows, 2 to ${MOST_ROWS}` }]),
+    ...wholeFault('rows', problem.rows ?? DEFAULT_ROWS, 2, MOST_ROWS),
   ];
-  if (faults.length > 0) throw new InputError(...faults);
+  if (numbers.length > 0) return numbers;
   const charge = chargeAmounts(problem.charge);
-  problem.until.forEach((rule, i) => {
-    faults.push(...stopRuleFaults(`until[${i}]`, rule, charge, problem.pressure_Pa));
-  });
-  if (faults.length > 0) throw new InputError(...faults);
-  return charge;
+  return problem.until.flatMap((rule, i) => stopRuleFaults(`until[${String(i)}]`, rule, charge, problem.pressure_Pa));
 }

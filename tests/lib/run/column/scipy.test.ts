@@ -31,6 +31,7 @@ describe('solveColumn', () => {
       ],
       outputs: { kind: 'every', interval_s: problem.interval_s },
       tolerance: 1e-8,
+      start: 'charge',
     },
     system,
   );

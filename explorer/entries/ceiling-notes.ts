@@ -45,10 +45,14 @@ export const platesNote = html`<p>
   plates and boils a little hotter than the curve at head pressure says.
 </p>`;
 
-export const azeotropeSource = source(
-  html`Measured at 1 atm: mole fraction 0.8943 at 78.15 °C (Carey and Lewis, 1932). Under vacuum it moves up, and far
-  down it is gone; no still on these pages runs there.`,
-);
+/** The measured azeotrope beside the model's own, which a model may miss a little. */
+export function azeotropeSource(model: { readonly moleFraction: number } | null, pressure: string): unknown {
+  const own = model === null ? 'knows none' : `puts it at ${fixed(model.moleFraction, 4)}`;
+  return source(
+    html`Measured at 1 atm: mole fraction 0.8943 at 78.15 °C (Carey and Lewis, 1932). The model drawn here ${own} at
+    ${pressure}. Under vacuum it moves up, and far down it is gone; no still on these pages runs there.`,
+  );
+}
 
 export const modelNote = html`<p>
   Wilson and NRTL are two equations fitted to measurements. Where a model puts the azeotrope a little lower, the last

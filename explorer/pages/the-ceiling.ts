@@ -115,6 +115,7 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
     const { units, specs } = this;
     const { equilibrium } = now.answers;
     const { azeotrope } = equilibrium;
+    const pressure = rows.pressureInWords(now.scenario.pressure, units.pressure);
     const mass = azeotrope && 100 * massFractionFromMoleFraction(azeotrope.moleFraction);
     return html`<section class="entry prose" aria-label="The run in words">
         ${runWords(now, this.pencils.at(-1), units, specs)}
@@ -127,8 +128,8 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
       </section>
       ${this.#idealStair(now)}
       <section class="entry prose after-words" aria-label="The azeotrope">
-        ${azeotropeWords(now, mass, rows.pressureInWords(now.scenario.pressure, units.pressure), units)}
-        <aside class="notes">${notes.stairNote} ${notes.azeotropeSource}</aside>
+        ${azeotropeWords(now, mass, pressure, units)}
+        <aside class="notes">${notes.stairNote} ${notes.azeotropeSource(azeotrope, pressure)}</aside>
       </section>
       <section class="entry prose" aria-labelledby="strangers">
         <h2 id="strangers">A gift and a wall</h2>

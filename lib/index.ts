@@ -92,7 +92,29 @@ export { minimumReflux, type MinimumReflux } from './run/steady/minimum-reflux.j
 export { staircase, type Staircase, type StaircaseQuestion, type StaircaseStep } from './run/steady/staircase.js';
 export { stagesAtTotalReflux, type StageCount } from './run/steady/total-reflux.js';
 
+// reference model: heats, vapour, uncertainty, hot liquid
+export { excessEnthalpy, excessHeatCapacity } from './mixture/activity/excess-enthalpy.js';
+export { densityOfLiquid, excessVolume } from './mixture/hot-density.js';
+export type { VapourModel } from './mixture/vapour/vapour-model.js';
+export { bubblePressure, type BubblePressure } from './equilibrium/bubble-pressure.js';
+export {
+  azeotropeUncertainty,
+  type AzeotropeUncertainty,
+  equilibriumUncertainty,
+  type EquilibriumUncertainty,
+} from './equilibrium/uncertainty.js';
+export {
+  leastSquares,
+  type LeastSquaresFit,
+  type LeastSquaresOptions,
+  type LeastSquaresProblem,
+} from './numerics/least-squares.js';
+export { saturatedDensityEthanol, saturatedDensityWater } from './substances/saturated-density.js';
+export { secondVirialEthanol, secondVirialWater } from './substances/second-virial.js';
+
 // runs in time
+export { problemFaults, solve, type RunProblem } from './run/solve.js';
+export { heatToBoil } from './run/heat-up.js';
 export { solveColumn } from './run/column/solve.js';
 export { MOST_PLATES } from './run/column/check.js';
 export type {
@@ -106,3 +128,6 @@ export type {
   StopRule,
 } from './run/problem.js';
 export type { Ending, RunSolution, SolveStatistics } from './run/solution.js';
+
+// decisions
+export { aboveStrength, type AboveStrength } from './craft/above-strength.js';

@@ -59,6 +59,7 @@ export function compiledCurve(tables: CurveTables): EquilibriumCurve {
   }
 
   function evaluate(x: number, pressure_Pa: Pascal, out: CurvePoint): CurvePoint {
+    checkRange('x', x, 0, 1, 'a mole fraction of ethanol from 0 to 1');
     setPressure(pressure_Pa);
     const position = x * intervals;
     const k = position <= 0 ? 0 : position >= intervals ? intervals - 1 : position | 0;

@@ -2,6 +2,7 @@
 // derivatives of the compiled functions. Built by compile-curve.ts; consumed by run/ and still/.
 
 import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
+import { checkRange } from '../errors.js';
 import { readValue, readVapour } from './slice-tables.js';
 
 /** Values and derivatives of a compiled equilibrium at one (x, P). */
@@ -53,13 +54,14 @@ export interface EquilibriumCurve {
  *
  * Equation: y = α x / (1 + (α − 1) x), α from the slice's spline.
  * @param slice Equilibrium at one pressure, from a compiled curve.
- * @param x Mole fraction of ethanol in the liquid; 0..1; a hair outside, the outermost piece is continued.
+ * @param x Mole fraction of ethanol in the liquid; 0..1; outside by more than 0.001 (a solver's stage may be a hair out), an InputError.
  * @returns Mole fraction of ethanol in the vapour, y*.
- * @example vapourOnSlice(createEthanolWater().curve('nrtl').at(101325), 0.5) // → 0.6578
+ * @throws InputError when x is not a number or outside its range.
+ * @example vapourOnSlice(createEthanolWater().curve('redlich-kister').at(101325), 0.5) // → 0.6511
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function vapourOnSlice(slice: CurveSlice, x: MoleFraction): MoleFraction {
-  return readVapour(slice.alpha, slice.intervals, x);
+  return readVapour(slice.alpha, slice.intervals, onSlice(x));
 }
 
 /**
@@ -67,13 +69,14 @@ export function vapourOnSlice(slice: CurveSlice, x: MoleFraction): MoleFraction 
  *
  * Equation: cubic spline in x.
  * @param slice Equilibrium at one pressure, from a compiled curve.
- * @param x Mole fraction of ethanol in the liquid; 0..1; a hair outside, the outermost piece is continued.
+ * @param x Mole fraction of ethanol in the liquid; 0..1; outside by more than 0.001 (a solver's stage may be a hair out), an InputError.
  * @returns Bubble temperature, [K].
- * @example temperatureOnSlice(createEthanolWater().curve('nrtl').at(101325), 0.5) // → 352.868
+ * @throws InputError when x is not a number or outside its range.
+ * @example temperatureOnSlice(createEthanolWater().curve('redlich-kister').at(101325), 0.5) // → 352.900
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function temperatureOnSlice(slice: CurveSlice, x: MoleFraction): Kelvin {
-  return readValue(slice.temperature, slice.intervals, x);
+  return readValue(slice.temperature, slice.intervals, onSlice(x));
 }
 
 /**
@@ -81,11 +84,20 @@ export function temperatureOnSlice(slice: CurveSlice, x: MoleFraction): Kelvin {
  *
  * Equation: y ΔHv,ethanol(T) + (1 − y) ΔHv,water(T) as a cubic spline in x.
  * @param slice Equilibrium at one pressure, from a compiled curve.
- * @param x Mole fraction of ethanol in the liquid; 0..1; a hair outside, the outermost piece is continued.
+ * @param x Mole fraction of ethanol in the liquid; 0..1; outside by more than 0.001 (a solver's stage may be a hair out), an InputError.
  * @returns Molar heat of vaporisation, [J/mol].
- * @example latentHeatOnSlice(createEthanolWater().curve('nrtl').at(101325), 0) // → 40654.2
+ * @throws InputError when x is not a number or outside its range.
+ * @example latentHeatOnSlice(createEthanolWater().curve('redlich-kister').at(101325), 0) // → 40654.2
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function latentHeatOnSlice(slice: CurveSlice, x: MoleFraction): number {
-  return readValue(slice.latentHeat, slice.intervals, x);
+  return readValue(slice.latentHeat, slice.intervals, onSlice(x));
+}
+
+/** A hair outside 0..1 is a solver's rounding; more is a mistake. */
+const HAIR = 1e-3;
+
+function onSlice(x: MoleFraction): MoleFraction {
+  checkRange('x', x, -HAIR, 1 + HAIR, 'a mole fraction of ethanol from 0 to 1');
+  return x;
 }

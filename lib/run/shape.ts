@@ -56,7 +56,8 @@ function kindFault(argument: string, value: unknown, kinds: readonly string[]): 
   return isRecord(value) ? oneOfFault(`${argument}.kind`, value['kind'], kinds) : recordFault(argument, value);
 }
 
-function oneOfFault(argument: string, value: unknown, known: readonly unknown[]): InputFault[] {
+/** A fault unless the value is one of the known ones. */
+export function oneOfFault(argument: string, value: unknown, known: readonly unknown[]): InputFault[] {
   if (known.includes(value)) return [];
   const names = known.filter((name) => name !== undefined).map(String);
   return [{ argument, value, expected: names.length === 1 ? `'${names[0]!}'` : `one of ${names.join(', ')}` }];

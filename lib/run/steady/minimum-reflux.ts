@@ -26,21 +26,28 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  * @param slice Equilibrium at the column's pressure.
  * @param kettleMoleFraction Ethanol in the kettle, x_B, [mol/mol]; 0 to 1; outside it throws.
  * @param distillateMoleFraction Ethanol in the distillate, x_D, [mol/mol]; 0 to 1; outside it throws.
- * @returns found true with R and its pinch (R is 0 when a bare pot already gives x_D); found false with reason 'beyondAzeotrope' when no reflux can hold it.
+ * @returns found true with R and its pinch (R is 0 when a bare pot already gives x_D); found false with reason 'beyondAzeotrope' when no reflux can hold it, 'notStronger' when the kettle holds no ethanol or lies at or beyond the azeotrope.
  * @throws InputError when a mole fraction is outside its range.
- * @example minimumReflux(createEthanolWater().curve('nrtl').at(101325), 0.0312, 0.8).reflux // → 2.4913
+ * @example minimumReflux(createEthanolWater().curve('redlich-kister').at(101325), 0.0312, 0.8).reflux // → 2.3290
  * Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605-611 (the pinch on the x-y diagram).
  */
 export function minimumReflux(
   slice: CurveSlice,
   kettleMoleFraction: MoleFraction,
   distillateMoleFraction: MoleFraction,
-): Outcome<MinimumReflux, 'beyondAzeotrope'> {
+): Outcome<MinimumReflux, 'beyondAzeotrope' | 'notStronger'> {
   checkRange('kettleMoleFraction', kettleMoleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1');
   checkRange('distillateMoleFraction', distillateMoleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1');
   const vapour = (x: number): number => readVapour(slice.alpha, slice.intervals, x);
   const low: number = kettleMoleFraction;
   const high: number = distillateMoleFraction;
+  if (vapour(low) <= low) {
+    return {
+      found: false,
+      reason: 'notStronger',
+      message: `No reflux strengthens a kettle of mole fraction ${String(low)}: its vapour is no stronger than its liquid.`,
+    };
+  }
   if (high <= vapour(low)) return { found: true, reflux: 0, pinchMoleFraction: low, pinch: 'kettle' };
 
   const slope = (x: number): number => (high - vapour(x)) / (high - x);

@@ -14,7 +14,7 @@ export interface StageCount {
 }
 
 const MOST_STAGES = 10_000;
-/** A stage that gains less than this has come to rest at the azeotrope. */
+/** A stage that gains less than this share of what it has has come to rest at the azeotrope. */
 const AT_REST = 1e-14;
 
 /**
@@ -26,7 +26,7 @@ const AT_REST = 1e-14;
  * @param toMoleFraction Ethanol at the head, [mol/mol]; at least the kettle's, below 1.
  * @returns found true with the number of stages (a fraction for the last); found false with reason 'beyondAzeotrope' when no number of stages reaches it.
  * @throws InputError when a mole fraction is outside its range.
- * @example stagesAtTotalReflux(createEthanolWater().curve('nrtl').at(101325), 0.0312, 0.8).stages // → 5.7407
+ * @example stagesAtTotalReflux(createEthanolWater().curve('redlich-kister').at(101325), 0.0312, 0.8).stages // → 5.9797
  * Source: M. R. Fenske, Ind. Eng. Chem. 24 (1932) 482-485; W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605-611.
  */
 export function stagesAtTotalReflux(
@@ -48,7 +48,7 @@ export function stagesAtTotalReflux(
   for (let stages = 0; stages < MOST_STAGES; stages++) {
     if (below >= toMoleFraction) return { found: true, stages };
     const above = readVapour(slice.alpha, slice.intervals, below);
-    if (above - below < AT_REST) break;
+    if (above - below < AT_REST * below) break;
     if (above >= toMoleFraction) {
       const part = (logit(toMoleFraction) - logit(below)) / (logit(above) - logit(below));
       return { found: true, stages: stages + part };

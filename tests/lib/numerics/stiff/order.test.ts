@@ -1,4 +1,4 @@
-// Order of accuracy of the Rosenbrock methods, measured. A slip in one digit of a tableau shows here.
+// Order of accuracy of the Rosenbrock methods, measured. The tableaus' own conditions stand in order-conditions.test.ts.
 
 import { describe, expect, it } from 'vitest';
 import { RODAS4 } from '#lib/numerics/stiff/rodas4.js';

@@ -2,13 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  moleFractionFromStrength,
-  solveColumn,
-  solveSimple,
-  type RunStep,
-  type StopRule,
-} from '#lib/index.js';
+import { moleFractionFromStrength, solveColumn, solveSimple, type RunStep, type StopRule } from '#lib/index.js';
 import { columnProblem, system } from '../../../support/column-problems.js';
 
 const eventError = 1e-6; // a rule is met to the solver's tolerance

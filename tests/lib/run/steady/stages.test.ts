@@ -13,7 +13,7 @@ import { bracketedRoot } from '#lib/numerics/root.js';
 import { publishedTable } from '../../../support/published-table.js';
 import { constantAlphaSlice, sliceThrough } from '../../../support/synthetic-slices.js';
 
-const slice = createEthanolWater().curve('nrtl').at(101325);
+const slice = createEthanolWater().curve('redlich-kister').at(101325);
 const weakKettle = moleFractionFromStrength(0.095);
 const rounding = 1e-12;
 
@@ -130,7 +130,7 @@ describe('staircase', () => {
       staircase({ slice, kettleMoleFraction: weakKettle, plates, efficiency: 0.65, reflux }).headMoleFraction;
     expect(head(8, 5)).toBeGreaterThan(head(4, 5));
     expect(head(8, 5)).toBeGreaterThan(head(8, 2));
-    expect(head(60, 'total')).toBeLessThan(0.8953);
+    expect(head(60, 'total')).toBeLessThan(0.8948);
   });
 
   it('is a bare pot without plates, and without reflux', () => {

@@ -1,0 +1,50 @@
+// What of a run stands above a strength.
+
+import { describe, expect, it } from 'vitest';
+import { aboveStrength, InputError, solveColumn, solveSimple } from '#lib/index.js';
+import { columnProblem, system } from '../../support/column-problems.js';
+
+const interpolation = 2e-3; // rows two minutes apart, linear between them
+
+describe('aboveStrength', () => {
+  it('is all that was collected at strength 0', () => {
+    const run = solveColumn(columnProblem(), system);
+    const above = aboveStrength(run, 0);
+    expect(above.volume_m3).toBeCloseTo(run.collectedVolume_m3.at(-1)!, 12);
+    expect(above.pureAlcohol_m3).toBeCloseTo(run.pureAlcoholCollected_m3.at(-1)!, 12);
+    expect(above.duration_s).toBeCloseTo(run.time_s.at(-1)! - 600, 6);
+  });
+
+  it('is what a run that stops at the strength collects', () => {
+    const at = (strength: number): ReturnType<typeof solveColumn> =>
+      solveColumn(
+        columnProblem({
+          sheet: [columnProblem().sheet[0]!, { reflux: 3, until: [{ kind: 'spoutStrengthBelow', strength }] }],
+        }),
+        system,
+      );
+    const stopped = at(0.8);
+    const above = aboveStrength(at(0.5), 0.8);
+    expect(Math.abs(above.volume_m3 / stopped.collectedVolume_m3.at(-1)! - 1)).toBeLessThan(interpolation);
+    expect(Math.abs(above.pureAlcohol_m3 / stopped.pureAlcoholCollected_m3.at(-1)! - 1)).toBeLessThan(interpolation);
+  });
+
+  it('is nothing above what a bare pot reaches', () => {
+    const pot = solveSimple(
+      {
+        kind: 'simple',
+        charge: { kind: 'volume', volume_m3: 0.1, strength: 0.1 },
+        pressure_Pa: 101325,
+        activity: 'raoult',
+        heat: { kind: 'power', power_W: 4000 },
+        until: [{ kind: 'alcoholLeftBelow', share: 0.1 }],
+      },
+      system,
+    );
+    expect(aboveStrength(pot, 0.9)).toEqual({ volume_m3: 0, pureAlcohol_m3: 0, shareOfCharge: 0, duration_s: 0 });
+  });
+
+  it('refuses a strength that is none', () => {
+    expect(() => aboveStrength(solveColumn(columnProblem(), system), 1.2)).toThrow(InputError);
+  });
+});

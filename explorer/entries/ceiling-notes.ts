@@ -3,7 +3,7 @@
 import { html } from 'lit';
 import { DEFAULT_ACTIVITY, fromSI } from '#lib/index.js';
 import { invented } from '../state/derive.js';
-import { fixed, joined } from '../text/format.js';
+import { fixed, joined, trimmed } from '../text/format.js';
 import { caution, modelName, source } from './words.js';
 
 /** The three hands, said once. */
@@ -22,15 +22,16 @@ export const kettleCaution = caution(
   Follow local codes and the maker’s instructions.`,
 );
 
-/** What nobody set on this page. */
-export const inventedStill = html`<p>
-  The charge and the still are invented for this page. A plate holds
-  ${joined(fixed(invented.plateHoldUp_mol, 0), 'mol')} of liquid and costs
-  ${joined(fixed(fromSI(invented.plateDrop_Pa, 'kPa'), 2), 'kPa')} of pressure. The column runs
-  ${joined(fixed(fromSI(invented.totalReflux_s, 'min'), 0), 'min')} at total reflux, then at the ratio above until the
-  spout falls to ${joined(fixed(100 * invented.endStrength, 0), '% vol')}. Each mole of vapour that condenses on a plate
-  raises another.
-</p>`;
+/** What nobody set on this page; `plate_mol` is what a plate holds. */
+export function inventedStill(plate_mol: number): unknown {
+  return html`<p>
+    The charge and the still are invented for this page. A plate holds ${joined(trimmed(plate_mol, 2), 'mol')} of liquid
+    and costs ${joined(fixed(fromSI(invented.plateDrop_Pa, 'kPa'), 2), 'kPa')} of pressure. The column runs
+    ${joined(fixed(fromSI(invented.totalReflux_s, 'min'), 0), 'min')} at total reflux, then at the ratio above until the
+    spout falls to ${joined(fixed(100 * invented.endStrength, 0), '% vol')}. Each mole of vapour that condenses on a
+    plate raises another.
+  </p>`;
+}
 
 export function modelSource(published: string): unknown {
   return source(html`Equilibrium by ${modelName(DEFAULT_ACTIVITY)}: ${published}.`);

@@ -7,7 +7,7 @@ import { azeotropeRow } from '../state/equilibrium-rows.js';
 import { runResults, type RunResults } from '../state/run-results.js';
 import { numberWithUnit } from '../components/number/number-spec.js';
 import type { NumberSpecs } from '../state/number-specs.js';
-import { clock, fixed, joined, percent } from '../text/format.js';
+import { clock, fixed, percent } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Answered } from '../pages/notebook-page.js';
 import { ink, pencil, print, roundStrength } from './words.js';
@@ -109,7 +109,7 @@ function endWords(now: Ceiling, units: UnitSystem): unknown {
     return html`The spout is down to ${end} ${took} after the first vapour. By then ${all} has come over.`;
   }
   if (ending.kind === 'stopped') {
-    const share = print(joined(fixed(100 * invented.mostCollected, 0), '%'));
+    const share = ink(percent(results.collected_m3 / now.scenario.chargeVolume));
     return html`After ${took} ${share} of the charge’s volume has come over, ${all}, and the run is ended before the
     kettle runs low.`;
   }

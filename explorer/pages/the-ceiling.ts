@@ -15,7 +15,7 @@ import { boilingDiagram } from '../figures/boiling-diagram.js';
 import { lastCorner } from '../figures/last-corner.js';
 import { runHistory } from '../figures/run-history.js';
 import { xyDiagram } from '../figures/xy-diagram.js';
-import { ceilingQuestions, type CeilingQuestions } from '../state/derive.js';
+import { ceilingQuestions, holdUp, type CeilingQuestions } from '../state/derive.js';
 import * as rows from '../state/equilibrium-rows.js';
 import { remembered } from '../state/memo.js';
 import { firstDrawn, positionIn, readAt } from '../state/run-results.js';
@@ -119,7 +119,7 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
     const mass = azeotrope && 100 * massFractionFromMoleFraction(azeotrope.moleFraction);
     return html`<section class="entry prose" aria-label="The run in words">
         ${runWords(now, this.pencils.at(-1), units, specs)}
-        <aside class="notes">${notes.inventedStill}</aside>
+        <aside class="notes">${notes.inventedStill(holdUp(now.scenario).plate_mol)}</aside>
       </section>
       <section class="entry prose" aria-labelledby="why">
         <h2 id="why">Why the steps stop</h2>

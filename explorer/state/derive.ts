@@ -2,7 +2,7 @@
 // changing units or moving a cursor solves nothing. What the page does not ask for is invented here and
 // said in its margin: hold-up, pressure drop, the run sheet.
 
-import { DEFAULT_ACTIVITY, toSI, type Charge, type ColumnProblem, type StopRule } from '#lib/index.js';
+import { chargeAmounts, DEFAULT_ACTIVITY, toSI, type Charge, type ColumnProblem, type StopRule } from '#lib/index.js';
 import type { EquilibriumQuestion, RunQuestion, StagesQuestion } from '../worker/questions.js';
 import { remembered } from './memo.js';
 import type { Scenario } from './scenario.js';
@@ -10,12 +10,13 @@ import type { Scenario } from './scenario.js';
 /** Invented for these pages, the same for every column. */
 export const invented = {
   plateHoldUp_mol: 2,
-  condenserHoldUp_mol: 1,
+  /** A very small still has smaller plates: none holds more than this share of the charge. */
+  mostOnPlate: 1 / 250,
   plateDrop_Pa: toSI(0.25, 'kPa'),
   totalReflux_s: toSI(20, 'min'),
   /** The run ends when the spout falls to this, % vol / 100, ... */
   endStrength: 0.4,
-  /** ... or when this share of the charge's volume has come over. */
+  /** ... or when this share of what is not on the plates has come over. */
   mostCollected: 0.9,
 } as const;
 
@@ -27,24 +28,35 @@ export function chargeOf(scenario: Scenario): Charge {
   return { kind: 'volume', volume_m3: scenario.chargeVolume, strength: scenario.chargeStrength };
 }
 
+/** What each plate holds, and the condenser half of it, mol; and both together as a share of the charge. */
+export function holdUp(scenario: Scenario): { plate_mol: number; condenser_mol: number; share: number } {
+  const { ethanol_mol, water_mol } = chargeAmounts(chargeOf(scenario));
+  const plate_mol = Math.min(invented.plateHoldUp_mol, invented.mostOnPlate * (ethanol_mol + water_mol));
+  const condenser_mol = plate_mol / 2;
+  const share = (scenario.plates * plate_mol + condenser_mol) / (ethanol_mol + water_mol);
+  return { plate_mol, condenser_mol, share };
+}
+
 /** When a run of these pages ends. */
 export function endRules(scenario: Scenario): readonly StopRule[] {
+  const share = invented.mostCollected * (1 - holdUp(scenario).share);
   return [
     { kind: 'spoutStrengthBelow', strength: invented.endStrength },
-    { kind: 'collectedVolume', volume_m3: invented.mostCollected * scenario.chargeVolume },
+    { kind: 'collectedVolume', volume_m3: share * scenario.chargeVolume },
   ];
 }
 
 /** The column of a scenario: a spell at total reflux, then a constant reflux ratio to the end. */
 export function columnProblem(scenario: Scenario): ColumnProblem {
+  const { plate_mol, condenser_mol } = holdUp(scenario);
   return {
     kind: 'column',
     charge: chargeOf(scenario),
     column: {
       plates: scenario.plates,
       efficiency: scenario.efficiency,
-      plateHoldUp_mol: invented.plateHoldUp_mol,
-      condenserHoldUp_mol: invented.condenserHoldUp_mol,
+      plateHoldUp_mol: plate_mol,
+      condenserHoldUp_mol: condenser_mol,
       headPressure_Pa: scenario.pressure,
       plateDrop_Pa: invented.plateDrop_Pa,
     },

@@ -31,7 +31,7 @@ export interface PurePressures {
  * @param temperature_K Temperature T, [K]; 273.16 to 480; outside it throws.
  * @returns Pressure [Pa] and mole fraction in the vapour.
  * @throws InputError when the composition or the temperature is outside its range.
- * @example bubblePressure(activityModel('nrtl'), 1, 351.44).pressure_Pa // → 101337
+ * @example bubblePressure(activityModel('redlich-kister'), 1, 351.44).pressure_Pa // → 101337
  * Source: modified Raoult's law; Poling, Prausnitz & O'Connell 2001, chapter 8.
  */
 export function bubblePressure(

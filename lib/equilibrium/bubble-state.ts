@@ -27,6 +27,10 @@ export interface BubbleState {
   alphaSlope: number;
   /** ∂y/∂x. */
   vapourSlope: number;
+  /** ∂ ln(K_ethanol P)/∂T at constant x and P, 1/K. */
+  thermalEthanol: number;
+  /** The same of water, 1/K. */
+  thermalWater: number;
 }
 
 /** Checks x and P of a public equilibrium function. */
@@ -62,6 +66,8 @@ export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_P
     temperatureSlope: 0,
     alphaSlope: 0,
     vapourSlope: 0,
+    thermalEthanol: 0,
+    thermalWater: 0,
   };
   let lastPressure_Pa = 0;
 
@@ -125,6 +131,8 @@ export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_P
     state.temperature_K = temperature_K;
     state.alpha = alpha;
     state.vapour = (alpha * x) / denominator;
+    state.thermalEthanol = thermal1;
+    state.thermalWater = thermal2;
     state.temperatureSlope = temperatureSlope;
     state.alphaSlope = alphaSlope;
     state.vapourSlope = (alpha + alphaSlope * x * (1 - x)) / (denominator * denominator);

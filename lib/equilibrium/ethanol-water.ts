@@ -18,7 +18,7 @@ export interface EthanolWater {
  *
  * Equation: compileCurve(activityModel(name)), once for each name.
  * @returns Models and curves by name.
- * @example createEthanolWater().curve('nrtl').model // → 'nrtl'
+ * @example createEthanolWater().curve('redlich-kister').model // → 'redlich-kister'
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function createEthanolWater(): EthanolWater {

@@ -1,30 +1,38 @@
 // Molar enthalpies of ethanol-water mixtures, counted from the two pure liquids at 0 °C.
 //
-//   h(x, T) = x h1(T) + (1 − x) h2(T)        H(y, T) = y H1(T) + (1 − y) H2(T)
+//   h(x, T) = x h1(T) + (1 − x) h2(T) + hE(x, T)        H(y, T) = y H1(T) + (1 − y) H2(T)
 //
-// Ideal mixing in both: the heat of mixing of the liquid is left out until the project's own activity model
-// supplies it. It is −0.78 kJ/mol at most at 25 °C and changes sign near the boiling points, against some
-// 40 kJ/mol of vaporisation. Each vapour counts as saturated at T. Real vapours at the same T but a lower partial
+// The heat of mixing hE comes from the activity model (Gibbs-Helmholtz), so the liquid agrees with the equilibrium
+// that boils it. Each vapour counts as saturated at T. Real vapours at the same T but a lower partial
 // pressure hold up to some 1 kJ/mol more (ethanol at 1 atm is 1.2 kJ/mol below its ideal gas), 3 % of vaporisation.
 
 import type { JoulePerMole, Kelvin, MoleFraction } from '../units/quantities.js';
 import { ETHANOL, WATER } from '../substances/enthalpy.js';
+import type { ActivityModel } from './activity/activity-model.js';
+import { excessEnthalpy, excessHeatCapacity } from './activity/excess-enthalpy.js';
+import { activityModel, DEFAULT_ACTIVITY } from './activity/registry.js';
 import { share } from './share.js';
 
 /**
- * Molar enthalpy of a liquid mixture, with ideal mixing.
+ * Molar enthalpy of a liquid mixture, heat of mixing included.
  *
- * Equation: h = x h1(T) + (1 − x) h2(T), pure liquids at 0 °C have h = 0.
+ * Equation: h = x h1(T) + (1 − x) h2(T) + hE(x, T), pure liquids at 0 °C have h = 0.
  * @param moleFraction Mole fraction of ethanol in the liquid, x; 0..1; outside, an InputError.
  * @param temperature_K Temperature, T, [K]; 273.15..390; outside, an InputError.
+ * @param model Activity model that gives hE; the default one when none is named, Raoult's law for ideal mixing.
  * @returns Enthalpy, h, [J/mol of mixture].
  * @throws InputError when the mole fraction or the temperature is outside its range.
- * @example liquidEnthalpy(0.1, 364.95) // → 7361
- * Source: definition of ideal mixing, docs/theory/strength.md.
+ * @example liquidEnthalpy(0.1, 364.95, activityModel('raoult')) // → 7361
+ * Source: definition; docs/theory/strength.md.
  */
-export function liquidEnthalpy(moleFraction: MoleFraction, temperature_K: Kelvin): JoulePerMole {
+export function liquidEnthalpy(
+  moleFraction: MoleFraction,
+  temperature_K: Kelvin,
+  model: ActivityModel = activityModel(DEFAULT_ACTIVITY),
+): JoulePerMole {
   const x = share('moleFraction', moleFraction, 'a mole fraction from 0 to 1');
-  return x * ETHANOL.liquidEnthalpy(temperature_K) + (1 - x) * WATER.liquidEnthalpy(temperature_K);
+  const apart = x * ETHANOL.liquidEnthalpy(temperature_K) + (1 - x) * WATER.liquidEnthalpy(temperature_K);
+  return apart + excessEnthalpy(model, x, temperature_K);
 }
 
 /**
@@ -44,17 +52,23 @@ export function vapourEnthalpy(moleFraction: MoleFraction, temperature_K: Kelvin
 }
 
 /**
- * Molar heat capacity of a liquid mixture, with ideal mixing, which is 13 % low at 11.5 mol % ethanol and 23 °C.
+ * Molar heat capacity of a liquid mixture, excess heat capacity included.
  *
- * Equation: cp = x cp1(T) + (1 − x) cp2(T).
+ * Equation: cp = x cp1(T) + (1 − x) cp2(T) + cpE(x, T).
  * @param moleFraction Mole fraction of ethanol in the liquid, x; 0..1; outside, an InputError.
  * @param temperature_K Temperature, T, [K]; 273.15..390; outside, an InputError.
+ * @param model Activity model that gives cpE; the default one when none is named, Raoult's law for ideal mixing.
  * @returns Heat capacity, cp, [J/(mol K)].
  * @throws InputError when the mole fraction or the temperature is outside its range.
- * @example liquidHeatCapacity(0.1, 298.15) // → 79.08
- * Source: definition of ideal mixing, docs/theory/strength.md.
+ * @example liquidHeatCapacity(0.1, 298.15, activityModel('raoult')) // → 79.08
+ * Source: definition; docs/theory/strength.md.
  */
-export function liquidHeatCapacity(moleFraction: MoleFraction, temperature_K: Kelvin): number {
+export function liquidHeatCapacity(
+  moleFraction: MoleFraction,
+  temperature_K: Kelvin,
+  model: ActivityModel = activityModel(DEFAULT_ACTIVITY),
+): number {
   const x = share('moleFraction', moleFraction, 'a mole fraction from 0 to 1');
-  return x * ETHANOL.liquidHeatCapacity(temperature_K) + (1 - x) * WATER.liquidHeatCapacity(temperature_K);
+  const apart = x * ETHANOL.liquidHeatCapacity(temperature_K) + (1 - x) * WATER.liquidHeatCapacity(temperature_K);
+  return apart + excessHeatCapacity(model, x, temperature_K);
 }

@@ -16,11 +16,13 @@ import scipy
 from scipy.integrate import solve_ivp
 
 R_GAS = 8.314462618
-A12, B12, A21, B21, ALPHA = -0.8009, 246.18, 3.4578, -586.0809, 0.3
+A12, B12, C12 = 2.57007639399, 153.46682906, -0.512851572932
+A21, B21, C21 = 64.4684345504, -3705.82065674, -8.89692991598
+ALPHA = 0.362023387614
 
 
 def ln_gamma(x, t):
-    tau12, tau21 = A12 + B12 / t, A21 + B21 / t
+    tau12, tau21 = A12 + B12 / t + C12 * np.log(t), A21 + B21 / t + C21 * np.log(t)
     g12, g21 = np.exp(-ALPHA * tau12), np.exp(-ALPHA * tau21)
     w = 1 - x
     p, q = x + w * g21, w + x * g12

@@ -5,12 +5,10 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { format } from 'prettier';
 import { leastSquares } from '../../dist/lib/numerics/least-squares.js';
 import { SETS } from './measurements.mjs';
-import { expansion, nrtl, SERIES, wilson } from './models.mjs';
+import { expansion, nrtl, SERIES, STRETCH, wilson } from './models.mjs';
 import { residualsOf } from './residuals-of.mjs';
 
 const PARAMETERS = new URL('../parameters/', import.meta.url);
-/** Stretches tried; the one with the smallest sum of squares is kept. */
-const STRETCHES = [1, 1.5, 2, 2.5, 3, 3.5, 4];
 const fitted = SETS.filter(({ role }) => role === 'fit');
 
 function residualVector(model) {
@@ -66,15 +64,9 @@ function cholesky(matrix, n) {
 }
 
 async function main() {
-  const tried = [];
-  for (const stretch of STRETCHES) {
-    const found = fit(expansion(stretch), tried.at(-1) && Array.from(tried.at(-1).found.parameters));
-    say(`expansion, stretch ${stretch}`, found);
-    tried.push({ stretch, found });
-  }
-  const { stretch, found } = tried.reduce((a, b) => (b.found.sumOfSquares < a.found.sumOfSquares ? b : a));
-  const form = expansion(stretch);
-  const reduced = found.sumOfSquares / found.degreesOfFreedom;
+  const form = expansion(STRETCH);
+  const found = fit(form);
+  const reduced = say(form.key, found);
   const n = found.parameters.length;
   await write(form.key, {
     coefficients: form.coefficients(found.parameters).map(row),

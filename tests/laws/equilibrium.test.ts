@@ -86,6 +86,19 @@ describe.each(models)('$name', ({ name, model }) => {
     }
   });
 
+  it('has at most one azeotrope at any pressure from 5 kPa to 1 MPa', () => {
+    for (let pressure_Pa = 5e3; pressure_Pa <= 1e6; pressure_Pa *= 1.5) {
+      let crossings = 0;
+      let before = relativeVolatility(model, 0, pressure_Pa) - 1;
+      for (let i = 1; i <= 400; i++) {
+        const now = relativeVolatility(model, i / 400, pressure_Pa) - 1;
+        if (now * before < 0) crossings += 1;
+        before = now;
+      }
+      expect(crossings, `${pressure_Pa} Pa`).toBeLessThanOrEqual(1);
+    }
+  });
+
   it(expectedTo(name, 'moves its azeotrope to less ethanol with rising pressure'), () => {
     const found = pressures_Pa.map((pressure_Pa) => azeotrope(model, pressure_Pa));
     const moves = found.every((each, i) => {

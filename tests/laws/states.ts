@@ -18,7 +18,12 @@ export const exceptions: readonly { readonly law: string; readonly model: string
   {
     law: 'moves its azeotrope to less ethanol with rising pressure',
     model: 'wilson',
-    reason: 'parameters independent of temperature give the excess Gibbs energy the wrong slope in T',
+    reason: 'six parameters for all temperatures: fitted from 25 to 150 °C, its azeotrope turns round near 2 bar',
+  },
+  {
+    law: 'moves its azeotrope to less ethanol with rising pressure',
+    model: 'nrtl',
+    reason: 'seven parameters for all temperatures: fitted from 25 to 150 °C, its azeotrope turns round near 2 bar',
   },
   { law: 'moves its azeotrope to less ethanol with rising pressure', model: 'raoult', reason: 'it has no azeotrope' },
 ];

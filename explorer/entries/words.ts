@@ -41,7 +41,12 @@ export function roundStrength(strength: number, units: UnitSystem): string {
   return joined(trimmed(units.strength.toShown(strength), 1), units.strength.unit);
 }
 
-const modelNames: Readonly<Record<string, string>> = { nrtl: 'NRTL', wilson: 'Wilson', raoult: 'Raoult’s law' };
+const modelNames: Readonly<Record<string, string>> = {
+  'redlich-kister': 'Redlich-Kister',
+  nrtl: 'NRTL',
+  wilson: 'Wilson',
+  raoult: 'Raoult’s law',
+};
 
 /** An activity model as people call it. */
 export function modelName(name: string): string {

@@ -1,10 +1,9 @@
 // The page 'The ceiling': why a column stops short of pure, with the reader's own charge and still.
 
 import { html, nothing, type PropertyDeclarations } from 'lit';
-import { activityModel, DEFAULT_ACTIVITY, massFractionFromMoleFraction } from '#lib/index.js';
+import { massFractionFromMoleFraction } from '#lib/index.js';
 import '../components/answer/kp-answer.js';
 import '../components/figure/kp-figure.js';
-import '../entries/plates-or-reflux.js';
 import type { SentencePart } from '../components/number/kp-setup.js';
 import { judged, modelTable, ninetySixWords, tryIt } from '../entries/the-96.js';
 import { runRows, runWords } from '../entries/the-run.js';
@@ -18,7 +17,8 @@ import { xyDiagram } from '../figures/xy-diagram.js';
 import { ceilingQuestions, holdUp, type CeilingQuestions } from '../state/derive.js';
 import * as rows from '../state/equilibrium-rows.js';
 import { remembered } from '../state/memo.js';
-import { firstDrawn, positionIn, readAt } from '../state/run-results.js';
+import { cursorPosition, cursorX, turned, type RunCursor } from '../state/run-cursor.js';
+import { readAt } from '../state/run-results.js';
 import type { ParameterKey, Scenario } from '../state/scenario.js';
 import { countInWords, ordinal } from '../text/format.js';
 import { NotebookPage, type Answered } from './notebook-page.js';
@@ -43,18 +43,15 @@ const sentence: readonly SentencePart<ParameterKey>[] = [
   '.',
 ];
 
-/** Where the cursor stands before it is moved: this share of the run's volume. */
-const firstCursor = 0.2;
+/** The figures have come by then, ms. */
+const afterFigures_ms = 1000;
 
 export class TheCeiling extends NotebookPage<CeilingQuestions> {
   static override properties: PropertyDeclarations = {
-    along: { state: true },
     cursor: { state: true },
     showsRaoult: { state: true },
   };
-  declare private along: 'volume' | 'time';
-  /** Position of the cursor as collected volume (m³) or time (s); null until it is moved. */
-  declare private cursor: number | null;
+  declare private cursor: RunCursor;
   declare private showsRaoult: boolean;
 
   readonly #runRows = remembered(runRows);
@@ -66,9 +63,13 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
 
   constructor() {
     super('plates');
-    this.along = 'volume';
-    this.cursor = null;
+    this.cursor = { along: 'volume', x: null };
     this.showsRaoult = false;
+  }
+
+  /** The table comes after the figures, its code too. */
+  protected override firstUpdated(): void {
+    setTimeout(() => void import('../entries/plates-or-reflux.js'), afterFigures_ms);
   }
 
   protected override questions(scenario: Scenario): CeilingQuestions {
@@ -94,19 +95,25 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
   }
 
   #history(now: Ceiling): unknown {
-    const data = this.near.rows('run', () => this.#runRows(now, this.pencils, this.along, this.units, this.specs));
+    const data = this.near.rows('run', () =>
+      this.#runRows(now, this.pencils, this.cursor.along, this.units, this.specs),
+    );
     return html`<kp-figure
         class="setup-figure"
         data-figure="run"
         .figure=${runHistory}
         .rows=${data}
-        .cursorX=${this.#cursorX(now)}
+        .cursorX=${cursorX(this.cursor, now.answers.run.solution)}
         .pencils=${this.pencils.length}
-        @cursor-moved=${(event: CustomEvent<{ x: number }>) => (this.cursor = event.detail.x)}
+        @cursor-moved=${(event: CustomEvent<{ x: number }>) => (this.cursor = { ...this.cursor, x: event.detail.x })}
       ></kp-figure>
       <p class="words-to-press">
-        <button type="button" class="word-button" @click=${() => this.#turn(now)}>
-          ${this.along === 'volume' ? 'Draw it against time' : 'Draw it against what is collected'}
+        <button
+          type="button"
+          class="word-button"
+          @click=${() => (this.cursor = turned(this.cursor, now.answers.run.solution))}
+        >
+          ${this.cursor.along === 'volume' ? 'Draw it against time' : 'Draw it against what is collected'}
         </button>
       </p>`;
   }
@@ -124,7 +131,7 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
       <section class="entry prose" aria-labelledby="why">
         <h2 id="why">Why the steps stop</h2>
         ${stairWords(now, this.blank('chargeStrength'), units)}
-        <aside class="notes">${notes.modelSource(activityModel(DEFAULT_ACTIVITY).source)}</aside>
+        <aside class="notes">${notes.modelSource(equilibrium.model)}</aside>
       </section>
       ${this.#idealStair(now)}
       <section class="entry prose after-words" aria-label="The azeotrope">
@@ -184,7 +191,7 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
     const { units, specs } = this;
     const { equilibrium, run } = now.answers;
     const { scenario } = now;
-    const at = this.#position(now);
+    const at = cursorPosition(this.cursor, run.solution);
     const stair = this.near.rows('at-work', () =>
       this.#plates(this.#curve(equilibrium.slice), equilibrium, run.solution, scenario, at, units),
     );
@@ -219,31 +226,6 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
       .subject=${now.answers.stages}
       .judge=${(given: number) => judged(given, asked, ladder, this.units)}
     ></kp-answer>`;
-  }
-
-  /** Row, with its part, under the cursor. */
-  #position(now: Ceiling): number {
-    return positionIn(this.#column(now), this.#cursorX(now));
-  }
-
-  #cursorX(now: Ceiling): number {
-    if (this.cursor !== null) return this.cursor;
-    const { solution } = now.answers.run;
-    const volume = firstCursor * solution.collectedVolume_m3[solution.rows - 1]!;
-    const position = Math.max(positionIn(solution.collectedVolume_m3, volume), firstDrawn(solution));
-    return readAt(this.#column(now), position);
-  }
-
-  #column(now: Ceiling): Float64Array {
-    const { solution } = now.answers.run;
-    return this.along === 'volume' ? solution.collectedVolume_m3 : solution.time_s;
-  }
-
-  /** From volume to time or back; the cursor stays at its moment. */
-  #turn(now: Ceiling): void {
-    const position = this.#position(now);
-    this.along = this.along === 'volume' ? 'time' : 'volume';
-    if (this.cursor !== null) this.cursor = readAt(this.#column(now), position);
   }
 }
 

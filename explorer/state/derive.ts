@@ -79,9 +79,11 @@ export type CeilingQuestions = {
   readonly run: RunQuestion;
   readonly equilibrium: EquilibriumQuestion;
   readonly raoult: EquilibriumQuestion;
+  readonly nrtl: EquilibriumQuestion;
   readonly wilson: EquilibriumQuestion;
   readonly stages: StagesQuestion;
   readonly stagesByRaoult: StagesQuestion;
+  readonly stagesByNrtl: StagesQuestion;
   readonly stagesByWilson: StagesQuestion;
 };
 
@@ -93,9 +95,11 @@ export const ceilingQuestions = remembered((scenario: Scenario): CeilingQuestion
     run: { kind: 'run', problem: columnProblem(scenario) },
     equilibrium: { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa },
     raoult: { kind: 'equilibrium', activity: 'raoult', pressure_Pa },
+    nrtl: { kind: 'equilibrium', activity: 'nrtl', pressure_Pa },
     wilson: { kind: 'equilibrium', activity: 'wilson', pressure_Pa },
     stages: { ...stages, activity: DEFAULT_ACTIVITY },
     stagesByRaoult: { ...stages, activity: 'raoult' },
+    stagesByNrtl: { ...stages, activity: 'nrtl' },
     stagesByWilson: { ...stages, activity: 'wilson' },
   };
 });

@@ -2,9 +2,6 @@
 // kettle as it is at one moment.
 
 import {
-  activityModel,
-  DEFAULT_ACTIVITY,
-  dewPoint,
   fromSI,
   moleFractionFromStrength,
   strengthFromMoleFraction,
@@ -19,7 +16,7 @@ import { joined, trimmed } from '../text/format.js';
 import { unitSystems, type UnitSystem } from '../text/unit-systems.js';
 import type { EquilibriumAnswer } from '../worker/questions.js';
 import { remembered } from './memo.js';
-import { readAt, readPlate } from './run-results.js';
+import { positionIn, readAt, readPlate } from './run-results.js';
 import type { Scenario } from './scenario.js';
 
 /** Points of a drawn curve; the weak end is steep and gets more than its share. */
@@ -130,7 +127,7 @@ function refluxLabel(reflux: number): string {
   return `reflux ${joined(trimmed(reflux, 2), ': 1')}`;
 }
 
-/** Rows of the boiling diagram with kettle and head as they stand at one moment. */
+/** Rows of the boiling diagram with kettle and head as they stand at one moment, each on the drawn curve. */
 export function boilingDiagramRows(
   curve: CurveRows,
   answer: EquilibriumAnswer,
@@ -139,24 +136,20 @@ export function boilingDiagramRows(
   headMoleFraction: number,
   units: UnitSystem,
 ): BoilingDiagramRows {
-  const head = dewPoint(activityModel(DEFAULT_ACTIVITY), headMoleFraction, pressure);
+  const { liquidMoleFraction, vapourMoleFraction, temperature_K } = curve;
+  const point = (label: string, position: number): BoilingDiagramRows['points'][number] => ({
+    label,
+    liquidMoleFraction: readAt(liquidMoleFraction, position),
+    vapourMoleFraction: readAt(vapourMoleFraction, position),
+    temperature_K: readAt(temperature_K, position),
+  });
   return {
     curve,
     azeotrope: azeotropeRow(answer, pressure, units.pressure),
     units,
     points: [
-      {
-        label: 'kettle',
-        liquidMoleFraction: kettleMoleFraction,
-        vapourMoleFraction: vapourOnSlice(answer.slice, kettleMoleFraction),
-        temperature_K: temperatureOnSlice(answer.slice, kettleMoleFraction),
-      },
-      {
-        label: 'head',
-        liquidMoleFraction: head.liquidMoleFraction,
-        vapourMoleFraction: headMoleFraction,
-        temperature_K: head.temperature_K,
-      },
+      point('kettle', positionIn(liquidMoleFraction, kettleMoleFraction)),
+      point('head', positionIn(vapourMoleFraction, headMoleFraction)),
     ],
   };
 }

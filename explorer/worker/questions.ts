@@ -44,6 +44,8 @@ export type Question = RunQuestion | EquilibriumQuestion | StagesQuestion;
 
 export interface EquilibriumAnswer {
   readonly kind: 'equilibrium';
+  /** Name of the model, and where its parameters come from. */
+  readonly model: { readonly name: string; readonly source: string };
   readonly slice: CurveSlice;
   /** Null where the model has none at this pressure. */
   readonly azeotrope: {
@@ -103,9 +105,11 @@ function answerTo(question: Question, system: EthanolWater): Answer {
 }
 
 function equilibrium({ activity, pressure_Pa }: EquilibriumQuestion, system: EthanolWater): EquilibriumAnswer {
-  const found = azeotrope(activityModel(activity), pressure_Pa);
+  const model = activityModel(activity);
+  const found = azeotrope(model, pressure_Pa);
   return {
     kind: 'equilibrium',
+    model: { name: model.name, source: model.source },
     slice: system.curve(activity).at(pressure_Pa),
     azeotrope: found.found
       ? {

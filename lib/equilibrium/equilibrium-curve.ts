@@ -43,7 +43,7 @@ export interface EquilibriumCurve {
   readonly model: string;
   /** Pressures it covers, Pa; outside, `at` and `evaluate` throw an InputError. */
   readonly range_Pa: readonly [Pascal, Pascal];
-  /** The curve at one pressure (cached by the caller, not here). */
+  /** The curve at one pressure (createEthanolWater keeps those last asked for). */
   at(pressure_Pa: Pascal): CurveSlice;
   /** Values with derivatives in x and P. */
   evaluate(x: MoleFraction, pressure_Pa: Pascal, out: CurvePoint): CurvePoint;

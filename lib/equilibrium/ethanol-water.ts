@@ -3,7 +3,7 @@
 import type { ActivityModel } from '../mixture/activity/activity-model.js';
 import { activityModel, type ActivityName, DEFAULT_ACTIVITY } from '../mixture/activity/registry.js';
 import { compileCurve } from './compile-curve.js';
-import type { EquilibriumCurve } from './equilibrium-curve.js';
+import type { CurveSlice, EquilibriumCurve } from './equilibrium-curve.js';
 
 /** Turns names in a problem into models and curves. */
 export interface EthanolWater {
@@ -14,7 +14,7 @@ export interface EthanolWater {
 }
 
 /**
- * The system ethanol + water, which keeps the curves it has compiled.
+ * The system ethanol + water, which keeps the curves it has compiled and their slices at the pressures last asked for.
  *
  * Equation: compileCurve(activityModel(name)), once for each name.
  * @returns Models and curves by name.
@@ -28,9 +28,28 @@ export function createEthanolWater(): EthanolWater {
     curve(name = DEFAULT_ACTIVITY) {
       const known = curves.get(name);
       if (known !== undefined) return known;
-      const curve = compileCurve(activityModel(name));
+      const curve = withKeptSlices(compileCurve(activityModel(name)));
       curves.set(name, curve);
       return curve;
+    },
+  };
+}
+
+/** Slices kept of one curve: every plate of a few columns. The oldest goes first. */
+const MOST_SLICES = 200;
+
+/** The same curve, which keeps the slices it has made: changing plates or reflux asks for the same pressures again. */
+function withKeptSlices(curve: EquilibriumCurve): EquilibriumCurve {
+  const slices = new Map<number, CurveSlice>();
+  return {
+    ...curve,
+    at(pressure_Pa) {
+      const known = slices.get(pressure_Pa);
+      if (known !== undefined) return known;
+      const slice = curve.at(pressure_Pa);
+      if (slices.size >= MOST_SLICES) slices.delete(slices.keys().next().value!);
+      slices.set(pressure_Pa, slice);
+      return slice;
     },
   };
 }

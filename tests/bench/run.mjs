@@ -6,7 +6,7 @@ import { RODAS5P } from '../../dist/lib/numerics/stiff/rodas5p.js';
 import { medianTime, table } from './timing.mjs';
 import { bareYardstick, converged, largestDifference, yardstickProblem } from './yardstick.mjs';
 
-const ACTIVITY = 'nrtl';
+const ACTIVITY = lib.DEFAULT_ACTIVITY;
 const ms = (time) => time.toFixed(3);
 const system = lib.createEthanolWater();
 const reference = converged(system, ACTIVITY);

@@ -56,12 +56,6 @@ export function returnedShare(reflux: number | 'total'): number {
 export function columnSystem(problem: ColumnProblem, curve: EquilibriumCurve): ColumnSystem {
   const { column } = problem;
   const { ethanol_mol, water_mol } = chargeAmounts(problem.charge);
-  const slices = new Map<number, CurveSlice>();
-  const at = (pressure_Pa: number): CurveSlice => {
-    const known = slices.get(pressure_Pa) ?? curve.at(pressure_Pa);
-    slices.set(pressure_Pa, known);
-    return known;
-  };
   const total_mol = ethanol_mol + water_mol;
   const held_mol = column.plates * column.plateHoldUp_mol + column.condenserHoldUp_mol;
   return {
@@ -72,11 +66,11 @@ export function columnSystem(problem: ColumnProblem, curve: EquilibriumCurve): C
     heat: problem.heat,
     chargeEthanol_mol: ethanol_mol,
     chargeTotal_mol: total_mol,
-    kettleSlice: at(column.headPressure_Pa + column.plates * column.plateDrop_Pa),
+    kettleSlice: curve.at(column.headPressure_Pa + column.plates * column.plateDrop_Pa),
     plateSlices: Array.from({ length: column.plates }, (_none, i) =>
-      at(column.headPressure_Pa + (column.plates - 1 - i) * column.plateDrop_Pa),
+      curve.at(column.headPressure_Pa + (column.plates - 1 - i) * column.plateDrop_Pa),
     ),
-    headSlice: at(column.headPressure_Pa),
+    headSlice: curve.at(column.headPressure_Pa),
     flows: { returned: 1, drawn: 0, since_mol: 0, kettleStart_mol: total_mol - held_mol },
   };
 }

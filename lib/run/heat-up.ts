@@ -2,6 +2,7 @@
 // before.
 
 import { bubblePoint } from '../equilibrium/bubble-point.js';
+import { ZERO_CELSIUS } from '../constants.js';
 import { checkRange } from '../errors.js';
 import type { ActivityModel } from '../mixture/activity/activity-model.js';
 import { liquidEnthalpy } from '../mixture/enthalpy.js';
@@ -27,8 +28,8 @@ export function heatToBoil(charge: Charge, from_K: Kelvin, pressure_Pa: Pascal, 
   const amount_mol = ethanol_mol + water_mol;
   const moleFraction = ethanol_mol / amount_mol;
   const { temperature_K } = bubblePoint(model, moleFraction, pressure_Pa);
-  const expected = `a temperature from 273.15 K up to the boiling point, ${temperature_K.toFixed(2)} K`;
-  checkRange('from_K', from_K, 273.15, temperature_K, expected);
+  const expected = `a temperature from 0 °C up to the boiling point, ${temperature_K.toFixed(2)} K`;
+  checkRange('from_K', from_K, ZERO_CELSIUS, temperature_K, expected);
   return (
     amount_mol * (liquidEnthalpy(moleFraction, temperature_K, model) - liquidEnthalpy(moleFraction, from_K, model))
   );

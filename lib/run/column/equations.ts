@@ -11,7 +11,7 @@
 // f and its Jacobian, so the method keeps the ethanol balance to round-off.
 
 import type { CurveSlice } from '../../equilibrium/equilibrium-curve.js';
-import { bandedMatrix } from '../../numerics/linear/banded.js';
+import { pentadiagonalMatrix } from '../../numerics/linear/pentadiagonal.js';
 import { tridiagonalMatrix } from '../../numerics/linear/tridiagonal.js';
 import type { ShiftedMatrix } from '../../numerics/linear/shifted-matrix.js';
 import type { StiffSystem } from '../../numerics/stiff/stiff-system.js';
@@ -26,7 +26,7 @@ export function columnEquations(column: ColumnSystem, tolerance: number): StiffS
   const { layout, flows } = column;
   const { size, plates } = layout;
   const murphree = layout.stride === 2;
-  const matrix = murphree ? bandedMatrix(size, 2, 2) : tridiagonalMatrix(size);
+  const matrix = murphree ? pentadiagonalMatrix(size) : tridiagonalMatrix(size);
   const jacobian = jacobianWriter(matrix, murphree);
   const { condenser, receiverEthanol } = layout;
   const weights = errorWeights(column, tolerance);

@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bandedMatrix } from '#lib/numerics/linear/banded.js';
+import { pentadiagonalMatrix } from '#lib/numerics/linear/pentadiagonal.js';
 import { tridiagonalMatrix } from '#lib/numerics/linear/tridiagonal.js';
 
 const roundOff = 1e-9; // well-conditioned matrices of size ≤ 12
@@ -61,6 +62,25 @@ describe('shifted matrices', () => {
   it('say so when the matrix is singular', () => {
     expect(bandedMatrix(2, 1, 1).factor(new Float64Array(2), 1)).toBe(false);
     expect(tridiagonalMatrix(2).factor(new Float64Array(2), 1)).toBe(false);
+  });
+
+  it('agree between the pentadiagonal and the banded member', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 20 }), numbers(120), (n, random) => {
+        const pentadiagonal = pentadiagonalMatrix(n);
+        const banded = bandedMatrix(n, 2, 2);
+        const mass = new Float64Array(n).map((_v, i) => (i % 2 === 0 ? 1 : 0.5));
+        pentadiagonal.entries.set(random.slice(0, 5 * n));
+        banded.entries.set(pentadiagonal.entries);
+        const one = Float64Array.from(random.slice(-n));
+        const other = Float64Array.from(one);
+        pentadiagonal.factor(mass, 15);
+        banded.factor(mass, 15);
+        pentadiagonal.solve(one);
+        banded.solve(other);
+        one.forEach((value, i) => expect(value).toBeCloseTo(other[i]!, 12));
+      }),
+    );
   });
 
   it('agree between the tridiagonal and the banded member', () => {

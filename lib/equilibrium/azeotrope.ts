@@ -4,12 +4,14 @@ import type { Outcome } from '../errors.js';
 import type { ActivityModel } from '../mixture/activity/activity-model.js';
 import { bracketedRoot } from '../numerics/root.js';
 import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
-import { bubbleSolver, checkPressure } from './bubble-state.js';
+import { bubbleSolver, checkPressure, isExtrapolated } from './bubble-state.js';
 
 /** Where x = y, and the temperature there. */
 export interface Azeotrope {
   readonly moleFraction: MoleFraction;
   readonly temperature_K: Kelvin;
+  /** Whether the temperature lies outside those that the model was fitted to. */
+  readonly extrapolated: boolean;
 }
 
 /**
@@ -18,7 +20,7 @@ export interface Azeotrope {
  * Equation: ln α(x, P) = 0 for 0 < x < 1: sign change on a grid, then a bracketed root.
  * @param model Activity model that gives γ.
  * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
- * @returns found true with mole fraction and temperature [K]; found false with reason 'none' when α stays on one side of 1. With several (no sound model has them) the weakest.
+ * @returns found true with mole fraction, temperature [K] and whether the model was fitted there; found false with reason 'none' when α stays on one side of 1. With several (no sound model has them) the weakest.
  * @throws InputError when the pressure is outside its range.
  * @example azeotrope(activityModel('redlich-kister'), 101325).moleFraction // → 0.8947
  * Source: definition.
@@ -27,15 +29,18 @@ export function azeotrope(model: ActivityModel, pressure_Pa: Pascal): Outcome<Az
   checkPressure(pressure_Pa);
   const at = bubbleSolver(model);
   const logVolatility = (x: number): number => Math.log(at(x, pressure_Pa).alpha);
+  const pointAt = (moleFraction: number): Outcome<Azeotrope, 'none'> => {
+    const { temperature_K } = at(moleFraction, pressure_Pa);
+    return { found: true, moleFraction, temperature_K, extrapolated: isExtrapolated(model, temperature_K) };
+  };
   let left = logVolatility(0);
   for (let k = 1; k <= GRID; k++) {
     const right = logVolatility(k / GRID);
     if (left !== 0 && right !== 0 && left > 0 !== right > 0) {
-      const moleFraction = bracketedRoot(logVolatility, (k - 1) / GRID, k / GRID);
-      return { found: true, moleFraction, temperature_K: at(moleFraction, pressure_Pa).temperature_K };
+      return pointAt(bracketedRoot(logVolatility, (k - 1) / GRID, k / GRID));
     }
     if (right === 0 && k < GRID) {
-      return { found: true, moleFraction: k / GRID, temperature_K: at(k / GRID, pressure_Pa).temperature_K };
+      return pointAt(k / GRID);
     }
     left = right;
   }

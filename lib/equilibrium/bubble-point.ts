@@ -3,7 +3,7 @@
 
 import type { ActivityModel } from '../mixture/activity/activity-model.js';
 import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
-import { bubbleSolver, checkState } from './bubble-state.js';
+import { bubbleSolver, checkState, isExtrapolated } from './bubble-state.js';
 
 /** Temperature, vapour and slopes at one composition and pressure. */
 export interface BubblePoint {
@@ -16,16 +16,18 @@ export interface BubblePoint {
   readonly temperatureSlope: number;
   /** ∂y/∂x at constant pressure. */
   readonly vapourSlope: number;
+  /** Whether T lies outside the temperatures that the model was fitted to. */
+  readonly extrapolated: boolean;
 }
 
 /**
  * The temperature at which a liquid boils under a pressure, and the vapour it gives.
  *
- * Equation: x γ1 p1(T) + (1 − x) γ2 p2(T) = P;  y = x γ1 p1/P (ideal vapour).
+ * Equation: x K1 + (1 − x) K2 = 1, K = γ p(T)/P exp F, F the vapour's departure from an ideal gas;  y = x K1.
  * @param model Activity model that gives γ.
  * @param moleFraction Ethanol in the liquid, x, [mol/mol]; 0 to 1; outside it throws.
  * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
- * @returns Temperature [K], mole fraction in the vapour, relative volatility, slopes by x.
+ * @returns Temperature [K], mole fraction in the vapour, relative volatility, slopes by x, and whether the model was fitted there.
  * @throws InputError when the composition or the pressure is outside its range.
  * @example bubblePoint(activityModel('redlich-kister'), 0.5, 101325).temperature_K // → 352.896
  * Source: modified Raoult's law; Poling, Prausnitz & O'Connell 2001, chapter 8.
@@ -39,5 +41,6 @@ export function bubblePoint(model: ActivityModel, moleFraction: MoleFraction, pr
     relativeVolatility: state.alpha,
     temperatureSlope: state.temperatureSlope,
     vapourSlope: state.vapourSlope,
+    extrapolated: isExtrapolated(model, state.temperature_K),
   };
 }

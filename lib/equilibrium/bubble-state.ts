@@ -45,6 +45,11 @@ export function checkPressure(pressure_Pa: Pascal): void {
   checkRange('pressure_Pa', pressure_Pa, low, high, `a pressure from ${String(low)} to ${String(high)} Pa`);
 }
 
+/** Whether a temperature lies outside those that a model was fitted to. */
+export function isExtrapolated(model: ActivityModel, temperature_K: Kelvin): boolean {
+  return temperature_K < model.range_K[0] || temperature_K > model.range_K[1];
+}
+
 /** A solver for one model; the returned function fills and returns the same record at each call, from the last solution on. */
 export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_Pa: Pascal) => Readonly<BubbleState> {
   const activity: ActivityState = {

@@ -6,7 +6,7 @@
 // 40 °C (by 4e-5 for water, 4e-4 for ethanol). VE is the excess volume of R 22 at 40 °C, kept at that value. So it is continuous
 // with R 22. Marsh & Richards (Aust. J. Chem. 33 (1980) 2121) found VE at x = 0.082 independent of temperature from
 // 5 to 65 °C; between 30 and 40 °C R 22's own VE moves by at most 0.03 cm³/mol. Carried upward that far per 10 K, the
-// error is 0.1 % of the density per 10 K at worst: some 0.4 % at the boiling points.
+// error is 0.12 % of the density per 10 K at worst: some 0.5 % at the boiling points.
 // Sources: ethanol Perry's Handbook, 8th ed., Table 2-32; water IAPWS, Wagner & Pruss 1993.
 
 import { MOLAR_MASS_ETHANOL, MOLAR_MASS_WATER, ZERO_CELSIUS } from '../constants.js';
@@ -22,7 +22,7 @@ import { share } from './share.js';
  * Equation: V = x V1(T) + (1 − x) V2(T) + VE(x, 40 °C), ρ = M/V.
  * @param massFraction Mass fraction of ethanol, p; 0..1; outside, an InputError.
  * @param temperature_K Temperature, T, [K]; 253.15..403.15 (−20..130 °C); outside, an InputError.
- * @returns Density, ρ, [kg/m³]; error some 0.1 % per 10 K above 40 °C.
+ * @returns Density, ρ, [kg/m³]; error some 0.12 % per 10 K above 40 °C.
  * @throws InputError when the mass fraction or the temperature is outside its range.
  * @example densityOfLiquid(0, 373.124) // → 958.4
  * Source: this project's combination, docs/theory/strength.md; OIML R 22, 1975; Perry's Handbook, 8th ed., 2008; Wagner & Pruss 1993.

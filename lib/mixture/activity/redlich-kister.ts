@@ -127,7 +127,7 @@ export const EXPANSION: ExpansionParameters = Object.freeze({
   series: Object.freeze(['a', 'b', 'c', 'd'].map((letter) => coefficientSeries(set, letter))),
 });
 
-/** The reference model: the project's own regression to eight kinds of measurement, with a virial vapour. */
+/** The reference model: the project's own regression to pressures, boiling points, vapours, heats, limits and azeotropes, with a virial vapour. */
 export const redlichKister: ActivityModel = redlichKisterModel(EXPANSION, {
   name: 'redlich-kister',
   range_K: fittedRange(set),

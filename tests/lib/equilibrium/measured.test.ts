@@ -62,7 +62,7 @@ describe('the reference model at 1 atm', () => {
     expect(isobaric('redlich-kister', 'kamihama-2012-101kPa').temperature).toBeLessThan(0.06); // 0.037 found
   });
 
-  it('misses 0.004 in their vapour, which lies above all other sets: 0.0046', () => {
+  it('misses 0.004 in their vapour, which lies above the other sound sets: 0.0046', () => {
     expect(isobaric('redlich-kister', 'kamihama-2012-101kPa').vapour).toBeCloseTo(0.0046, 4);
     // Carey & Lewis, Ind. Eng. Chem. 24 (1932) 882, over the same range:
     expect(isobaric('redlich-kister', 'carey-lewis-1932-101kPa').vapour).toBeLessThan(0.004);

@@ -74,6 +74,17 @@ describe('bubblePoint', () => {
   });
 });
 
+describe('outside the temperatures a model was fitted to', () => {
+  it('every answer says that it is extrapolated', () => {
+    const model = activityModel('redlich-kister'); // fitted from 298 to 424 K
+    expect(bubblePoint(model, 0.5, 101325).extrapolated).toBe(false);
+    expect(bubblePoint(model, 0.5, 2e6).extrapolated).toBe(true);
+    expect(bubblePoint(model, 0.5, 4e3).extrapolated).toBe(true);
+    expect(azeotrope(model, 101325)).toMatchObject({ found: true, extrapolated: false });
+    expect(azeotrope(model, 1.5e6)).toMatchObject({ found: true, extrapolated: true });
+  });
+});
+
 describe('azeotrope', () => {
   it('answers that an ideal mixture has none, and says so in words', () => {
     const answer = azeotrope(activityModel('raoult'), 101325);

@@ -49,7 +49,7 @@ describe('density of hot liquid', () => {
     // Marsh & Richards, Aust. J. Chem. 33 (1980) 2121: −0.420 cm³/mol at x = 0.082, independent of temperature.
     const p = massFractionFromMoleFraction(0.082);
     for (const t of [10, 20, 30, 40]) expect(Math.abs(excessVolume(p, celsius(t)) * 1e6 + 0.42)).toBeLessThan(0.002);
-    // From 30 to 40 °C it moves by at most 0.032 cm³/mol, 0.1 % of a molar volume.
+    // From 30 to 40 °C it moves by at most 0.032 cm³/mol, 0.12 % of a molar volume.
     let move = 0;
     for (let q = 0; q <= 1; q += 0.01) {
       move = Math.max(move, Math.abs(excessVolume(q, celsius(40)) - excessVolume(q, celsius(30))));
@@ -57,11 +57,11 @@ describe('density of hot liquid', () => {
     expect(move * 1e6).toBeLessThan(0.033);
   });
 
-  it('would have foretold 40 °C from 30 °C within 0.11 %', () => {
+  it('would have foretold 40 °C from 30 °C within 0.12 %', () => {
     for (let p = 0; p <= 1; p += 0.01) {
       const measured = densityOfMixture(p, celsius(40));
       const parts = 1 / measured - excess(p, 40);
-      expect(Math.abs(1 / (parts + excess(p, 30)) / measured - 1)).toBeLessThan(1.1e-3);
+      expect(Math.abs(1 / (parts + excess(p, 30)) / measured - 1)).toBeLessThan(1.2e-3);
     }
   });
 

@@ -40,7 +40,14 @@ export interface StagesQuestion {
   /** % vol / 100 to be reached. */
   readonly toStrengths: readonly number[];
 }
-export type Question = RunQuestion | EquilibriumQuestion | StagesQuestion;
+/** The azeotrope of the default model at several pressures. */
+export interface DriftQuestion {
+  readonly kind: 'drift';
+  readonly pressures_Pa: readonly number[];
+  /** Pressures without and with an azeotrope, to look between for its end; null not to look. */
+  readonly endBetween_Pa: readonly [number, number] | null;
+}
+export type Question = RunQuestion | EquilibriumQuestion | StagesQuestion | DriftQuestion;
 
 export interface EquilibriumAnswer {
   readonly kind: 'equilibrium';
@@ -66,7 +73,28 @@ export interface RunAnswer {
   readonly kind: 'run';
   readonly solution: RunSolution;
 }
-export type Answer = RunAnswer | EquilibriumAnswer | StagesAnswer;
+/** The azeotrope at one pressure with its standard errors; null where there is none. */
+export interface AzeotropeAt {
+  readonly pressure_Pa: number;
+  readonly azeotrope: {
+    readonly moleFraction: number;
+    /** % vol / 100 at 20 °C. */
+    readonly strength: number;
+    readonly temperature_K: number;
+    readonly moleFractionError: number;
+    readonly strengthError: number;
+    readonly temperatureError_K: number;
+  } | null;
+  /** Whether it boils outside the temperatures the model was fitted to. */
+  readonly extrapolated: boolean;
+}
+export interface DriftAnswer {
+  readonly kind: 'drift';
+  readonly points: readonly AzeotropeAt[];
+  /** Below it there is no azeotrope. */
+  readonly end_Pa: number | null;
+}
+export type Answer = RunAnswer | EquilibriumAnswer | StagesAnswer | DriftAnswer;
 
 /** The answer that belongs to a question. */
 export type AnswerTo<Asked extends Question> = Extract<Answer, { readonly kind: Asked['kind'] }>;
@@ -78,11 +106,21 @@ export type Reply =
 
 const rungs = 40;
 
-/** A solver that answers lists of questions. */
-export function createSolver(system: EthanolWater): (questions: readonly Question[]) => Reply {
+/** What is loaded only when it is first asked for: the module drift.ts. */
+export interface LateAnswers {
+  readonly drift: (question: DriftQuestion) => DriftAnswer;
+}
+
+/** Whether a question needs what is loaded late. */
+export function needsLate(question: Question): boolean {
+  return question.kind === 'drift';
+}
+
+/** A solver that answers lists of questions; `late` once it has been loaded. */
+export function createSolver(system: EthanolWater, late?: LateAnswers): (questions: readonly Question[]) => Reply {
   return (questions) => {
     try {
-      return { kind: 'answered', answers: questions.map((question) => answerTo(question, system)) };
+      return { kind: 'answered', answers: questions.map((question) => answerTo(question, system, late)) };
     } catch (error) {
       if (error instanceof InputError) return { kind: 'refused', faults: error.faults };
       throw error;
@@ -90,7 +128,7 @@ export function createSolver(system: EthanolWater): (questions: readonly Questio
   };
 }
 
-function answerTo(question: Question, system: EthanolWater): Answer {
+function answerTo(question: Question, system: EthanolWater, late: LateAnswers | undefined): Answer {
   switch (question.kind) {
     case 'run': {
       const { problem } = question;
@@ -101,6 +139,9 @@ function answerTo(question: Question, system: EthanolWater): Answer {
       return equilibrium(question, system);
     case 'stages':
       return stages(question, system);
+    case 'drift':
+      if (late === undefined) throw new Error('drift.ts has not been loaded');
+      return late.drift(question);
   }
 }
 

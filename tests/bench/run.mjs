@@ -3,41 +3,75 @@
 import * as lib from '../../dist/lib/index.js';
 import { RODAS4 } from '../../dist/lib/numerics/stiff/rodas4.js';
 import { RODAS5P } from '../../dist/lib/numerics/stiff/rodas5p.js';
-import { medianTime, table } from './timing.mjs';
+import { writeFileSync } from 'node:fs';
+import { cpus } from 'node:os';
+import { peerRows } from './peers.mjs';
+import { medianTime, table, timeAtError } from './timing.mjs';
 import { bareYardstick, converged, largestDifference, yardstickProblem } from './yardstick.mjs';
 
 const ACTIVITY = lib.DEFAULT_ACTIVITY;
+const page = [];
+const say = (text) => {
+  console.log(text);
+  page.push(text);
+};
 const ms = (time) => time.toFixed(3);
 const system = lib.createEthanolWater();
 const reference = converged(system, ACTIVITY);
 
-const rows = [];
+const TOLERANCES = [1e-4, 1e-5, 3e-6, 1e-6, 5e-7, 2e-7];
+
+const runs = [];
 for (const tableau of [RODAS4, RODAS5P]) {
-  for (const tolerance of [1e-4, 1e-5, 3e-6, 1e-6, 7e-7, 3e-7]) {
+  for (const tolerance of TOLERANCES) {
     const { run, counts } = bareYardstick(system, ACTIVITY, tableau, tolerance);
     const error = largestDifference(run(), reference);
     const { accepted, rejected } = counts();
-    rows.push([
-      `integration, ${tableau.name}, tolerance ${tolerance}`,
-      ms(medianTime(run)),
-      error.toExponential(1),
-      `${accepted} + ${rejected}`,
-    ]);
+    runs.push({ name: tableau.name, tolerance, ms: medianTime(run), error, work: `${accepted} + ${rejected} steps` });
   }
 }
-for (const tolerance of [3e-6, 1e-6, 7e-7]) {
+for (const tolerance of [3e-6, 1e-6, 5e-7]) {
   const solve = () => lib.solveColumn(yardstickProblem(tolerance, ACTIVITY), system);
   const { spoutMoleFraction, statistics } = solve();
   const error = largestDifference(spoutMoleFraction.subarray(1), reference);
-  rows.push([
-    `solveColumn with all its columns, tolerance ${tolerance}`,
-    ms(medianTime(solve)),
-    error.toExponential(1),
-    `${statistics.acceptedSteps} + ${statistics.rejectedSteps}`,
-  ]);
+  const work = `${statistics.acceptedSteps} + ${statistics.rejectedSteps} steps`;
+  runs.push({ name: 'solveColumn, all columns', tolerance, ms: medianTime(solve), error, work });
 }
-console.log('Yardstick problem (20 ideal plates, 3 h, 180 outputs); goal 1.5 ms at 1e-6\n');
-console.log(table(['', 'median ms', 'error', 'steps + rejected'], rows));
+const peers = peerRows(system.curve(ACTIVITY).at(101325), reference);
+runs.push(...peers.rows);
+
+say('## Yardstick problem\n');
+say(
+  '20 ideal plates above the kettle, 3 h, 180 outputs. Error: largest difference of the spout from a converged solution.\n',
+);
+say(
+  table(
+    ['solver', 'tolerance', 'median ms', 'error', 'work'],
+    runs.map((run) => [run.name, run.tolerance, ms(run.ms), run.error.toExponential(1), run.work]),
+  ),
+);
+peers.notes.forEach((note) => say(`\n${note}`));
+
+say('\nAt an error of 1e-6, read between the rows above (straight lines in logarithms):\n');
+const names = [...new Set(runs.map((run) => run.name))];
+const atGoal = names.map((name) => ({
+  name,
+  ms: timeAtError(
+    runs.filter((run) => run.name === name),
+    1e-6,
+  ),
+}));
+const ours = Math.min(...atGoal.filter(({ name }) => name.startsWith('rodas')).map((run) => run.ms ?? Infinity));
+say(
+  table(
+    ['solver', 'ms', 'times ours'],
+    atGoal.map((run) => [
+      run.name,
+      run.ms === null ? 'not reached' : ms(run.ms),
+      run.ms === null ? '' : (run.ms / ours).toFixed(1),
+    ]),
+  ),
+);
 
 const model = system.model(ACTIVITY);
 const curve = system.curve(ACTIVITY);
@@ -53,8 +87,8 @@ const simple = {
   heat: { kind: 'power', power_W: 5500 },
   until: [{ kind: 'spoutStrengthBelow', strength: 0.2 }],
 };
-console.log('\nOther calls\n');
-console.log(
+say('\n## Other calls\n');
+say(
   table(
     ['', 'median ms', 'error'],
     [
@@ -86,3 +120,9 @@ console.log(
     ],
   ),
 );
+
+const head = `# Benchmarks
+
+Written by \`npm run bench\`; do not edit. ${new Date().toISOString().slice(0, 10)}, Node ${process.versions.node}, ${cpus()[0].model}, ${cpus().length} cores. Medians after warm-up; times move by a third with what else the machine does, errors do not.
+`;
+writeFileSync(new URL('../../docs/benchmarks.md', import.meta.url), `${head}\n${page.join('\n')}\n`);

@@ -14,11 +14,25 @@ export function medianTime(call, { warmUp = 200, samples = 301 } = {}) {
   return times.sort((a, b) => a - b)[samples >> 1];
 }
 
-/** A table as text, columns aligned. */
+/** Time at an error, by straight lines between the runs' logarithms; null where no two runs enclose it. */
+export function timeAtError(runs, error) {
+  const sorted = runs.filter((run) => run.error > 0).sort((a, b) => a.error - b.error);
+  for (let i = 1; i < sorted.length; i++) {
+    const [fine, coarse] = [sorted[i - 1], sorted[i]];
+    if (fine.error > error || coarse.error < error) continue;
+    const part = Math.log(error / fine.error) / Math.log(coarse.error / fine.error);
+    return Math.exp(Math.log(fine.ms) + part * Math.log(coarse.ms / fine.ms));
+  }
+  return null;
+}
+
+/** A Markdown table, columns aligned. */
 export function table(header, rows) {
   const cells = [header, ...rows].map((row) => row.map(String));
-  const widths = header.map((_name, i) => Math.max(...cells.map((row) => row[i].length)));
-  return cells
-    .map((row) => row.map((cell, i) => (i === 0 ? cell.padEnd(widths[i]) : cell.padStart(widths[i]))).join('  '))
-    .join('\n');
+  const widths = header.map((_name, i) => Math.max(3, ...cells.map((row) => row[i].length)));
+  const line = (row) =>
+    `| ${row.map((cell, i) => (i === 0 ? cell.padEnd(widths[i]) : cell.padStart(widths[i]))).join(' | ')} |`;
+  const rule = `| ${widths.map((width, i) => (i === 0 ? '-'.repeat(width) : `${'-'.repeat(width - 1)}:`)).join(' | ')} |`;
+  const [top, ...rest] = cells;
+  return [line(top), rule, ...rest.map(line)].join('\n');
 }

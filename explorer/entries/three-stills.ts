@@ -5,11 +5,11 @@ import { strengthByStill } from '../figures/strength-by-still.js';
 import type { StrengthByStillRows } from '../figures/rows.js';
 import type { Answered } from '../pages/notebook-page.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
-import { inventedStills, stillNames, stillResults } from '../state/three-stills.js';
+import { heatingUp, inventedStills, stillNames, stillResults } from '../state/three-stills.js';
 import type { StillName, StillResults, StillsQuestions } from '../state/three-stills.js';
 import { numberWithUnit } from '../components/number/number-spec.js';
 import type { NumberSpecs } from '../state/number-specs.js';
-import { clock, fixed, joined, percent } from '../text/format.js';
+import { clock, fixed, joined, percent, trimmed } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import { ink, print, roundStrength } from './words.js';
 
@@ -27,7 +27,7 @@ export function resultsOf(now: Stills): Results {
 /** Rows of the figure: heavier the more the still does. */
 export function stillRows(now: Stills, units: UnitSystem, specs: NumberSpecs): StrengthByStillRows {
   const { pot, doubler, column, equilibrium } = now.answers;
-  const plates = numberWithUnit(specs.plates, now.scenario.plates);
+  const plates = now.scenario.plates === 0 ? 'no plates' : numberWithUnit(specs.plates, now.scenario.plates);
   return {
     stills: [
       { label: plates, shortLabel: 'column', weight: 'result', run: column.solution },
@@ -47,12 +47,36 @@ export function recoveredWords(now: Stills, results: Results, units: UnitSystem)
       ${above('The bare pot', results.pot, wanted, units)} ${above('The doubler', results.doubler, wanted, units)}
       ${above('The column', results.column, wanted, units)}
     </p>
-    <p>
-      ${endedEarly(now)} Strength is paid for in heat: of all that rises in the column, reflux sends
-      ${ink(percent(now.scenario.reflux / (1 + now.scenario.reflux)))} back to be boiled again. But the column leaves
-      water behind: ${ink(units.volume.withUnit(results.column.collected_m3))} come over where the pot sends
-      ${ink(units.volume.withUnit(results.pot.collected_m3))}.
-    </p>`;
+    <p>${endedWords(now)} ${paidWords(now)} ${waterWords(results, units)}</p>`;
+}
+
+/** What the column does with its heat; without plates or reflux it does nothing with it. */
+function paidWords({ scenario: { plates, reflux } }: Stills): unknown {
+  const back = ink(percent(reflux / (1 + reflux)));
+  if (reflux === 0) {
+    return html`With nothing sent back the column has no push: its plates give up what they hold and then pass on what
+    they get.`;
+  }
+  if (plates === 0) {
+    return html`Without plates reflux is heat for little: the ${back} it sends back meets no vapour on its way down.`;
+  }
+  return html`Strength is paid for in heat: of all that rises in the column, reflux sends ${back} back to be boiled
+  again.`;
+}
+
+function waterWords({ pot, column }: Results, units: UnitSystem): unknown {
+  const volumes = html`${ink(volumeInWords(column.collected_m3, units))} come over where the pot sends
+  ${ink(volumeInWords(pot.collected_m3, units))}.`;
+  // Less than a twentieth is not worth a 'but'.
+  return column.collected_m3 < 0.95 * pot.collected_m3
+    ? html`But the column leaves water behind: ${volumes}`
+    : html`From the column ${volumes}`;
+}
+
+/** A volume in a sentence, with a digit more where there is little of it. */
+function volumeInWords(volume_m3: number, { volume }: UnitSystem): string {
+  const shown = volume.toShown(volume_m3);
+  return shown >= 1 ? volume.withUnit(volume_m3) : joined(fixed(shown, shown >= 0.1 ? 2 : 3), volume.unit);
 }
 
 function above(name: string, results: StillResults, wanted: unknown, units: UnitSystem): unknown {
@@ -60,19 +84,23 @@ function above(name: string, results: StillResults, wanted: unknown, units: Unit
   if (volumeAbove_m3 === null || pureAlcoholAbove_m3 === null || shareAbove === null) {
     return html`${name} never reaches ${wanted}: its best is ${ink(units.strength.withUnit(best))}.`;
   }
-  const pure = ink(joined(fixed(units.volume.toShown(pureAlcoholAbove_m3), 2), units.volume.unit));
-  return html`${name} stays above it for ${ink(units.volume.withUnit(volumeAbove_m3))} and brings over ${pure} of pure
-  alcohol, ${ink(percent(shareAbove))} of what is in the charge.`;
+  const shown = units.volume.toShown(pureAlcoholAbove_m3);
+  const pure = ink(joined(fixed(shown, shown >= 0.1 ? 2 : 3), units.volume.unit));
+  return html`${name} stays above ${wanted} for ${ink(volumeInWords(volumeAbove_m3, units))} and brings over ${pure} of
+  pure alcohol, ${ink(percent(shareAbove))} of what is in the charge.`;
 }
 
-// A very strong charge is used up by volume before its alcohol is.
-function endedEarly(now: Stills): unknown {
-  const byAlcohol = stillNames.every((name) => {
+/** Whether every run ended with the same share of the alcohol; a very strong charge is used up before. */
+export function endedByAlcohol(now: Stills): boolean {
+  return stillNames.every((name) => {
     const { ending } = now.answers[name].solution;
     return ending.kind === 'stopped' && ending.rule.kind === 'alcoholLeftBelow';
   });
+}
+
+function endedWords(now: Stills): unknown {
   const share = print(percent(1 - inventedStills.alcoholLeft));
-  return byAlcohol
+  return endedByAlcohol(now)
     ? html`All three go on until ${share} of the charge’s alcohol is out of the still.`
     : html`Not every run gets to ${share} of the alcohol: with this charge one ends before.`;
 }
@@ -80,7 +108,9 @@ function endedEarly(now: Stills): unknown {
 /** The same in numbers, a column a still. */
 export function recoveredTable(now: Stills, results: Results, units: UnitSystem): unknown {
   const { volume, strength } = units;
-  const pure = (m3: number): string => fixed(volume.toShown(m3), 2);
+  const digits = volume.toShown(now.scenario.chargeVolume) < 10 ? 3 : 2;
+  const pure = (m3: number): string => fixed(volume.toShown(m3), digits);
+  const amount = digits === 3 ? pure : volume.text;
   const wanted = roundStrength(now.scenario.wantedStrength, units);
   const energy = energyShown(units);
   const none = '–';
@@ -99,9 +129,9 @@ export function recoveredTable(now: Stills, results: Results, units: UnitSystem)
       <tbody>
         ${row(`pure alcohol above ${wanted}, ${volume.unit}`, results, (r) => orNone(r.pureAlcoholAbove_m3, pure))}
         ${row('its share of the charge’s', results, (r) => orNone(r.shareAbove, (share) => percent(share)))}
-        ${row(`collected above ${wanted}, ${volume.unit}`, results, (r) => orNone(r.volumeAbove_m3, volume.text))}
+        ${row(`collected above ${wanted}, ${volume.unit}`, results, (r) => orNone(r.volumeAbove_m3, amount))}
         ${row(`its strength, ${strength.unit}`, results, (r) => orNone(r.meanAbove, strength.text))}
-        ${row(`all collected, ${volume.unit}`, results, (r) => volume.text(r.collected_m3))}
+        ${row(`all collected, ${volume.unit}`, results, (r) => amount(r.collected_m3))}
         ${row(`its strength, ${strength.unit}`, results, (r) => strength.text(r.pureAlcohol_m3 / r.collected_m3))}
         ${row('time from the first vapour', results, (r) => clock(r.duration_s))}
         ${row(`heat in that time, ${energy.unit}`, results, (r) => energy.text(r.heat_J))}
@@ -121,6 +151,18 @@ function energyShown(units: UnitSystem): { unit: string; text: (joule: number) =
   const hour_s = units.time.fromShown(1);
   const unit = units.power.unit.endsWith('/h') ? units.power.unit.slice(0, -2) : `${units.power.unit}h`;
   return { unit, text: (joule) => units.power.text(joule / hour_s) };
+}
+
+/** What comes before the first vapour, for the margin. */
+export function heatingUpWords(now: Stills, units: UnitSystem): unknown {
+  const { heat_J, duration_s } = heatingUp(now.scenario);
+  const energy = energyShown(units);
+  const from = joined(trimmed(units.temperature.toShown(inventedStills.filledAt_K), 1), units.temperature.unit);
+  return html`<p>
+    Time and heat count from the first vapour. Heating the charge up from ${from} comes before, the same for all three:
+    ${ink(joined(energy.text(heat_J), energy.unit))}, ${ink(clock(duration_s))} at this heat. The still’s metal and what
+    its walls lose are not counted; they would add to both.
+  </p>`;
 }
 
 /** What the doubler of this page is, and is not. */

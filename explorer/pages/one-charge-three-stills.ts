@@ -9,6 +9,8 @@ import type { SentencePart } from '../components/number/kp-setup.js';
 import { hands, spoutCaution } from '../entries/ceiling-notes.js';
 import {
   doublerWords,
+  endedByAlcohol,
+  heatingUpWords,
   heatRatio,
   judgedRatio,
   recoveredTable,
@@ -53,13 +55,8 @@ const runNote = (air: string): unknown =>
     Charge and stills are invented for this page; the air is at ${air}. Each run ends when
     ${percent(inventedStills.alcoholLeft)} of the alcohol is left. The column first runs
     ${minutes(invented.totalReflux_s)} at total reflux and holds liquid as on the page before; pot and doubler give from
-    the first vapour on, and the doubler holds nothing worth counting.
+    the first vapour on, and the doubler holds a tenth of what one of the column’s plates does.
   </p>`;
-
-const heatNote = html`<p>
-  Time and heat count from the first vapour: heating up is the same for all three. Only the heat that boils is counted;
-  walls that lose heat would add to it.
-</p>`;
 
 const kettleCaution = caution(
   html`A weak kettle is a hot one: what is left can scald, and the level has sunk. Never let it run below its heating
@@ -93,8 +90,9 @@ export class OneChargeThreeStills extends NotebookPage<StillsQuestions> {
             ? html`<div class="figure-to-come"></div>`
             : html`<kp-figure
                 class="setup-figure"
+                data-figure="stills"
                 .figure=${strengthByStill}
-                .rows=${this.#rows(now, this.units, this.specs)}
+                .rows=${this.near.rows('stills', () => this.#rows(now, this.units, this.specs))}
               ></kp-figure>`
         }
         <aside class="notes beside-first">${hands} ${spoutCaution}</aside>
@@ -105,27 +103,29 @@ export class OneChargeThreeStills extends NotebookPage<StillsQuestions> {
   #explained(now: Stills): unknown {
     const { units } = this;
     const results = this.#results(now);
-    const ratio = heatRatio(results);
     return html`<section class="entry prose" aria-label="What comes over">
-        ${recoveredWords(now, results, units)}
-        <kp-answer
-          .lead=${'To bring over the same alcohol the column boils with'}
-          .tail=${'times the pot’s heat.'}
-          .label=${'the column’s heat as a multiple of the pot’s'}
-          .judge=${(given: number) => judgedRatio(given, ratio)}
-          .subject=${ratio}
-        ></kp-answer>
+        ${recoveredWords(now, results, units)} ${endedByAlcohol(now) ? this.#question(heatRatio(results)) : nothing}
         <aside class="notes">${runNote(units.pressure.withUnit(now.scenario.pressure))} ${rayleigh}</aside>
       </section>
       <section class="entry prose" aria-labelledby="what-each-makes">
         <h2 id="what-each-makes">What each makes of it</h2>
         ${recoveredTable(now, results, units)}
-        <aside class="notes">${heatNote} ${kettleCaution}</aside>
+        <aside class="notes">${heatingUpWords(now, units)} ${kettleCaution}</aside>
       </section>
       <section class="entry prose" aria-labelledby="the-doubler-here">
         <h2 id="the-doubler-here">The doubler, honestly</h2>
         ${doublerWords(now, this.blank('doublerReflux'))}
       </section>`;
+  }
+
+  #question(ratio: number): unknown {
+    return html`<kp-answer
+      .lead=${'To bring over the same alcohol the column boils with'}
+      .tail=${'times the pot’s heat.'}
+      .label=${'the column’s heat as a multiple of the pot’s'}
+      .judge=${(given: number) => judgedRatio(given, ratio)}
+      .subject=${ratio}
+    ></kp-answer>`;
   }
 }
 

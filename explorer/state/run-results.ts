@@ -1,13 +1,13 @@
 // What a run comes to, as numbers for the sentences under its figure.
 
-import type { RunSolution } from '#lib/index.js';
+import { aboveStrength, type RunSolution } from '#lib/index.js';
 
 /** Results of one run; SI, strengths as % vol / 100. */
 export interface RunResults {
   /** Strongest at the spout while anything is collected. */
   readonly best: number;
   readonly threshold: number;
-  /** Collected before the spout first falls below the threshold, m³; null if it never stands above it. */
+  /** Collected while the spout stands at or above the threshold, m³; null if it never does. */
   readonly volumeAbove_m3: number | null;
   /** Pure alcohol in that volume, m³. */
   readonly pureAlcoholAbove_m3: number | null;
@@ -27,14 +27,14 @@ export function runResults(run: RunSolution, threshold: number): RunResults {
   let best = 0;
   for (let row = start; row <= last; row += 1) best = Math.max(best, run.spoutStrength[row]!);
   const charged_m3 = run.pureAlcoholCollected_m3[0]! + run.pureAlcoholLeft_m3[0]!;
-  const end = positionOfFall(run.spoutStrength, threshold, start, last);
-  const pureAbove = end === null ? null : readAt(run.pureAlcoholCollected_m3, end);
+  const above = aboveStrength(run, threshold);
+  const anything = above.volume_m3 > 0;
   return {
     best,
     threshold,
-    volumeAbove_m3: end === null ? null : readAt(run.collectedVolume_m3, end),
-    pureAlcoholAbove_m3: pureAbove,
-    shareAbove: pureAbove === null ? null : pureAbove / charged_m3,
+    volumeAbove_m3: anything ? above.volume_m3 : null,
+    pureAlcoholAbove_m3: anything ? above.pureAlcohol_m3 : null,
+    shareAbove: anything ? above.shareOfCharge : null,
     collected_m3: run.collectedVolume_m3[last]!,
     pureAlcohol_m3: run.pureAlcoholCollected_m3[last]!,
     shareCollected: run.pureAlcoholCollected_m3[last]! / charged_m3,
@@ -75,15 +75,4 @@ export function readPlate(column: ArrayLike<number>, plates: number, plate: numb
   const here = column[row * plates + plate]!;
   const next = column[(row + 1) * plates + plate] ?? here;
   return here + (position - row) * (next - here);
-}
-
-/** Where a column that stands above `value` first falls to it; null if it starts below; the end if it never does. */
-function positionOfFall(column: ArrayLike<number>, value: number, start: number, last: number): number | null {
-  let row = start;
-  while (row <= last && column[row]! < value && row < start + 2) row += 1; // a run may rise in its first moments
-  if (row > last || column[row]! < value) return null;
-  while (row <= last && column[row]! >= value) row += 1;
-  if (row > last) return last;
-  const above = column[row - 1]!;
-  return row - 1 + (above - value) / (above - column[row]!);
 }

@@ -18,8 +18,9 @@ export function joined(digits: string, unit: string): string {
   return unit === '' ? digits : `${digits}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
 }
 
-/** '1 h 22 min', '45 min', '0 min'. */
+/** '1 h 22 min', '45 min', '20 s' for what is less than a minute, '0 min' for nothing. */
 export function clock(seconds: number): string {
+  if (seconds >= 0.5 && seconds < 59.5) return joined(String(Math.round(seconds)), 's');
   const minutes = Math.round(seconds / 60);
   const hours = Math.floor(minutes / 60);
   const rest = minutes % 60;

@@ -21,11 +21,14 @@ export class FigurePainter {
     this.svg.append(hatching(`${id}-hatch`), this.#cursor.line, this.#panels, this.#axisTitle, this.#cursor.root);
   }
 
-  paint(drawing: Drawing, size: FigureSize): Geometry {
+  /** `cursorX`, SI, is where the cursor stands now: names keep clear of it. */
+  paint(drawing: Drawing, size: FigureSize, cursorX: number | null = null): Geometry {
     const geometry = geometryOf(drawing, size);
     const width = geometry.left + geometry.width + drawing.rightRoom;
     setAttributes(this.svg, { width, height: geometry.height });
     this.#keepPanels(drawing);
+    const { cursor } = drawing;
+    const cursorShown = cursor === null || cursorX === null ? null : cursor.quantity.toShown(cursorX);
     drawing.panels.forEach((panel, index) => {
       const { top, titleY } = geometry.panels[index]!;
       this.#painters[index]!.paint(drawing.x, panel, {
@@ -36,6 +39,7 @@ export class FigurePainter {
         titleY,
         isLast: index === drawing.panels.length - 1,
         layout: size.layout,
+        cursorShown,
       });
     });
     setAttributes(this.#axisTitle, { x: geometry.left, y: geometry.axisTitleY });

@@ -89,7 +89,7 @@ export class KpFigure extends LitElement {
     const { figure, rows, size } = this;
     if (figure === null || rows === null || rows === undefined || size === null) return;
     this.#drawing = figure(rows as never, size);
-    this.#geometry = this.#painter.paint(this.#drawing, size);
+    this.#geometry = this.#painter.paint(this.#drawing, size, this.#cursor());
   }
 
   protected override render(): TemplateResult | typeof nothing {

@@ -19,6 +19,8 @@ export interface PanelPlace {
   readonly titleX: number;
   readonly isLast: boolean;
   readonly layout: FigureSize['layout'];
+  /** Where the cursor stands, in shown units along x; null where there is none. */
+  readonly cursorShown: number | null;
 }
 
 export class PanelPainter {
@@ -59,7 +61,7 @@ export class PanelPainter {
     setText(this.#unit, `, ${panel.y.unit}`);
     this.#paintSheet(xAxis, panel, place);
     this.#marks.set(panel.marks.map((mark) => [`${mark.kind} ${mark.key}`, mark]));
-    this.#paintNames(panel, width);
+    this.#paintNames(panel, width, place.cursorShown);
     const heights = spreadMargin(panel.marginNames, y);
     this.#margin.set(
       panel.marginNames.map((name) => [
@@ -85,7 +87,7 @@ export class PanelPainter {
     }
   }
 
-  #paintNames(panel: Panel, width: number): void {
+  #paintNames(panel: Panel, width: number, cursorShown: number | null): void {
     const { x, y } = this.#context;
     const toPx = (point: Point): Point => ({ x: x(point.x), y: y(point.y) });
     const taken: Box[] = [];
@@ -96,6 +98,13 @@ export class PanelPainter {
       taken.push({ left: at.x, right, top: at.y - nameApart / 2, bottom: at.y + nameApart });
     }
     const lines = panel.marks.flatMap((mark) => linesOf(mark, toPx, width));
+    if (cursorShown !== null) {
+      const at = x(cursorShown);
+      lines.push([
+        { x: at, y: 0 },
+        { x: at, y: panel.height },
+      ]);
+    }
     const around = { width, height: panel.height, lines, taken, toPx, measure: measureText };
     this.#names.set(placeNames(panel.names, around).map((placed) => [placed.name.key, placed]));
   }

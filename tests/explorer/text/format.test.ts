@@ -23,11 +23,13 @@ describe('numbers as text', () => {
 });
 
 describe('times and counts in words', () => {
-  it('give hours and minutes, rounded to the minute', () => {
+  it('give hours and minutes, rounded to the minute, and seconds below one', () => {
     expect(clock(4920)).toBe('1\u00a0h 22\u00a0min');
     expect(clock(3600)).toBe('1\u00a0h');
     expect(clock(3599)).toBe('1\u00a0h');
-    expect(clock(29)).toBe('0\u00a0min');
+    expect(clock(29)).toBe('29\u00a0s');
+    expect(clock(59.6)).toBe('1\u00a0min');
+    expect(clock(0)).toBe('0\u00a0min');
   });
 
   it('are words up to twelve and figures above', () => {

@@ -174,13 +174,8 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
         <kp-figure .figure=${lastCorner} .rows=${data} pair></kp-figure>
       </div>
       <p class="words-to-press">
-        <button
-          type="button"
-          class="word-button"
-          aria-pressed=${this.showsRaoult}
-          @click=${() => (this.showsRaoult = !this.showsRaoult)}
-        >
-          Draw Raoult’s law too
+        <button type="button" class="word-button" @click=${() => (this.showsRaoult = !this.showsRaoult)}>
+          ${this.showsRaoult ? 'Rub out Raoult’s law' : 'Draw Raoult’s law too'}
         </button>
       </p>
     </section>`;

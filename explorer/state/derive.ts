@@ -39,11 +39,13 @@ export function holdUp(scenario: Scenario): { plate_mol: number; condenser_mol: 
 
 /** When a run of these pages ends. */
 export function endRules(scenario: Scenario): readonly StopRule[] {
+  return [{ kind: 'spoutStrengthBelow', strength: invented.endStrength }, beforeItRunsLow(scenario)];
+}
+
+/** The rule that ends a run before the kettle runs low: most of what is not on the plates has come over. */
+export function beforeItRunsLow(scenario: Scenario): StopRule {
   const share = invented.mostCollected * (1 - holdUp(scenario).share);
-  return [
-    { kind: 'spoutStrengthBelow', strength: invented.endStrength },
-    { kind: 'collectedVolume', volume_m3: share * scenario.chargeVolume },
-  ];
+  return { kind: 'collectedVolume', volume_m3: share * scenario.chargeVolume };
 }
 
 /** The column of a scenario: a spell at total reflux, then a constant reflux ratio to the end. */

@@ -2,9 +2,9 @@
 // alcohol has come over, and what each comes to. The doubler is one ideal plate here: what runs back
 // from its reflux is all that keeps it at work.
 
-import { DEFAULT_ACTIVITY, type RunSolution, type StopRule } from '#lib/index.js';
+import { activityModel, DEFAULT_ACTIVITY, heatToBoil, toSI, type RunSolution, type StopRule } from '#lib/index.js';
 import type { EquilibriumQuestion, RunQuestion } from '../worker/questions.js';
-import { chargeOf, columnProblem, invented } from './derive.js';
+import { beforeItRunsLow, chargeOf, columnProblem } from './derive.js';
 import { remembered } from './memo.js';
 import { runResults, type RunResults } from './run-results.js';
 import type { Scenario } from './scenario.js';
@@ -13,10 +13,10 @@ import type { Scenario } from './scenario.js';
 export const inventedStills = {
   /** Every run ends when this share of the charge's alcohol is left in the still. */
   alcoholLeft: 0.05,
-  /** What the doubler and its condenser hold, mol: as good as nothing, so that its line has no start of its own; ... */
-  doublerHoldUp_mol: 1e-6,
-  /** ... what little there is has turned over long before this, and the line is read from here on. */
-  doublerSettled_s: 0.1,
+  /** What the doubler's plate and its condenser hold, as a share of the column's: a film, so that its first drops are few. */
+  doublerHoldUp: 0.1,
+  /** The charge is filled in at this temperature, K. */
+  filledAt_K: toSI(20, '°C'),
 } as const;
 
 /** What the page asks, by name. */
@@ -34,9 +34,10 @@ export type StillName = (typeof stillNames)[number];
 /** The questions of the page; the same record for the same scenario. */
 export const stillsQuestions = remembered((scenario: Scenario): StillsQuestions => {
   const { heat, pressure } = scenario;
+  // One rule for all three, that of the column: what its plates hold cannot come over.
   const until: readonly StopRule[] = [
     { kind: 'alcoholLeftBelow', share: inventedStills.alcoholLeft },
-    { kind: 'collectedVolume', volume_m3: invented.mostCollected * scenario.chargeVolume },
+    beforeItRunsLow(scenario),
   ];
   const column = columnProblem(scenario);
   const doubler = columnProblem({ ...scenario, plates: 1, efficiency: 1, reflux: scenario.doublerReflux });
@@ -58,21 +59,22 @@ export const stillsQuestions = remembered((scenario: Scenario): StillsQuestions 
         ...doubler,
         column: {
           ...doubler.column,
-          plateHoldUp_mol: inventedStills.doublerHoldUp_mol,
-          condenserHoldUp_mol: inventedStills.doublerHoldUp_mol,
+          plateHoldUp_mol: inventedStills.doublerHoldUp * doubler.column.plateHoldUp_mol,
+          condenserHoldUp_mol: inventedStills.doublerHoldUp * doubler.column.condenserHoldUp_mol,
         },
-        sheet: [
-          {
-            reflux: scenario.doublerReflux,
-            until: [{ kind: 'duration', seconds: inventedStills.doublerSettled_s }, ...until],
-          },
-          { reflux: scenario.doublerReflux, until },
-        ],
+        sheet: [{ reflux: scenario.doublerReflux, until }],
       },
     },
     column: { kind: 'run', problem: { ...column, sheet: [column.sheet[0]!, { reflux: scenario.reflux, until }] } },
     equilibrium: { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa: pressure },
   };
+});
+
+/** What comes before every run: the heat that brings the charge to the boil, J, and how long it takes, s. */
+export const heatingUp = remembered((scenario: Scenario): { readonly heat_J: number; readonly duration_s: number } => {
+  const { heat, pressure } = scenario;
+  const heat_J = heatToBoil(chargeOf(scenario), inventedStills.filledAt_K, pressure, activityModel(DEFAULT_ACTIVITY));
+  return { heat_J, duration_s: heat_J / heat };
 });
 
 /** What one still makes of the charge. */

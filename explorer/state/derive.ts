@@ -5,6 +5,7 @@
 import { chargeAmounts, DEFAULT_ACTIVITY, toSI, type Charge, type ColumnProblem, type StopRule } from '#lib/index.js';
 import type { EquilibriumQuestion, RunQuestion, StagesQuestion } from '../worker/questions.js';
 import { remembered } from './memo.js';
+import { startingScenario } from './parameters.js';
 import type { Scenario } from './scenario.js';
 
 /** Invented for these pages, the same for every column. */
@@ -89,8 +90,27 @@ export type CeilingQuestions = {
   readonly stagesByWilson: StagesQuestion;
 };
 
-/** The questions of 'The ceiling'; the same record for the same scenario. */
-export const ceilingQuestions = remembered((scenario: Scenario): CeilingQuestions => {
+/** The numbers of a scenario that 'The ceiling' runs on. */
+type CeilingNumbers = readonly [
+  chargeVolume: number,
+  chargeStrength: number,
+  plates: number,
+  efficiency: number,
+  reflux: number,
+  heat: number,
+  pressure: number,
+];
+
+/** The questions of 'The ceiling'; the same record as long as nothing it asks changes. */
+export function ceilingQuestions(scenario: Scenario): CeilingQuestions {
+  const { chargeVolume, chargeStrength, plates, efficiency, reflux, heat, pressure } = scenario;
+  return questionsAt(chargeVolume, chargeStrength, plates, efficiency, reflux, heat, pressure);
+}
+
+const questionsAt = remembered((...numbers: CeilingNumbers): CeilingQuestions => {
+  const [chargeVolume, chargeStrength, plates, efficiency, reflux, heat, pressure] = numbers;
+  const set = { chargeVolume, chargeStrength, plates, efficiency, reflux, heat, pressure };
+  const scenario: Scenario = { ...startingScenario, ...set };
   const { pressure: pressure_Pa, chargeStrength: fromStrength } = scenario;
   const stages = { kind: 'stages', pressure_Pa, fromStrength, toStrengths: namedStrengths } as const;
   return {

@@ -163,6 +163,22 @@ export const parameters: readonly Parameter[] = [
     tooHigh: 'is more than a column brings over in the open air',
     tooLow: 'is weaker than anyone keeps',
   },
+  {
+    key: 'ceilingPressure',
+    inAddress: 'ceiling-pressure',
+    label: 'pressure the ceiling is asked at',
+    quantity: 'pressure',
+    low: 3000,
+    high: 300_000,
+    start: toSI(1, 'atm'),
+    grain: {
+      metric: { step: 1, decimals: 1 },
+      us: { step: 0.2, decimals: 2 },
+      imperial: { step: 1, decimals: 1 },
+    },
+    tooHigh: 'is more than these pages look at',
+    tooLow: 'is less than the model can be asked for',
+  },
 ];
 
 /** The settings a page starts with. */

@@ -19,6 +19,8 @@ export interface Scenario {
   readonly doublerReflux: number;
   /** Strength from which on what comes over counts, % vol / 100. */
   readonly wantedStrength: number;
+  /** Pressure at which the azeotrope is looked up, Pa; no run is made at it. */
+  readonly ceilingPressure: number;
 }
 
 export type ParameterKey = keyof Scenario;

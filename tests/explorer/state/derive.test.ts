@@ -16,6 +16,11 @@ describe('the questions of a page', () => {
     expect(comparison(startingScenario)).toBe(comparison(startingScenario));
   });
 
+  it('are the very same record when a number changes that the page does not run on', () => {
+    const elsewhere = withNumber(startingScenario, 'ceilingPressure', 20_000);
+    expect(ceilingQuestions(elsewhere)).toBe(ceilingQuestions(startingScenario));
+  });
+
   it('are plain data that survive being written down', () => {
     const questions = ceilingQuestions(startingScenario);
     expect(JSON.parse(JSON.stringify(questions))).toEqual(questions);

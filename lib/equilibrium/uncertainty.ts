@@ -83,7 +83,7 @@ export function azeotropeUncertainty(pressure_Pa: Pascal): Outcome<AzeotropeUnce
 function gradients(x: MoleFraction, state: Readonly<BubbleState>): { volatility: number[]; temperature: number[] } {
   const { stretch, middle_K, series } = EXPANSION;
   const { vapour: y, temperature_K, thermalEthanol, thermalWater } = state;
-  const { value: functions } = temperatureFunctions(temperature_K, middle_K);
+  const functions = temperatureFunctions(temperature_K, middle_K);
   const divisor = 1 + (stretch - 1) * x;
   const w = (1 - x - stretch * x) / divisor;
   const p = (x * (1 - x)) / divisor;

@@ -28,15 +28,12 @@ export interface ExpansionParameters {
 /** How many functions of temperature there are. */
 const FUNCTIONS = 4;
 
-/** Values and slopes by T of 1, f1, f2, f3. */
-export function temperatureFunctions(temperature_K: Kelvin, middle_K: Kelvin): { value: number[]; slope: number[] } {
+/** 1, f1, f2, f3 at a temperature. */
+export function temperatureFunctions(temperature_K: Kelvin, middle_K: Kelvin): readonly number[] {
   const tau = temperature_K / middle_K;
-  const inverse = 1 / tau;
+  const f1 = 1 / tau - 1;
   const log = Math.log(tau);
-  return {
-    value: [1, inverse - 1, inverse - 1 + log, inverse + 2 * log - tau],
-    slope: [0, -inverse * inverse, inverse - inverse * inverse, (2 - inverse) * inverse - 1].map((s) => s / middle_K),
-  };
+  return [1, f1, f1 + log, 1 / tau + 2 * log - tau];
 }
 
 /** The model that belongs to a set of parameters. */
@@ -63,10 +60,18 @@ export function redlichKisterModel(
   let at_K = NaN;
   function setTemperature(temperature_K: Kelvin): void {
     if (temperature_K === at_K) return;
-    const { value, slope } = temperatureFunctions(temperature_K, middle_K);
+    // The functions of T written out, for speed; temperatureFunctions has them one by one.
+    const inverse = middle_K / temperature_K;
+    const log = -Math.log(inverse);
+    const f1 = inverse - 1;
+    const f2 = f1 + log;
+    const f3 = inverse + 2 * log - 1 / inverse;
+    const slope1 = (-inverse * inverse) / middle_K;
+    const slope2 = (-inverse * f1) / middle_K;
+    const slope3 = (-f1 * f1) / middle_K;
     for (let k = 0; k < terms; k++) {
-      coefficients[k] = a[k]! + b[k]! * value[1]! + c[k]! * value[2]! + d[k]! * value[3]!;
-      thermal[k] = b[k]! * slope[1]! + c[k]! * slope[2]! + d[k]! * slope[3]!;
+      coefficients[k] = a[k]! + b[k]! * f1 + c[k]! * f2 + d[k]! * f3;
+      thermal[k] = b[k]! * slope1 + c[k]! * slope2 + d[k]! * slope3;
     }
     at_K = temperature_K;
   }

@@ -1,7 +1,7 @@
 // Axes in shown units: round domains, a few ticks, formats; and pixels per shown unit for placing words.
 
 import { scaleLinear } from 'd3-scale';
-import { joined, trimmed } from '../text/format.js';
+import { grouped, joined, trimmed } from '../text/format.js';
 import type { Axis, Column, FigureUnits, ShownQuantity } from './figure.js';
 
 /** An axis from `low` to `high`, widened to round numbers of about `steps` steps, with about `ticks` ticks. */
@@ -87,7 +87,7 @@ export function extentOf(columns: readonly Column[]): [number, number] {
   return low <= high ? [low, high] : [0, 1];
 }
 
-// The minus sign and the thousands comma of d3 are kept out: ticks read as the text does.
+// The thousands comma of d3 is kept out: ticks read as the text does.
 function plainNumbers(format: (value: number) => string): (value: number) => string {
-  return (value) => format(value).replace('\u2212', '-').replace(',', '\u2009');
+  return (value) => grouped(format(value).replace('\u2212', '-').replaceAll(',', ''));
 }

@@ -19,7 +19,8 @@ export function strengthByStill(rows: StrengthByStillRows, size: FigureSize): Dr
     const series = runSeries({ ...still, hand: 'ink' }, 'volume', units);
     return { x: series.x, y: pick(still.run.spoutStrength, series.rows, units.strength.toShown) };
   });
-  const lowest = units.strength.fromShown(extentOf(curves.map((curve) => curve.y))[0]);
+  const drawn = units.strength.fromShown(extentOf(curves.map((curve) => curve.y))[0]);
+  const lowest = Math.min(drawn, rows.threshold ?? drawn);
   const y = strengthAxis(units, lowest, 'Strength at the spout');
   const plot = { xAxis: x, yAxis: y, width: size.width, height: height[size.layout] };
   const ceiling = azeotropeCeiling(rows.azeotrope, units, { x, y }, size.layout);

@@ -11,6 +11,8 @@ const version = '1';
 /** Most decimals of a number in the address, and digits that mean something in it. */
 const decimals = 10;
 const digits = 12;
+/** What writing and reading may add to a limit, relative. */
+const roundOff = 1e-9;
 
 /** What an address says. */
 export interface Address<Page extends string> {
@@ -65,9 +67,10 @@ function readField(name: string, text: string): { key: ParameterKey; value: numb
   if (row === undefined) return `The address sets ‘${name}’, which no page knows.`;
   const spec = numberSpecs(unitSystems.metric)[row.key];
   const shown = /^-?\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
-  const inRange = shown >= spec.low && shown <= spec.high;
+  const si = spec.fromShown(shown);
+  const inRange = si >= row.low * (1 - roundOff) && si <= row.high * (1 + roundOff);
   const whole = row.quantity !== 'plates' || Number.isInteger(shown);
-  if (inRange && whole) return { key: row.key, value: spec.fromShown(shown) };
+  if (inRange && whole) return { key: row.key, value: si };
   const range = `${spec.digits(spec.low)} to ${spec.digits(spec.high)}${spec.suffix(2)}`;
   return `The address gives ‘${text}’ for the ${row.label}; it would have to be ${range}.`;
 }

@@ -32,15 +32,15 @@ export function numberSpecs(units: UnitSystem): NumberSpecs {
 
 function specOf(row: Parameter, units: UnitSystem): NumberSpec {
   const { toShown, fromShown, suffix, typed } = shownAs(row.quantity, units);
-  const { step, decimals } = row.grain[units.name];
+  const { from, to, step, decimals } = row.grain[units.name];
   const unitsTyped = new Map(Object.entries(typed).map(([unit, read]) => [plainUnit(unit), read]));
   unitsTyped.set(plainUnit(suffix(2)), fromShown);
   const dimensions = dimensionsOf(row.quantity);
   return {
     key: row.key,
     label: row.label,
-    low: inward(toShown(row.low), decimals, Math.ceil),
-    high: inward(toShown(row.high), decimals, Math.floor),
+    low: from,
+    high: to,
     step,
     toShown,
     fromShown,
@@ -58,12 +58,6 @@ function specOf(row: Parameter, units: UnitSystem): NumberSpec {
     tooHigh: row.tooHigh,
     tooLow: row.tooLow,
   };
-}
-
-/** A limit as shown, rounded to what the blank can print without leaving the range. */
-function inward(limit: number, decimals: number, round: (value: number) => number): number {
-  const scale = 10 ** decimals;
-  return round(Number((limit * scale).toPrecision(12))) / scale;
 }
 
 function shownAs(quantity: Parameter['quantity'], units: UnitSystem): Shown {

@@ -5,8 +5,10 @@ import { toSI } from '#lib/index.js';
 import type { UnitSystemName } from '../text/unit-systems.js';
 import type { ParameterKey, Scenario } from './scenario.js';
 
-/** Step and most decimals of a number as shown. */
+/** Range, step and most decimals of a number as shown: round numbers in every system of units. */
 export interface Grain {
+  readonly from: number;
+  readonly to: number;
   readonly step: number;
   readonly decimals: number;
 }
@@ -18,6 +20,7 @@ export interface Parameter {
   /** Name for those who hear it. */
   readonly label: string;
   readonly quantity: 'volume' | 'strength' | 'power' | 'pressure' | 'percent' | 'plates' | 'ratio';
+  /** Limits in SI: no range as shown goes beyond them. */
   readonly low: number;
   readonly high: number;
   readonly start: number;
@@ -27,10 +30,12 @@ export interface Parameter {
   readonly tooLow: string;
 }
 
-const everywhere = (step: number, decimals: number): Parameter['grain'] => ({
-  metric: { step, decimals },
-  us: { step, decimals },
-  imperial: { step, decimals },
+const grain = (from: number, to: number, step: number, decimals: number): Grain => ({ from, to, step, decimals });
+
+const everywhere = (...numbers: Parameters<typeof grain>): Parameter['grain'] => ({
+  metric: grain(...numbers),
+  us: grain(...numbers),
+  imperial: grain(...numbers),
 });
 
 /** Limits are those of a small still and of what the models were fitted to; starting values are invented. */
@@ -40,13 +45,13 @@ export const parameters: readonly Parameter[] = [
     inAddress: 'charge',
     label: 'volume of the charge',
     quantity: 'volume',
-    low: 0.001,
-    high: 1,
+    low: 0.000_75,
+    high: 1.005,
     start: 0.12,
     grain: {
-      metric: { step: 5, decimals: 1 },
-      us: { step: 1, decimals: 1 },
-      imperial: { step: 1, decimals: 1 },
+      metric: grain(1, 1000, 5, 1),
+      us: grain(0.2, 265, 1, 1),
+      imperial: grain(0.2, 220, 1, 1),
     },
     tooHigh: 'is more than these pages work with',
     tooLow: 'is less than a still can run on',
@@ -56,13 +61,13 @@ export const parameters: readonly Parameter[] = [
     inAddress: 'strength',
     label: 'strength of the charge',
     quantity: 'strength',
-    low: 0.005,
-    high: 0.95,
+    low: 0.0049,
+    high: 0.951,
     start: 0.095,
     grain: {
-      metric: { step: 0.5, decimals: 2 },
-      us: { step: 1, decimals: 1 },
-      imperial: { step: 0.5, decimals: 2 },
+      metric: grain(0.5, 95, 0.5, 2),
+      us: grain(1, 190, 1, 1),
+      imperial: grain(0.5, 95, 0.5, 2),
     },
     tooHigh: 'is stronger than a charge can be here',
     tooLow: 'is too weak to distil',
@@ -75,7 +80,7 @@ export const parameters: readonly Parameter[] = [
     low: 0,
     high: 60,
     start: 12,
-    grain: everywhere(1, 0),
+    grain: everywhere(0, 60, 1, 0),
     tooHigh: 'is more than a column here can have',
     tooLow: 'is fewer than none',
   },
@@ -87,7 +92,7 @@ export const parameters: readonly Parameter[] = [
     low: 0.01,
     high: 1,
     start: 0.65,
-    grain: everywhere(1, 1),
+    grain: everywhere(1, 100, 1, 1),
     tooHigh: 'is more than a plate can do',
     tooLow: 'is less than a plate does',
   },
@@ -99,7 +104,7 @@ export const parameters: readonly Parameter[] = [
     low: 0,
     high: 30,
     start: 3,
-    grain: everywhere(0.5, 2),
+    grain: everywhere(0, 30, 0.5, 2),
     tooHigh: 'would hardly let anything out',
     tooLow: 'is less than nothing sent back',
   },
@@ -108,13 +113,13 @@ export const parameters: readonly Parameter[] = [
     inAddress: 'heat',
     label: 'heat into the kettle',
     quantity: 'power',
-    low: 300,
-    high: 60_000,
+    low: 290,
+    high: 60_100,
     start: 5500,
     grain: {
-      metric: { step: 0.25, decimals: 2 },
-      us: { step: 500, decimals: 0 },
-      imperial: { step: 0.25, decimals: 2 },
+      metric: grain(0.3, 60, 0.25, 2),
+      us: grain(1000, 205_000, 500, 0),
+      imperial: grain(0.3, 60, 0.25, 2),
     },
     tooHigh: 'is more than a small still takes',
     tooLow: 'is too little to keep it boiling',
@@ -124,13 +129,13 @@ export const parameters: readonly Parameter[] = [
     inAddress: 'pressure',
     label: 'air pressure, or an altitude',
     quantity: 'pressure',
-    low: 55_000,
-    high: 108_500,
+    low: 54_400,
+    high: 109_000,
     start: toSI(1, 'atm'),
     grain: {
-      metric: { step: 0.5, decimals: 1 },
-      us: { step: 0.1, decimals: 2 },
-      imperial: { step: 0.5, decimals: 1 },
+      metric: grain(55, 108.5, 0.5, 1),
+      us: grain(7.9, 15.8, 0.1, 2),
+      imperial: grain(55, 108.5, 0.5, 1),
     },
     tooHigh: 'is more than the open air has',
     tooLow: 'is less than at the highest villages',
@@ -143,7 +148,7 @@ export const parameters: readonly Parameter[] = [
     low: 0,
     high: 30,
     start: 1,
-    grain: everywhere(0.25, 2),
+    grain: everywhere(0, 30, 0.25, 2),
     tooHigh: 'would hardly let anything out',
     tooLow: 'is less than nothing sent back',
   },
@@ -152,13 +157,13 @@ export const parameters: readonly Parameter[] = [
     inAddress: 'above',
     label: 'strength that counts',
     quantity: 'strength',
-    low: 0.2,
-    high: 0.97,
+    low: 0.199,
+    high: 0.9705,
     start: 0.8,
     grain: {
-      metric: { step: 1, decimals: 1 },
-      us: { step: 2, decimals: 1 },
-      imperial: { step: 1, decimals: 1 },
+      metric: grain(20, 97, 1, 1),
+      us: grain(40, 194, 2, 1),
+      imperial: grain(20, 97, 1, 1),
     },
     tooHigh: 'is more than a column brings over in the open air',
     tooLow: 'is weaker than anyone keeps',
@@ -168,13 +173,13 @@ export const parameters: readonly Parameter[] = [
     inAddress: 'ceiling-pressure',
     label: 'pressure the ceiling is asked at',
     quantity: 'pressure',
-    low: 3000,
-    high: 300_000,
+    low: 2990,
+    high: 300_100,
     start: toSI(1, 'atm'),
     grain: {
-      metric: { step: 1, decimals: 1 },
-      us: { step: 0.2, decimals: 2 },
-      imperial: { step: 1, decimals: 1 },
+      metric: grain(3, 300, 1, 1),
+      us: grain(0.5, 43.5, 0.2, 2),
+      imperial: grain(3, 300, 1, 1),
     },
     tooHigh: 'is more than these pages look at',
     tooLow: 'is less than the model can be asked for',

@@ -1,10 +1,17 @@
 // Numbers as text. Fixed decimals in read-outs and tables, so that columns line up; trimmed ones in
-// sentences. A true minus sign; a decimal point; no marks between thousands.
+// sentences. A true minus sign; a decimal point; a thin space
+// between thousands from five digits on.
 
-/** '92.2': always so many decimals. */
+/** '92.2', '18\u2009767': always so many decimals. */
 export function fixed(value: number, decimals: number): string {
   const text = value.toFixed(decimals);
-  return (Number(text) === 0 ? text.replace('-', '') : text).replace('-', '−');
+  return grouped((Number(text) === 0 ? text.replace('-', '') : text).replace('-', '−'));
+}
+
+/** A thin space between thousands where there are five digits or more before the point. */
+export function grouped(text: string): string {
+  const whole = /\d{5,}/u.exec(text.split('.', 1)[0]!)?.[0];
+  return whole === undefined ? text : text.replace(whole, whole.replace(/\B(?=(\d{3})+$)/gu, '\u2009'));
 }
 
 /** '9.5', '120': at most so many decimals, none that say nothing. */

@@ -5,6 +5,7 @@
 import { html, LitElement, nothing, svg, type PropertyDeclarations, type PropertyValues } from 'lit';
 import { send } from './events.js';
 import { atShown, numberWithUnit, stepped, type NumberSpec } from './number-spec.js';
+import { grouped } from '../../text/format.js';
 import { rulerTicks } from './ruler-scale.js';
 
 const inset_px = 50;
@@ -118,7 +119,7 @@ export class Ruler extends LitElement {
       ${ticks.map(({ value, length }) => svg`<path class="ruler-line" d=${`M${crisp(at(value))} ${base_y}v${-tickLengths[length]}`} />`)}
       ${ticks
         .filter(({ length }) => length === 'named')
-        .map(({ value }) => svg`<text x=${at(value)} y="53" text-anchor="middle">${String(value)}</text>`)}
+        .map(({ value }) => svg`<text x=${at(value)} y="53" text-anchor="middle">${grouped(String(value))}</text>`)}
       ${
         before === null || Math.abs(at(before) - here) < 1
           ? nothing

@@ -33,7 +33,7 @@ describe.each(rows)('$key in $units units', ({ parameter, spec }) => {
   });
 
   it('reads what it prints, with and without its unit', () => {
-    const shown = Number(spec.digits(spec.toShown(parameter.start)));
+    const shown = Number(spec.digits(spec.toShown(parameter.start)).replace('\u2009', ''));
     for (const text of [spec.digits(shown), spec.digits(shown) + spec.suffix(shown)]) {
       const reading = spec.read(text);
       expect(reading.kind).toBe('value');

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { clock, countInWords, fixed, joined, ordinal, percent, trimmed } from '../../../explorer/text/format.js';
+import {
+  clock,
+  countInWords,
+  fixed,
+  grouped,
+  joined,
+  ordinal,
+  percent,
+  trimmed,
+} from '../../../explorer/text/format.js';
 
 describe('numbers as text', () => {
   it('keep their decimals in read-outs and lose those that say nothing in sentences', () => {
@@ -8,6 +17,13 @@ describe('numbers as text', () => {
     expect(trimmed(9.5, 2)).toBe('9.5');
     expect(trimmed(120, 1)).toBe('120');
     expect(trimmed(100, 0)).toBe('100');
+  });
+
+  it('have a thin space between thousands from five digits on', () => {
+    expect(trimmed(18_767, 0)).toBe('18\u2009767');
+    expect(fixed(-1_234_567.891, 2)).toBe('−1\u2009234\u2009567.89');
+    expect(fixed(1234.5, 1)).toBe('1234.5');
+    expect(grouped('0.123456')).toBe('0.123456');
   });
 
   it('have a true minus sign, and none before a zero', () => {

@@ -28,8 +28,7 @@ export class InputError extends Error {
 
 /** A result that physics may refuse to give: either the value or the reason there is none. */
 export type Outcome<Value, Reason extends string> =
-  | ({ readonly found: true } & Value)
-  | { readonly found: false; readonly reason: Reason; readonly message: string };
+  ({ readonly found: true } & Value) | { readonly found: false; readonly reason: Reason; readonly message: string };
 
 /** Throws an InputError unless `value` is a finite number in [low, high]. */
 export function checkRange(argument: string, value: number, low: number, high: number, expected: string): void {

@@ -25,9 +25,9 @@ export function stairWords(now: Ceiling, kettle: unknown, units: UnitSystem): un
       : html`, and the ${ink(ordinal(Math.ceil(to95)))} passes ${print(roundStrength(namedStrengths[0], units))}`;
   return html`<p>
     Boil a mixture of alcohol and water, and the vapour is stronger than the liquid it left. An ideal plate condenses
-    that vapour and boils it again: one step up. From a kettle of ${kettle}, with all of it sent back as reflux, the
-    first step stands at ${text(1)} ${units.strength.unit}, the second at ${text(2)}, the fourth at ${text(4)}${passes}.
-    Then the steps shrink, because vapour and liquid grow alike.
+    that vapour and boils it again: one step up. From a kettle of <span class="kept-together">${kettle},</span> with all
+    of it sent back as reflux, the first step stands at ${text(1)} ${units.strength.unit}, the second at ${text(2)}, the
+    fourth at ${text(4)}${passes}. Then the steps shrink, because vapour and liquid grow alike.
   </p>`;
 }
 

@@ -170,7 +170,8 @@ export function doublerWords(now: Stills, reflux: unknown): unknown {
   const nothingBack = now.scenario.doublerReflux === 0;
   return html`<p>
       A doubler boils a second time what the pot sends over. Here it is one ideal plate: the pot’s vapour bubbles
-      through its liquid, a stronger vapour leaves it, and some of that runs back, here ${reflux}.
+      through its liquid, a stronger vapour leaves it, and some of that runs back, here
+      <span class="kept-together">${reflux}.</span>
       ${
         nothingBack
           ? html`With nothing running back its line lies on the pot’s: once warm, it passes on what it gets.`

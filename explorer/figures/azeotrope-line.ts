@@ -31,6 +31,7 @@ export function azeotropeCeiling(
     ],
     ...nameOf(layout, { text, note: `no plate passes it at ${azeotrope.pressure}`, y, bold: true }, [
       rightEnd(axes.x, y, 14),
+      rightEnd(axes.x, y, -12),
     ]),
   };
 }

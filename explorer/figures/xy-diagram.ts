@@ -46,7 +46,12 @@ function printedNames(rows: StaircaseDiagramRows, size: FigureSize, from: number
   const belowDiagonal = (at: number): NamePlace => place(at, at, 10, 12, 'start');
   const diagonal = size.layout === 'wide' ? 'vapour as strong as liquid' : 'vapour = liquid';
   const names = [
-    print('corner', 'the last corner', [place(to, to, 0, -12, 'end'), place(from, from, 0, 14, 'start')]),
+    print('corner', 'the last corner', [
+      place(to, to, 0, -12, 'end'),
+      place(from, from, 0, 14, 'start'),
+      place(from, to, -8, 6, 'end'),
+      place(to, from, 0, 14, 'end'),
+    ]),
     print('equilibrium', 'equilibrium curve', [0.45, 0.4, 0.5, 0.35, 0.55].map(onCurve)),
     print('diagonal', diagonal, [0.5, 0.45, 0.55, 0.4, 0.6].map(belowDiagonal)),
   ];

@@ -27,6 +27,19 @@ export default defineConfig({
       },
       {
         extends: true,
+        // Found late; without this a cold cache reloads the page in the middle of a test.
+        optimizeDeps: {
+          include: [
+            '@observablehq/plot',
+            'axe-core',
+            'comlink',
+            'd3-scale',
+            'd3-shape',
+            'lit',
+            'lit/directives/live.js',
+            'mathjs',
+          ],
+        },
         test: {
           name: 'browser',
           include: [`tests/explorer/${inBrowser}`],

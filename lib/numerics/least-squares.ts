@@ -51,6 +51,8 @@ const FIRST_DAMPING = 100;
 /** Damping at which a step counts as free. */
 const FREE = 1e-12;
 const LEAST_DAMPING = 1e-18;
+/** Parameters smaller than this share of their first guess are stepped as if they were that large. */
+const SMALL_SHARE = 1e-6;
 /** Share of the first S below which a fit is exact but for rounding. */
 const EXACT = 1e-26;
 
@@ -179,7 +181,9 @@ function fillJacobian(problem: LeastSquaresProblem, at: Float64Array, out: Float
   const above = new Float64Array(rows);
   const below = new Float64Array(rows);
   for (let j = 0; j < columns; j++) {
-    const step = Math.cbrt(Number.EPSILON) * (Math.abs(at[j]!) || 1);
+    // A parameter that has come to nothing beside its first guess is stepped by a share of that guess.
+    const size = Math.max(Math.abs(at[j]!), SMALL_SHARE * Math.abs(problem.start[j]!)) || 1;
+    const step = Math.cbrt(Number.EPSILON) * size;
     p[j] = at[j]! + step;
     problem.residuals(p, above);
     p[j] = at[j]! - step;

@@ -43,6 +43,17 @@ describe('leastSquares', () => {
     expect(Math.sqrt(variance * inverseNormal[3]!) * 1e6).toBeCloseTo(7.2668688436, 5);
   });
 
+  it('keeps its covariance when the parameters come to nothing', () => {
+    const points = [0, -3.3e-76, 0];
+    const { inverseNormal } = leastSquares({
+      residualCount: 3,
+      start: [5, 5],
+      residuals: (p, out) => points.forEach((y, i) => (out[i] = p[0]! + p[1]! * i - y)),
+    });
+    expect(inverseNormal[0]).toBeCloseTo(5 / 6, 8);
+    expect(inverseNormal[1]).toBeCloseTo(-1 / 2, 8);
+  });
+
   it('solves a weighted straight line as the closed form does', () => {
     const weighted = fc.array(
       fc.record({ y: fc.double({ min: -9, max: 9, noNaN: true }), sigma: fc.integer({ min: 1, max: 9 }) }),

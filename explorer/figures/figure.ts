@@ -71,6 +71,17 @@ export type Mark =
       readonly y: number;
       readonly reach: 'margin' | 'plot';
     }
+  /** Uncertainty about a curve, between two columns. */
+  | { readonly kind: 'band'; readonly key: string; readonly x: Column; readonly low: Column; readonly high: Column }
+  /** Published points, always in print. */
+  | {
+      readonly kind: 'points';
+      readonly key: string;
+      readonly form: PointForm;
+      readonly filled: boolean;
+      readonly x: Column;
+      readonly y: Column;
+    }
   /** The region no run can enter. */
   | { readonly kind: 'hatch'; readonly key: string; readonly from: number; readonly to: number }
   | { readonly kind: 'dot'; readonly key: string; readonly hand: Hand; readonly x: number; readonly y: number }
@@ -92,9 +103,21 @@ export type Mark =
       readonly words: string;
     };
 
-/** Strokes of look.md: result 2.75, second 1.5, third 1, equilibrium 1.75, Raoult 1 dashed, diagonal 1, staircase 1.75, operating 1, pencil 1.5. */
+/** What measured points are told apart by, besides filled and open. */
+export type PointForm = 'disc' | 'square' | 'diamond';
+
+/** Strokes of look.md: result 2.75, second 1.5, third 1, equilibrium 1.75 (extrapolated dashed), Raoult 1 dashed, diagonal 1, staircase 1.75, operating 1, pencil 1.5. */
 export type CurveWeight =
-  'result' | 'second' | 'third' | 'equilibrium' | 'raoult' | 'diagonal' | 'staircase' | 'operating' | 'pencil';
+  | 'extrapolated'
+  | 'result'
+  | 'second'
+  | 'third'
+  | 'equilibrium'
+  | 'raoult'
+  | 'diagonal'
+  | 'staircase'
+  | 'operating'
+  | 'pencil';
 
 /** A place a name may stand: a point in shown units, then px from it to the words' middle height. */
 export interface NamePlace {

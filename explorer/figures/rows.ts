@@ -1,6 +1,6 @@
 // The rows figures are made from: plain columns in SI. A RunSolution of lib/run is a RunRows as it stands.
 
-import type { Column, FigureUnits, Hand } from './figure.js';
+import type { Column, FigureUnits, Hand, PointForm, ShownQuantity } from './figure.js';
 
 /** Columns of one run; any RunSolution fits. */
 export interface RunRows {
@@ -120,4 +120,59 @@ export interface StrengthByStillRows {
   /** A strength of interest, drawn as a thin ink line, % vol / 100; null for none. */
   readonly threshold: number | null;
   readonly units: FigureUnits;
+}
+
+/** One published set of points, with what it is told apart by. */
+export interface MeasuredRows {
+  readonly set: string;
+  /** 'Carey and Lewis, 1932'. */
+  readonly source: string;
+  readonly form: PointForm;
+  readonly filled: boolean;
+  readonly liquidMoleFraction: Column;
+  readonly vapourMoleFraction: Column;
+  readonly temperature_K: Column;
+}
+
+/** Another model's curve, to compare. */
+export interface ModelRows {
+  readonly label: string;
+  readonly curve: CurveRows;
+  readonly azeotrope: AzeotropeRow | null;
+}
+
+/** The azeotrope along pressure, and the published points. */
+export interface DriftRows {
+  /** Pressures rise. */
+  readonly line: readonly DriftRow[];
+  /** The model has none below it, Pa; null where it was not found. */
+  readonly end_Pa: number | null;
+  readonly measured: readonly MeasuredAzeotropeRow[];
+  /** Pa; the range the reader may ask in, and where they stand. */
+  readonly range: readonly [number, number];
+  readonly at: number;
+  readonly strengthScale: readonly { readonly moleFraction: number; readonly strength: number }[];
+  readonly pressure: ShownQuantity;
+  readonly units: FigureUnits;
+}
+
+export interface DriftRow {
+  readonly pressure_Pa: number;
+  readonly moleFraction: number;
+  /** % vol / 100 at 20 °C. */
+  readonly strength: number;
+  readonly temperature_K: number;
+  /** Standard error of the mole fraction. */
+  readonly error: number;
+  readonly extrapolated: boolean;
+}
+
+export interface MeasuredAzeotropeRow {
+  readonly pressure_Pa: number;
+  readonly moleFraction: number;
+  readonly source: string;
+  /** 'printed', 'maximum of pressure', 'from memory'. */
+  readonly kind: string;
+  readonly form: PointForm;
+  readonly filled: boolean;
 }

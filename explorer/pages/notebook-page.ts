@@ -80,7 +80,10 @@ export abstract class NotebookPage<Asked extends Questions = Questions> extends 
     this.refusal = '';
     this.addEventListener('kp-number-focus', ({ detail }) => this.#focus(detail));
     this.addEventListener('kp-fault', ({ detail }) => this.#note(detail));
-    this.addEventListener('kp-change', ({ detail }) => this.#changed(detail));
+    this.addEventListener('kp-change', ({ detail, target }) => {
+      // A number with a ruler of its own leaves the page's ruler alone.
+      if (!(target as Element).matches('.own-ruler')) this.#changed(detail);
+    });
     this.addEventListener('kp-put-back', ({ detail }) => this.#blanks(detail.key).forEach((blank) => blank.putBack()));
     this.addEventListener('kp-type', ({ detail }) => this.#blanks(detail.key)[0]?.type());
     this.addEventListener('kp-done', this.#done);

@@ -2,14 +2,13 @@
 
 import { html, nothing, type PropertyDeclarations } from 'lit';
 import { massFractionFromMoleFraction } from '#lib/index.js';
-import '../components/answer/kp-answer.js';
 import '../components/figure/kp-figure.js';
 import type { SentencePart } from '../components/number/kp-setup.js';
-import { judged, modelTable, ninetySixWords, tryIt } from '../entries/the-96.js';
+import type { Later } from '../entries/ceiling-later.js';
+import type { Overlay, Overlays } from '../entries/ceiling-overlays.js';
 import { runRows, runWords } from '../entries/the-run.js';
 import { azeotropeWords, platesAtWork, stairWords, strangersWords, thermometerWords } from '../entries/the-steps.js';
 import * as notes from '../entries/ceiling-notes.js';
-import { ink, print, roundStrength } from '../entries/words.js';
 import { boilingDiagram } from '../figures/boiling-diagram.js';
 import { lastCorner } from '../figures/last-corner.js';
 import { runHistory } from '../figures/run-history.js';
@@ -20,7 +19,6 @@ import { remembered } from '../state/memo.js';
 import { cursorPosition, cursorX, turned, type RunCursor } from '../state/run-cursor.js';
 import { readAt } from '../state/run-results.js';
 import type { ParameterKey, Scenario } from '../state/scenario.js';
-import { countInWords, ordinal } from '../text/format.js';
 import { NotebookPage, type Answered } from './notebook-page.js';
 
 type Ceiling = Answered<CeilingQuestions>;
@@ -43,6 +41,13 @@ const sentence: readonly SentencePart<ParameterKey>[] = [
   '.',
 ];
 
+const overlayWords = {
+  measured: ['Lay the measured points over it', 'Rub out the measured points'],
+  models: ['Compare the models', 'Rub out the other models'],
+} as const;
+
+/** Room for the first figure, so that nothing moves when it comes. */
+const toCome = html`<div class="figure-to-come"></div>`;
 /** The figures have come by then, ms. */
 const afterFigures_ms = 1000;
 
@@ -50,9 +55,15 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
   static override properties: PropertyDeclarations = {
     cursor: { state: true },
     showsRaoult: { state: true },
+    laid: { state: true },
+    overlays: { state: true },
+    later: { state: true },
   };
   declare private cursor: RunCursor;
   declare private showsRaoult: boolean;
+  declare private laid: readonly Overlay[];
+  declare private overlays: Overlays | undefined;
+  declare private later: Later | undefined;
 
   readonly #runRows = remembered(runRows);
   readonly #curve = remembered(rows.curveRows);
@@ -65,11 +76,26 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
     super('plates');
     this.cursor = { along: 'volume', x: null };
     this.showsRaoult = false;
+    this.laid = [];
   }
 
-  /** The table comes after the figures, its code too. */
+  /** What asks more comes after the figures, its code too. */
   protected override firstUpdated(): void {
-    setTimeout(() => void import('../entries/plates-or-reflux.js'), afterFigures_ms);
+    setTimeout(() => {
+      void import('../entries/ceiling-later.js').then((later) => (this.later = later));
+    }, afterFigures_ms);
+  }
+
+  async #lay(what: Overlay): Promise<void> {
+    this.overlays ??= await import('../entries/ceiling-overlays.js');
+    this.laid = this.laid.includes(what) ? this.laid.filter((one) => one !== what) : [...this.laid, what];
+  }
+
+  #layButton(what: Overlay): unknown {
+    const [words, rubOut] = overlayWords[what];
+    return html`<button type="button" class="word-button" @click=${() => void this.#lay(what)}>
+      ${this.laid.includes(what) ? rubOut : words}
+    </button>`;
   }
 
   protected override questions(scenario: Scenario): CeilingQuestions {
@@ -83,15 +109,10 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
         <p class="promise">Why plates top out near 96 % vol, and how close yours can come.</p>
       </header>
       <section class="entry first-entry" aria-label="The run">
-        ${this.setup(sentence)} ${now === undefined ? this.#empty() : this.#history(now)}
+        ${this.setup(sentence)} ${now === undefined ? toCome : this.#history(now)}
         <aside class="notes beside-first">${notes.hands} ${notes.spoutCaution}</aside>
       </section>
       ${now === undefined ? nothing : this.#explained(now)} ${this.foot()}`;
-  }
-
-  /** Room for the first figure, so that nothing moves when it comes. */
-  #empty(): unknown {
-    return html`<div class="figure-to-come"></div>`;
   }
 
   #history(now: Ceiling): unknown {
@@ -138,21 +159,16 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
         ${azeotropeWords(now, mass, pressure, units)}
         <aside class="notes">${notes.stairNote} ${notes.azeotropeSource(azeotrope, pressure)}</aside>
       </section>
+      <kp-ceiling-moves
+        .solver=${this.solver}
+        .pressure=${this.scenario.ceilingPressure}
+        .units=${units}
+      ></kp-ceiling-moves>
       <section class="entry prose" aria-labelledby="strangers">
         <h2 id="strangers">A gift and a wall</h2>
         ${strangersWords(now, units)}
       </section>
-      ${this.#atWork(now)}
-      <section class="entry prose" aria-labelledby="ninety-six">
-        <h2 id="ninety-six">What is the 96 %?</h2>
-        ${ninetySixWords(now, units)} ${modelTable(now, units)} ${this.#question(now)}
-        <aside class="notes">${notes.modelNote}</aside>
-      </section>
-      <section class="entry prose" aria-labelledby="plates-or-reflux">
-        <h2 id="plates-or-reflux">Plates or reflux?</h2>
-        <kp-plates-or-reflux .solver=${this.solver} .scenario=${now.scenario} .units=${units}></kp-plates-or-reflux>
-        <aside class="notes">${notes.tableNote}</aside>
-      </section>`;
+      ${this.#atWork(now)} ${this.later?.lastEntries(now, this.solver, units)}`;
   }
 
   /** Ideal steps from the charge, and the last corner, with Raoult's law if wanted. */
@@ -168,16 +184,25 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
       pressure,
       this.units,
     );
+    const over = this.overlays?.overStaircase(data, this.laid, now.answers, pressure, this.units);
     return html`<section class="entry after-words" aria-label="The staircase">
       <div class="figure-pair wide">
-        <kp-figure data-figure="ideal" .figure=${xyDiagram} .rows=${data} pair></kp-figure>
-        <kp-figure .figure=${lastCorner} .rows=${data} pair></kp-figure>
+        <kp-figure
+          data-figure="ideal"
+          .figure=${over?.xy.figure ?? xyDiagram}
+          .rows=${over?.xy.rows ?? data}
+          pair
+        ></kp-figure>
+        <kp-figure .figure=${over?.corner.figure ?? lastCorner} .rows=${over?.corner.rows ?? data} pair></kp-figure>
       </div>
       <p class="words-to-press">
+        ${this.#layButton('measured')} ${this.#layButton('models')}
         <button type="button" class="word-button" @click=${() => (this.showsRaoult = !this.showsRaoult)}>
           ${this.showsRaoult ? 'Rub out Raoult’s law' : 'Draw Raoult’s law too'}
         </button>
       </p>
+      ${this.overlays?.notes(this.laid, pressure, this.units)}
+      ${this.overlays?.modelWords(this.laid, now.answers, this.units)}
     </section>`;
   }
 
@@ -195,6 +220,8 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
       const head = readAt(run.solution.spoutMoleFraction, at);
       return this.#boiling(this.#curve(equilibrium.slice), equilibrium, scenario.pressure, kettle, head, units);
     });
+    const overStair = this.overlays?.overPlates(stair, this.laid);
+    const overBoiling = this.overlays?.overBoiling(boiling, this.laid);
     return html`<section class="entry prose" aria-labelledby="at-work">
         <h2 id="at-work">Your plates at work</h2>
         ${platesAtWork(now, at, units, specs)} ${thermometerWords(now, at, units)}
@@ -202,25 +229,22 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
       </section>
       <section class="entry after-words" aria-label="Your plates and the boil">
         <div class="figure-pair wide">
-          <kp-figure data-figure="at-work" .figure=${xyDiagram} .rows=${stair} pair></kp-figure>
-          <kp-figure data-figure="boiling" .figure=${boilingDiagram} .rows=${boiling} pair></kp-figure>
+          <kp-figure
+            data-figure="at-work"
+            .figure=${overStair?.figure ?? xyDiagram}
+            .rows=${overStair?.rows ?? stair}
+            pair
+          ></kp-figure>
+          <kp-figure
+            data-figure="boiling"
+            .figure=${overBoiling?.figure ?? boilingDiagram}
+            .rows=${overBoiling?.rows ?? boiling}
+            pair
+          ></kp-figure>
         </div>
+        <p class="words-to-press">${this.#layButton('measured')}</p>
+        ${this.overlays?.notes(this.laid, scenario.pressure, units)}
       </section>`;
-  }
-
-  #question(now: Ceiling): unknown {
-    const asked = tryIt(now);
-    if (asked === undefined) return nothing;
-    const { ladder } = now.answers.stages;
-    const lead = html`Step ${ink(countInWords(asked.from))} passes ${print(roundStrength(0.96, this.units))} from this
-    kettle; passing ${print(roundStrength(0.97, this.units))} takes`;
-    return html`<kp-answer
-      .lead=${lead}
-      .tail=${'more.'}
-      .label=${`Steps after the ${ordinal(asked.from)} until ${roundStrength(0.97, this.units)} is passed`}
-      .subject=${now.answers.stages}
-      .judge=${(given: number) => judged(given, asked, ladder, this.units)}
-    ></kp-answer>`;
   }
 }
 

@@ -20,6 +20,7 @@ export function drift({ pressures_Pa, endBetween_Pa }: DriftQuestion): DriftAnsw
     kind: 'drift',
     points: pressures_Pa.map(pointAt),
     end_Pa: endBetween_Pa === null ? null : endOf(endBetween_Pa),
+    range_K: activityModel(DEFAULT_ACTIVITY).range_K,
   };
 }
 

@@ -93,6 +93,8 @@ export interface DriftAnswer {
   readonly points: readonly AzeotropeAt[];
   /** Below it there is no azeotrope. */
   readonly end_Pa: number | null;
+  /** Temperatures the model was fitted to, K. */
+  readonly range_K: readonly [number, number];
 }
 export type Answer = RunAnswer | EquilibriumAnswer | StagesAnswer | DriftAnswer;
 

@@ -2,6 +2,7 @@
 
 import { curveLinear, curveMonotoneX, line } from 'd3-shape';
 import type { Column, Mark } from '../../figures/figure.js';
+import { pointShape } from '../../figures/point-shapes.js';
 import { measureText } from './measure-text.js';
 import { marginGap } from './geometry.js';
 import { setAttributes, setText, svgElement } from './svg.js';
@@ -28,6 +29,10 @@ export function makeMark(mark: Mark): SVGElement {
       return svgElement('path', { class: `kp-curve ${mark.hand} ${mark.weight}` });
     case 'level':
       return svgElement('line', { class: `kp-level ${mark.hand} ${mark.weight}`, x1: 0 });
+    case 'band':
+      return svgElement('path', { class: 'kp-band' });
+    case 'points':
+      return svgElement('path', { class: `kp-points${mark.filled ? '' : ' open'}` });
     case 'hatch':
       return svgElement('rect', { class: 'kp-hatch', x: 0 });
     case 'dot':
@@ -56,6 +61,18 @@ export function updateMark(node: SVGElement, mark: Mark, context: MarkContext): 
     case 'level': {
       const end = context.width + (mark.reach === 'margin' && context.wide ? runOut : 0);
       setAttributes(node, { x2: end, y1: y(mark.y), y2: y(mark.y) });
+      return;
+    }
+    case 'band': {
+      const side = (column: Column): [number, number][] =>
+        Array.from(mark.x, (at, i): [number, number] => [x(at), y(column[i]!)]);
+      const d = line().digits(2)([...side(mark.low), ...side(mark.high).reverse()])!;
+      setAttributes(node, { 'clip-path': `url(#${context.clip})`, d: `${d}Z` });
+      return;
+    }
+    case 'points': {
+      const d = Array.from(mark.x, (at, i) => pointShape(mark.form, x(at), y(mark.y[i]!))).join('');
+      setAttributes(node, { 'clip-path': `url(#${context.clip})`, d });
       return;
     }
     case 'hatch': {

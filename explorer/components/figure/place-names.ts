@@ -94,6 +94,9 @@ export function linesOf(mark: Mark, toPx: (place: Point) => Point, width: number
       const corner = (i: 0 | 1, j: 0 | 1): Point => toPx({ x: mark.x[i], y: mark.y[j] });
       return [[corner(0, 0), corner(1, 0), corner(1, 1), corner(0, 1), corner(0, 0)]];
     }
+    case 'points':
+      return Array.from(mark.x, (x, i) => toPx({ x, y: mark.y[i]! })).map((at) => [at, at]);
+    case 'band':
     case 'dot':
     case 'hatch':
       return [];

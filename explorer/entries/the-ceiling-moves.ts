@@ -1,0 +1,160 @@
+// 'The ceiling moves': the azeotrope against pressure, asked once the figures above stand. It has one number
+// of its own, with its own ruler beside it; the page's ruler is left alone.
+
+import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit';
+import '../components/figure/kp-figure.js';
+import { send, type NumberFocus } from '../components/number/events.js';
+import '../components/number/kp-blank.js';
+import '../components/number/kp-ruler.js';
+import type { NumberFault } from '../components/number/number-spec.js';
+import { azeotropeDrift } from '../figures/azeotrope-drift.js';
+import { driftRows, endOf, lineQuestions, questionAt, questionNear } from '../state/drift-rows.js';
+import { remembered } from '../state/memo.js';
+import { numberSpecs } from '../state/number-specs.js';
+import { correctionOf } from '../text/messages.js';
+import type { UnitSystem } from '../text/unit-systems.js';
+import { newestWins, type Lane } from '../worker/newest-wins.js';
+import type { AzeotropeAt, DriftAnswer, DriftQuestion, Reply } from '../worker/questions.js';
+import type { Solver } from '../worker/solver-client.js';
+import * as words from './ceiling-moves-words.js';
+
+const key = 'ceilingPressure';
+
+export class CeilingMoves extends LitElement {
+  static override properties: PropertyDeclarations = {
+    solver: { attribute: false },
+    pressure: { attribute: false },
+    units: { attribute: false },
+    line: { state: true },
+    here: { state: true },
+    docked: { state: true },
+    fault: { state: true },
+  };
+  declare solver: Solver;
+  /** The reader's, Pa. */
+  declare pressure: number;
+  declare units: UnitSystem;
+  /** Lots of the line, those that have come. */
+  declare private line: readonly DriftAnswer[];
+  /** The azeotrope at the reader's pressure, the latest answer. */
+  declare private here: AzeotropeAt | undefined;
+  declare private docked: boolean;
+  declare private fault: NumberFault | null;
+
+  readonly #rows = remembered(driftRows);
+  #lane: Lane<DriftQuestion> | undefined;
+
+  constructor() {
+    super();
+    this.line = [];
+    this.docked = false;
+    this.fault = null;
+    this.addEventListener('kp-number-focus', this.#focused);
+    this.addEventListener('kp-fault', ({ detail }) => (this.fault = detail.fault));
+    this.addEventListener('kp-done', this.#done);
+  }
+
+  protected override createRenderRoot(): this {
+    return this;
+  }
+
+  protected override firstUpdated(): void {
+    void this.#askLine();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('pressure')) return;
+    this.#lane ??= newestWins(
+      (question) => this.solver.answer([question]),
+      (reply: Reply) => {
+        const [answer] = reply.kind === 'answered' ? reply.answers : [];
+        if (answer?.kind === 'drift') this.here = answer.points[0];
+      },
+      () => undefined, // what was answered before stays
+    );
+    this.#lane.request(questionAt(this.pressure));
+  }
+
+  protected override render(): unknown {
+    const { units, pressure, line, here } = this;
+    const spec = numberSpecs(units)[key];
+    const complete = line.length > lineQuestions.length;
+    const wrong = this.fault === null ? null : correctionOf(spec, this.fault, pressure);
+    return html`<section class="entry prose" aria-labelledby="ceiling-moves">
+        <div class="prose">
+          <h2 id="ceiling-moves">The ceiling moves</h2>
+          <p class="setup-sentence own-sentence">
+            Let the whole column stand under
+            <span class="kept-together"
+              ><kp-blank class="own-ruler" .spec=${spec} .value=${pressure} ?current=${true}></kp-blank>.</span
+            >
+          </p>
+          <p class="correction">
+            ${
+              wrong === null
+                ? nothing
+                : html`<b>${wrong.draft}</b> ${wrong.says}
+                    <button type="button" class="put-back" @click=${() => send(this, 'kp-put-back', { key })}>
+                      ${wrong.putBack}
+                    </button>`
+            }
+          </p>
+          <kp-ruler class="own-ruler" .spec=${spec} .value=${pressure} ?docked=${this.docked}></kp-ruler>
+          ${
+            complete
+              ? html`<kp-figure
+                  class="own-ruler setup-figure"
+                  .figure=${azeotropeDrift}
+                  .rows=${this.#rows(line, pressure, units)}
+                  .cursorX=${pressure}
+                  @cursor-moved=${(event: CustomEvent<{ x: number }>) =>
+                    send(event.currentTarget as HTMLElement, 'kp-change', { key, value: event.detail.x })}
+                ></kp-figure>`
+              : html`<div class="drift-to-come"></div>`
+          }
+        </div>
+        <aside class="notes">${words.vacuumCaution} ${complete ? words.sourcesNote(line, units) : nothing}</aside>
+      </section>
+      <section class="entry prose after-words" aria-label="The moving ceiling in words">
+        ${here === undefined ? nothing : words.hereWords(here, units)}
+        ${complete ? words.endWords(line, units) : nothing}
+        <aside class="notes">${here && words.errorNote(here, units)}</aside>
+      </section>`;
+  }
+
+  /** A few points at a time, then those near the end. */
+  async #askLine(): Promise<void> {
+    const line: DriftAnswer[] = [];
+    for (const question of lineQuestions) line.push(...(await this.#ask(question)));
+    const end_Pa = endOf(line);
+    line.push(...(end_Pa === null ? [] : await this.#ask(questionNear(end_Pa))));
+    this.line = line;
+  }
+
+  async #ask(question: DriftQuestion): Promise<DriftAnswer[]> {
+    const reply = await this.solver.answer([question]);
+    return reply.kind === 'answered' ? reply.answers.filter((answer) => answer.kind === 'drift') : [];
+  }
+
+  /** By touch the number's own ruler goes to the bottom edge and the figure above it. */
+  #focused = (event: CustomEvent<NumberFocus>): void => {
+    event.stopPropagation();
+    if (!event.detail.touch || this.docked) return;
+    this.docked = true;
+    void this.updateComplete.then(() => this.querySelector('kp-figure')?.scrollIntoView({ block: 'start' }));
+  };
+
+  #done = (event: Event): void => {
+    event.stopPropagation();
+    this.docked = false;
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+  };
+}
+
+customElements.define('kp-ceiling-moves', CeilingMoves);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'kp-ceiling-moves': CeilingMoves;
+  }
+}

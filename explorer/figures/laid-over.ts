@@ -1,0 +1,163 @@
+// What can be laid over a finished figure: published points, and in the last corner the curves of other
+// models. Each takes a figure and gives a figure; the page asks for them only when the reader does.
+
+import { valueAt } from './columns.js';
+import type { CurveName, DataTable, Drawing, Figure, FigureUnits, Mark, NamePlace } from './figure.js';
+import type { AzeotropeRow, CurveRows, MeasuredRows, ModelRows, StaircaseDiagramRows } from './rows.js';
+import { cornerWindow } from './last-corner-window.js';
+
+/** Rows of a figure with what is laid over it. */
+export interface LaidOver<Rows> {
+  readonly under: Rows;
+  readonly measured: readonly MeasuredRows[];
+}
+
+/** An x-y diagram with measured vapour over measured liquid. */
+export function vapourPointsOver<Rows>(figure: Figure<Rows>): Figure<LaidOver<Rows>> {
+  return ({ under, measured }, size) => {
+    const marks = measured.map((set): Mark => ({
+      ...pointsOf(set, set.set),
+      x: set.liquidMoleFraction,
+      y: set.vapourMoleFraction,
+    }));
+    return over(figure(under, size), marks, measured, (set, i) => [
+      'measured',
+      set.liquidMoleFraction[i]!.toFixed(4),
+      set.vapourMoleFraction[i]!.toFixed(4),
+      '',
+    ]);
+  };
+}
+
+/** A boiling diagram with measured liquid and vapour at their temperatures. */
+export function boilingPointsOver<Rows extends { readonly units: FigureUnits }>(
+  figure: Figure<Rows>,
+): Figure<LaidOver<Rows>> {
+  return ({ under, measured }, size) => {
+    const { toShown } = under.units.temperature;
+    const marks = measured.flatMap((set): Mark[] => {
+      const y = Array.from(set.temperature_K, toShown);
+      return [
+        { ...pointsOf(set, `${set.set} liquid`), x: set.liquidMoleFraction, y },
+        { ...pointsOf(set, `${set.set} vapour`), x: set.vapourMoleFraction, y },
+      ];
+    });
+    return over(figure(under, size), marks, measured, (set, i) => [
+      toShown(set.temperature_K[i]!).toFixed(2),
+      set.liquidMoleFraction[i]!.toFixed(4),
+      set.vapourMoleFraction[i]!.toFixed(4),
+    ]);
+  };
+}
+
+/** The last corner with other models: thin lines named where they meet the diagonal, instead of the steps' names. */
+export function modelsOver(
+  figure: Figure<StaircaseDiagramRows>,
+): Figure<{ readonly under: StaircaseDiagramRows; readonly models: readonly ModelRows[] }> {
+  return ({ under, models }, size) => {
+    const drawing = figure(under, size);
+    const window = cornerWindow(under.azeotrope);
+    const panel = drawing.panels[0]!;
+    const marks = models.flatMap((model) => modelMarks(model));
+    const stays = panel.names.filter(({ key }) => !key.startsWith('step ') && key !== 'azeotrope');
+    const own = under.azeotrope === null ? [] : [nameOf('used here', under.azeotrope, under.units, window, true)];
+    const others = models.map((model) =>
+      model.azeotrope === null
+        ? nameOnCurve(model.label, model.curve, window)
+        : nameOf(model.label, model.azeotrope, under.units, window, false),
+    );
+    const said = models.map(({ label, azeotrope }) =>
+      azeotrope === null ? `${label} knows none` : `${label} puts it at ${azeotrope.moleFraction.toFixed(4)}`,
+    );
+    return {
+      ...drawing,
+      description: joined(drawing.description, said.join(', ')),
+      panels: [
+        {
+          ...panel,
+          marks: [
+            ...marks.filter(({ kind }) => kind === 'curve'),
+            ...panel.marks,
+            ...marks.filter(({ kind }) => kind === 'dot'),
+          ],
+          names: [...stays, ...[...own, ...others].sort((a, b) => b.places[0]!.y - a.places[0]!.y)],
+        },
+      ],
+    };
+  };
+}
+
+function modelMarks({ label, curve, azeotrope }: ModelRows): Mark[] {
+  const { liquidMoleFraction: x, vapourMoleFraction: y } = curve;
+  const weight = azeotrope === null ? 'raoult' : 'third';
+  const line: Mark = { kind: 'curve', key: label, hand: 'print', weight, shape: 'monotone', x, y };
+  if (azeotrope === null) return [line];
+  const at = azeotrope.moleFraction;
+  return [line, { kind: 'dot', key: label, hand: 'print', x: at, y: at }];
+}
+
+// Left of the point, above the curve; where there is no room right of the diagonal, ending at the frame.
+function nameOf(
+  label: string,
+  { moleFraction: at, strength }: AzeotropeRow,
+  units: FigureUnits,
+  window: readonly [number, number],
+  bold: boolean,
+): CurveName {
+  const text = `${label} ${units.strength.toShown(strength).toFixed(2)}`;
+  const places: NamePlace[] = [
+    ...[-12, -16].map((dy): NamePlace => ({ x: at, y: at, dx: -14, dy, anchor: 'end' })),
+    ...[26, 34, 44, 56, 70].map((dy): NamePlace => ({ x: window[1], y: at, dx: -8, dy, anchor: 'end' })),
+  ];
+  return { key: `model ${label}`, text, hand: 'print', bold, optional: false, places };
+}
+
+function nameOnCurve(label: string, curve: CurveRows, window: readonly [number, number]): CurveName {
+  const places = [0.3, 0.25, 0.2, 0.35].map((share): NamePlace => {
+    const x = window[0] + share * (window[1] - window[0]);
+    const y = Math.min(window[1], valueAt(curve.liquidMoleFraction, curve.vapourMoleFraction, x));
+    return { x, y, dx: 12, dy: 8, anchor: 'start' };
+  });
+  return { key: `model ${label}`, text: label, hand: 'print', bold: false, optional: true, places };
+}
+
+function pointsOf({ form, filled }: MeasuredRows, key: string): Extract<Mark, { kind: 'points' }> {
+  return { kind: 'points', key, form, filled, x: [], y: [] };
+}
+
+function over(
+  drawing: Drawing,
+  marks: readonly Mark[],
+  measured: readonly MeasuredRows[],
+  row: (set: MeasuredRows, i: number) => readonly string[],
+): Drawing {
+  const [panel, ...others] = drawing.panels;
+  const said = measured.map((set) => `${set.liquidMoleFraction.length} of ${set.source}`);
+  return {
+    ...drawing,
+    description: joined(drawing.description, `with measured points, ${said.join('; ')}`),
+    panels: [{ ...panel!, marks: [...panel!.marks, ...marks] }, ...others],
+    table: () => tableWith(drawing.table(), measured, row),
+  };
+}
+
+/** The rows of the figure, then every point with its source. */
+function tableWith(
+  table: DataTable,
+  measured: readonly MeasuredRows[],
+  row: (set: MeasuredRows, i: number) => readonly string[],
+): DataTable {
+  return {
+    ...table,
+    columns: [...table.columns, { title: 'from', unit: '' }],
+    rows: [
+      ...table.rows.map((cells) => [...cells, 'the model']),
+      ...measured.flatMap((set) => Array.from(set.liquidMoleFraction, (_, i) => [...row(set, i), set.source])),
+    ],
+  };
+}
+
+/** One sentence with more at its end. */
+function joined(sentence: string, more: string): string {
+  return `${sentence.replace(/\.$/, '')}; ${more}.`;
+}

@@ -81,9 +81,8 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
 
   /** What asks more comes after the figures, its code too. */
   protected override firstUpdated(): void {
-    setTimeout(() => {
-      void import('../entries/ceiling-later.js').then((later) => (this.later = later));
-    }, afterFigures_ms);
+    const late = (): unknown => import('../entries/ceiling-later.js').then((later) => (this.later = later));
+    setTimeout(late, afterFigures_ms);
   }
 
   async #lay(what: Overlay): Promise<void> {

@@ -1,10 +1,13 @@
 // The figures the gallery shows and the snapshots hold: a few named cases of invented rows.
 
+import { azeotropeDrift } from '../../../explorer/figures/azeotrope-drift.js';
 import { boilingDiagram } from '../../../explorer/figures/boiling-diagram.js';
 import type { Figure } from '../../../explorer/figures/figure.js';
 import { lastCorner } from '../../../explorer/figures/last-corner.js';
+import { modelsOver, vapourPointsOver } from '../../../explorer/figures/laid-over.js';
 import type {
   BoilingDiagramRows,
+  DriftRows,
   RunHistoryRows,
   StaircaseDiagramRows,
   StrengthByStillRows,
@@ -12,6 +15,7 @@ import type {
 import { runHistory } from '../../../explorer/figures/run-history.js';
 import { strengthByStill } from '../../../explorer/figures/strength-by-still.js';
 import { xyDiagram } from '../../../explorer/figures/xy-diagram.js';
+import { measuredAzeotropeRows, measuredRows } from '../../../explorer/state/measured-rows.js';
 import {
   azeotrope,
   curve,
@@ -94,6 +98,31 @@ export const stills: StrengthByStillRows = {
   units,
 };
 
+/** An invented drift that ends at 12 kPa and passes 0.9 at 100 kPa. */
+export const drift: DriftRows = {
+  line: Array.from({ length: 60 }, (_, i) => {
+    const pressure_Pa = 12_000 * (2e6 / 12_000) ** (i / 59);
+    const moleFraction = 0.84 + 0.16 * (12_000 / pressure_Pa) ** 0.463;
+    const error = 0.002 + 1e-9 * pressure_Pa;
+    const [strength, temperature_K] = [inventedStrength(moleFraction), 300 + 23 * Math.log(pressure_Pa / 10_000)];
+    return { pressure_Pa, moleFraction, strength, temperature_K, error, extrapolated: pressure_Pa > 1e6 };
+  }),
+  end_Pa: 12_000,
+  measured: measuredAzeotropeRows,
+  range: [3000, 300_000],
+  at: 101_325,
+  strengthScale: steps.strengthScale,
+  pressure: units.pressure,
+  units,
+};
+
+const models = [
+  { label: 'another', curve, azeotrope: { ...azeotrope, moleFraction: 0.885, strength: 0.969 } },
+  { label: 'ideal', curve: raoult, azeotrope: null },
+];
+const overCorner = vapourPointsOver(modelsOver(lastCorner));
+const cornerRows = { under: { under: steps, models }, measured: measuredRows };
+
 export const cases: readonly Case[] = [
   { name: 'run history', figure: runHistory, rows: history, pair: false, pencils: 1 },
   { name: 'x-y diagram', figure: xyDiagram, rows: steps, pair: true, pencils: -1 },
@@ -101,4 +130,6 @@ export const cases: readonly Case[] = [
   { name: 'x-y diagram at reflux 3', figure: xyDiagram, rows: stepsAtReflux, pair: true, pencils: -1 },
   { name: 'boiling diagram', figure: boilingDiagram, rows: boiling, pair: true, pencils: -1 },
   { name: 'strength by still', figure: strengthByStill, rows: stills, pair: false, pencils: -1 },
+  { name: 'azeotrope against pressure', figure: azeotropeDrift, rows: drift, pair: false, pencils: -1 },
+  { name: 'last corner laid over', figure: overCorner, rows: cornerRows, pair: true, pencils: -1 },
 ] as readonly Case[];

@@ -1,0 +1,95 @@
+// 'The ceiling moves' under hands: one number with its own ruler, a figure and sentences that follow it.
+
+import axe from 'axe-core';
+import { html, render } from 'lit';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { createEthanolWater } from '#lib/index.js';
+import '../../../explorer/styles/tokens.css';
+import '../../../explorer/styles/page.css';
+import '../../../explorer/styles/figure.css';
+import '../../../explorer/styles/laid-over.css';
+import '../../../explorer/entries/the-ceiling-moves.js';
+import type { CeilingMoves } from '../../../explorer/entries/the-ceiling-moves.js';
+import { unitSystems } from '../../../explorer/text/unit-systems.js';
+import { drift } from '../../../explorer/worker/drift.js';
+import { createSolver } from '../../../explorer/worker/questions.js';
+
+const solve = createSolver(createEthanolWater(), { drift });
+const solver = { answer: (questions: Parameters<typeof solve>[0]) => Promise.resolve(solve(questions)) };
+
+afterEach(() => document.body.replaceChildren());
+
+/** The entry on a page that sets what it is told, as the notebook does. */
+async function shown(): Promise<{ entry: CeilingMoves; changes: number[]; above: string[] }> {
+  const main = document.createElement('main');
+  const [changes, above]: [number[], string[]] = [[], []];
+  main.addEventListener('kp-number-focus', ({ type }) => above.push(type));
+  main.addEventListener('kp-change', ({ detail }) => {
+    changes.push(detail.value);
+    entry.pressure = detail.value;
+  });
+  document.body.append(main);
+  render(
+    html`<kp-ceiling-moves .solver=${solver} .pressure=${101_325} .units=${unitSystems.metric}></kp-ceiling-moves>`,
+    main,
+  );
+  const entry = main.querySelector('kp-ceiling-moves')!;
+  await vi.waitUntil(() => entry.querySelector('kp-figure svg .kp-band') !== null);
+  return { entry, changes, above };
+}
+
+/** Its sentences, with plain spaces. */
+function said(entry: CeilingMoves): string {
+  return entry.textContent.replace(/\s+/g, ' ');
+}
+
+describe('the ceiling moves', () => {
+  it('says where the azeotrope stands, how sure that is, and where it ends', async () => {
+    const { entry } = await shown();
+    await vi.waitUntil(() => said(entry).includes('boils at'));
+    expect(said(entry)).toContain('which is 97.2 % vol');
+    expect(said(entry)).toMatch(/97\.\d+ ± 0\.\d+ % vol/);
+    expect(said(entry)).toMatch(/reaches pure alcohol and is gone/);
+    expect(said(entry)).toContain('Carey and Lewis, 1932');
+  });
+
+  it('follows its number down to where there is no azeotrope', async () => {
+    const { entry } = await shown();
+    entry.pressure = 7000;
+    await vi.waitUntil(() => said(entry).includes('At 7.0 kPa there is no azeotrope'));
+    expect(said(entry)).toContain('extrapolated');
+    expect(entry.querySelector('.kp-cursor circle')).toBeNull();
+  });
+
+  it('sends one change a step, from the blank and from the figure, and keeps the page’s ruler out of it', async () => {
+    const { entry, changes, above } = await shown();
+    const input = entry.querySelector('input')!;
+    input.focus();
+    input.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowUp', bubbles: true, cancelable: true }));
+    await entry.updateComplete;
+    expect(changes).toEqual([102_000]);
+    const handle = entry.querySelector('[role=slider]')!;
+    handle.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowLeft', bubbles: true, cancelable: true }));
+    expect(changes).toHaveLength(2);
+    expect(changes[1]).toBeLessThan(102_000);
+    expect(above).toEqual([]);
+  });
+
+  it('corrects a number out of range beside it and goes on with the last good one', async () => {
+    const { entry, changes } = await shown();
+    const input = entry.querySelector('input')!;
+    input.focus();
+    input.value = '500';
+    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    input.blur();
+    await entry.updateComplete;
+    expect(entry.querySelector('.correction')!.textContent).toContain('is more than these pages look at: 3 to 300');
+    expect(changes).toEqual([]);
+  });
+
+  it('has nothing for axe to complain of', async () => {
+    const { entry } = await shown();
+    const { violations } = await axe.run(entry, { rules: { 'color-contrast': { enabled: true } } });
+    expect(violations.map((rule) => rule.id)).toEqual([]);
+  });
+});

@@ -1,11 +1,11 @@
 // For journeys: the built explorer in a real browser. Call `explorerInBrowser()` once in a test file;
-// it starts one browser for the file and hands out fresh pages that note everything that goes wrong.
+// it starts one browser for the file and hands out fresh pages, each for one test, that note everything that goes wrong.
 
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright';
-import { afterAll, beforeAll, inject } from 'vitest';
+import { afterAll, afterEach, beforeAll, inject } from 'vitest';
 import { launchOptions } from './browser.mjs';
 
 export interface OpenPage {
@@ -23,6 +23,9 @@ export function explorerInBrowser(): ExplorerBrowser {
   let browser: Browser | undefined;
   beforeAll(async () => {
     browser = await chromium.launch(launchOptions());
+  });
+  afterEach(async () => {
+    await Promise.all((browser?.contexts() ?? []).map((context) => context.close()));
   });
   afterAll(async () => {
     await browser?.close();

@@ -1,6 +1,6 @@
 // The page 'The ceiling': why a column stops short of pure, with the reader's own charge and still.
 
-import { html, nothing, type PropertyDeclarations } from 'lit';
+import { html, nothing, type PropertyDeclarations, type PropertyValues } from 'lit';
 import { massFractionFromMoleFraction } from '#lib/index.js';
 import '../components/figure/kp-figure.js';
 import type { SentencePart } from '../components/number/kp-setup.js';
@@ -48,7 +48,7 @@ const overlayWords = {
 
 /** Room for the first figure, so that nothing moves when it comes. */
 const toCome = html`<div class="figure-to-come"></div>`;
-/** The figures have come by then, ms. */
+/** After the first answer the figures have come by then, ms. */
 const afterFigures_ms = 1000;
 
 export class TheCeiling extends NotebookPage<CeilingQuestions> {
@@ -80,7 +80,8 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
   }
 
   /** What asks more comes after the figures, its code too. */
-  protected override firstUpdated(): void {
+  protected override updated(changed: PropertyValues): void {
+    if (!changed.has('answered') || changed.get('answered') !== undefined) return;
     const late = (): unknown => import('../entries/ceiling-later.js').then((later) => (this.later = later));
     setTimeout(late, afterFigures_ms);
   }

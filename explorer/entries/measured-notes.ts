@@ -2,7 +2,7 @@
 
 import { html } from 'lit';
 import type { PointForm } from '../figures/figure.js';
-import { pointShape } from '../figures/point-shapes.js';
+import { pointShape } from '../components/figure/point-shapes.js';
 import { measuredRows } from '../state/measured-rows.js';
 import { source } from './words.js';
 

@@ -103,12 +103,9 @@ export class CeilingMoves extends LitElement {
           ${
             complete
               ? html`<kp-figure
-                  class="own-ruler setup-figure"
+                  class="setup-figure"
                   .figure=${azeotropeDrift}
                   .rows=${this.#rows(line, pressure, units)}
-                  .cursorX=${pressure}
-                  @cursor-moved=${(event: CustomEvent<{ x: number }>) =>
-                    send(event.currentTarget as HTMLElement, 'kp-change', { key, value: event.detail.x })}
                 ></kp-figure>`
               : html`<div class="drift-to-come"></div>`
           }

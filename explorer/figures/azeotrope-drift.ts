@@ -15,8 +15,6 @@ const lowest = 0.84;
 const halfBand = 2;
 /** Px kept free between labels of the right-hand scale. */
 const scaleGap = 18;
-/** One step of the cursor, in decades: a fiftieth of the pressure. */
-const cursorStep = 0.01;
 
 export function azeotropeDrift(rows: DriftRows, size: FigureSize): Drawing {
   const along = logarithmic(rows.pressure);
@@ -34,10 +32,15 @@ export function azeotropeDrift(rows: DriftRows, size: FigureSize): Drawing {
         key: 'drift',
         height: panelHeight,
         y,
-        marks: [...bandAndLine(rows.line, px, py), ...endMark(rows, along), ...measuredMarks(rows.measured, along)],
+        marks: [
+          ...bandAndLine(rows.line, px, py),
+          ...endMark(rows, along),
+          ...measuredMarks(rows.measured, along),
+          ...readerMarks(along.toShown(rows.at), px, py),
+        ],
         names: namesOf(rows, along, px, py, size.layout),
         marginNames: [],
-        cursorSeries: [{ hand: 'ink', at: (at) => (at < (px[0] ?? Infinity) ? null : valueAt(px, py, at)) }],
+        cursorSeries: [],
         framed: false,
         rightScale: {
           title: rows.units.strength.unit,
@@ -53,7 +56,7 @@ export function azeotropeDrift(rows: DriftRows, size: FigureSize): Drawing {
       },
     ],
     rightRoom: room,
-    cursor: { quantity: along, start: rows.at, range: rows.range },
+    cursor: null,
     readOut: null,
     table: () => table(rows),
   };
@@ -63,7 +66,6 @@ export function azeotropeDrift(rows: DriftRows, size: FigureSize): Drawing {
 function logarithmic(pressure: ShownQuantity): ShownQuantity {
   return {
     ...pressure,
-    step: cursorStep,
     toShown: (si) => Math.log10(pressure.toShown(si)),
     fromShown: (shown) => pressure.fromShown(10 ** shown),
   };
@@ -78,7 +80,7 @@ function logAxis(pressure: ShownQuantity, along: ShownQuantity): Axis {
   }
   const slack = 1e-9;
   return {
-    title: `pressure, ${pressure.unit}`,
+    title: 'pressure',
     unit: pressure.unit,
     domain: [from, to],
     ticks: ticks.filter((tick) => tick >= from - slack && tick <= to + slack),
@@ -113,6 +115,21 @@ function endMark({ end_Pa }: DriftRows, along: ShownQuantity): Mark[] {
   return end_Pa === null ? [] : [{ kind: 'dot', key: 'end', hand: 'print', x: along.toShown(end_Pa), y: 1 }];
 }
 
+/** The reader's pressure, and the azeotrope there if there is one. */
+function readerMarks(x: number, px: readonly number[], py: readonly number[]): Mark[] {
+  const line: Mark = {
+    kind: 'curve',
+    key: 'reader',
+    hand: 'ink',
+    weight: 'operating',
+    shape: 'straight',
+    x: [x, x],
+    y: [lowest, 1],
+  };
+  if (px.length === 0 || x < px[0]!) return [line];
+  return [line, { kind: 'dot', key: 'reader', hand: 'ink', x, y: valueAt(px, py, x) }];
+}
+
 /** One mark for each kind, so that a hundred points are three elements. */
 function measuredMarks(measured: readonly MeasuredAzeotropeRow[], along: ShownQuantity): Mark[] {
   return [...new Set(measured.map(({ kind }) => kind))].map((kind): Mark => {
@@ -130,7 +147,7 @@ function measuredMarks(measured: readonly MeasuredAzeotropeRow[], along: ShownQu
 }
 
 function namesOf(
-  { line, end_Pa, pressure }: DriftRows,
+  { line, end_Pa, pressure, at: reader }: DriftRows,
   along: ShownQuantity,
   px: readonly number[],
   py: readonly number[],
@@ -140,7 +157,14 @@ function namesOf(
     const x = along.toShown(pressure_Pa);
     return { x, y: valueAt(px, py, x), dx, dy, anchor };
   };
-  const names: CurveName[] = [];
+  const here = { x: along.toShown(reader), y: lowest, dy: -12 };
+  const readers: NamePlace[] = [
+    { ...here, dx: -8, anchor: 'end' },
+    { ...here, dx: 8, anchor: 'start' },
+  ];
+  const names: CurveName[] = [
+    { key: 'reader', text: pressure.withUnit(reader), hand: 'ink', bold: true, optional: false, places: readers },
+  ];
   if (end_Pa !== null) {
     const text = layout === 'wide' ? `ends at ${pressure.withUnit(end_Pa)}` : pressure.withUnit(end_Pa);
     names.push(
@@ -211,5 +235,5 @@ function describe({ line, end_Pa, measured, pressure, at }: DriftRows): string {
     `${row.moleFraction.toFixed(3)} at ${pressure.withUnit(row.pressure_Pa)}${row.extrapolated ? ', extrapolated' : ''}`;
   const ends = first === undefined || last === undefined ? 'no azeotrope' : `from ${from(first)} to ${from(last)}`;
   const gone = end_Pa === null ? '' : `; below ${pressure.withUnit(end_Pa)} there is none`;
-  return `Mole fraction of alcohol in the azeotrope against pressure, ${ends}${gone}; beside the line ${measured.length} published points; the cursor stands at ${pressure.withUnit(at)}.`;
+  return `Mole fraction of alcohol in the azeotrope against pressure, ${ends}${gone}; beside the line ${measured.length} published points; yours is ${pressure.withUnit(at)}.`;
 }

@@ -148,8 +148,7 @@ export interface DriftRows {
   /** The model has none below it, Pa; null where it was not found. */
   readonly end_Pa: number | null;
   readonly measured: readonly MeasuredAzeotropeRow[];
-  /** Pa; the range the reader may ask in, and where they stand. */
-  readonly range: readonly [number, number];
+  /** The reader's pressure, Pa. */
   readonly at: number;
   readonly strengthScale: readonly { readonly moleFraction: number; readonly strength: number }[];
   readonly pressure: ShownQuantity;

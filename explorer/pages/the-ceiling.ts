@@ -176,14 +176,8 @@ export class TheCeiling extends NotebookPage<CeilingQuestions> {
     const { equilibrium, raoult } = now.answers;
     const strangers = this.showsRaoult ? this.#raoult(raoult.slice) : null;
     const { chargeStrength, pressure } = now.scenario;
-    const data = this.#ideal(
-      this.#curve(equilibrium.slice),
-      equilibrium,
-      strangers,
-      chargeStrength,
-      pressure,
-      this.units,
-    );
+    const curve = this.#curve(equilibrium.slice);
+    const data = this.#ideal(curve, equilibrium, strangers, chargeStrength, pressure, this.units);
     const over = this.overlays?.overStaircase(data, this.laid, now.answers, pressure, this.units);
     return html`<section class="entry after-words" aria-label="The staircase">
       <div class="figure-pair wide">

@@ -6,7 +6,6 @@ import type { DriftRow, DriftRows } from '../figures/rows.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { AzeotropeAt, DriftAnswer, DriftQuestion } from '../worker/questions.js';
 import { measuredAzeotropeRows } from './measured-rows.js';
-import { parameterOf } from './parameters.js';
 
 /** The library goes to here, Pa. */
 const highest_Pa = 2e6;
@@ -43,13 +42,11 @@ export function questionNear(end_Pa: number): DriftQuestion {
 
 /** The rows: the line from its end up, the reader's pressure, the published points. */
 export function driftRows(line: readonly DriftAnswer[], at: number, units: UnitSystem): DriftRows {
-  const { low, high } = parameterOf('ceilingPressure');
   const rows = line.flatMap(({ points }) => points.flatMap(driftRow));
   return {
     line: rows.sort((a, b) => a.pressure_Pa - b.pressure_Pa),
     end_Pa: endOf(line),
     measured: measuredAzeotropeRows,
-    range: [low, high],
     at,
     strengthScale: strengthsOnScale.map((strength) => ({ strength, moleFraction: moleFractionFromStrength(strength) })),
     pressure: units.pressure,

@@ -54,7 +54,8 @@ describe('the package', () => {
 });
 
 describe('constants', () => {
-  const homes = /^lib\/(constants\.ts|units\/|data\/)/;
+  // A pressure that somebody measured at is no constant: the points laid over the curves hold some of 1 atm.
+  const homes = /^(lib\/(constants\.ts|units\/|data\/)|explorer\/state\/measured-points\.ts$)/;
   // Gas constant, 0 °C, standard atmosphere in three units, molar masses of water and ethanol.
   const telltale = /^(8\.314\d*|273\.15|101325|101\.325|760|18\.015\d*|46\.06\d*|0\.018015\d*|0\.04606\d*)$/;
 

@@ -2,7 +2,7 @@
 
 import { curveLinear, curveMonotoneX, line } from 'd3-shape';
 import type { Column, Mark } from '../../figures/figure.js';
-import { pointShape } from '../../figures/point-shapes.js';
+import { pointShape } from './point-shapes.js';
 import { measureText } from './measure-text.js';
 import { marginGap } from './geometry.js';
 import { setAttributes, setText, svgElement } from './svg.js';

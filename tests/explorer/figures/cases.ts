@@ -109,7 +109,6 @@ export const drift: DriftRows = {
   }),
   end_Pa: 12_000,
   measured: measuredAzeotropeRows,
-  range: [3000, 300_000],
   at: 101_325,
   strengthScale: steps.strengthScale,
   pressure: units.pressure,

@@ -87,9 +87,10 @@ describe('the azeotrope against pressure', () => {
   const drawing = azeotropeDrift(drift, wide);
 
   it('runs on a logarithmic axis: ten times the pressure is as far everywhere', () => {
-    const { toShown } = drawing.cursor!.quantity;
-    expect(toShown(1e5) - toShown(1e4)).toBeCloseTo(1, 12);
-    expect(toShown(1e6) - toShown(1e5)).toBeCloseTo(1, 12);
+    const [from, to] = drawing.x.domain;
+    expect(to - from).toBeCloseTo(3, 12); // decades, from 3 to 3000 kPa
+    const x = marksOf(drawing, 'curve').find(({ weight }) => weight === 'equilibrium')!.x;
+    expect(x[0]).toBeCloseTo(Math.log10(12), 12);
     expect(drawing.x.ticks.map(drawing.x.tickText)).toEqual(['3', '10', '30', '100', '300', '1000', '3000']);
   });
 
@@ -130,9 +131,12 @@ describe('the azeotrope against pressure', () => {
     expect(shown.every((at) => at >= drawing.x.domain[0] && at <= drawing.x.domain[1])).toBe(true);
   });
 
-  it('carries the reader’s dot on the line, and none where there is no azeotrope', () => {
-    const [series] = drawing.panels[0]!.cursorSeries;
-    expect(series!.at(Math.log10(100))).toBeCloseTo(0.9, 2);
-    expect(series!.at(Math.log10(7))).toBeNull();
+  it('carries the reader’s pressure, with a dot on the line where there is an azeotrope', () => {
+    const at = (pressure_Pa: number) => azeotropeDrift({ ...drift, at: pressure_Pa }, wide);
+    const dot = marksOf(at(1e5), 'dot').find(({ hand }) => hand === 'ink')!;
+    expect(dot.x).toBeCloseTo(2, 12);
+    expect(dot.y).toBeCloseTo(0.9, 2);
+    expect(marksOf(at(7000), 'dot').some(({ hand }) => hand === 'ink')).toBe(false);
+    expect(at(7000).panels[0]!.names.find(({ key }) => key === 'reader')?.text).toBe('7.0\u00a0kPa');
   });
 });

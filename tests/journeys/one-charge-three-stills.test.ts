@@ -16,14 +16,14 @@ async function opened(address = '#one-charge-three-stills'): Promise<{ reader: R
 describe('One charge, three stills', () => {
   it('follows charge strength, plates and reflux, typed and by keyboard', async () => {
     const { reader, problems } = await opened();
-    let figure = await reader.figure();
+    const first = await reader.figure();
     await reader.type('strength of the charge', '12');
-    figure = await reader.seesChange(() => reader.figure(), figure);
+    await reader.seesChange(() => reader.figure(), first);
     await reader.press('plates', 'ArrowDown');
     await reader.sees(() => reader.figure(), '11 plates');
-    figure = await reader.figure();
+    const withEleven = await reader.figure();
     await reader.press('reflux ratio', 'PageUp');
-    await reader.seesChange(() => reader.figure(), figure);
+    await reader.seesChange(() => reader.figure(), withEleven);
     // 3 : 1 and ten steps of a half.
     expect(await reader.number('reflux ratio')).toBe('8 : 1');
     expect(problems).toEqual([]);

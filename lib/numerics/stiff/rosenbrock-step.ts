@@ -21,8 +21,6 @@ export class RosenbrockStep {
   readonly #slope: Float64Array;
   readonly #argument: Float64Array;
   readonly #weights: Float64Array;
-  readonly #dense: readonly Float64Array[];
-  #denseReady = false;
 
   constructor(system: StiffSystem, tableau: RosenbrockTableau) {
     const n = system.size;
@@ -37,7 +35,6 @@ export class RosenbrockStep {
     this.#slope = zeros();
     this.#argument = zeros();
     this.#weights = zeros();
-    this.#dense = tableau.dense.map(zeros);
   }
 
   /** Takes the Jacobian at (s, start); call once a step, before its attempts. */
@@ -52,7 +49,6 @@ export class RosenbrockStep {
     const { mass, matrix } = this.#system;
     const count = this.#count;
     const argument = this.#argument;
-    this.#denseReady = false;
     this.factorisations++;
     this.rightHandSides += count;
     if (!matrix.factor(mass, 1 / (gamma * h))) return Infinity;
@@ -70,29 +66,29 @@ export class RosenbrockStep {
     return this.#scaledError(last);
   }
 
-  /** Prepares dense output for the step just taken; done when it is first asked for. */
-  #prepareDense(): void {
-    this.#denseReady = true;
-    for (let row = 0; row < this.#dense.length; row++) {
-      const out = this.#dense[row]!;
-      const coefficients = this.#tableau.dense[row]!;
-      out.fill(0);
-      for (let j = 0; j < coefficients.length; j++) addScaled(out, coefficients[j]!, this.#stages[j]!);
-    }
-  }
-
   /** Component k of the dense output at share σ of the step that began at `start`. */
   denseComponent(start: Float64Array, share: number, k: number): number {
-    if (!this.#denseReady) this.#prepareDense();
+    const { dense } = this.#tableau;
     let inner = 0;
-    for (let row = this.#dense.length - 1; row >= 0; row--) inner = inner * share + this.#dense[row]![k]!;
-    const rest = 1 - share;
-    return start[k]! * rest + share * (this.end[k]! + rest * inner);
+    for (let row = dense.length - 1; row >= 0; row--) {
+      const coefficients = dense[row]!;
+      let sum = 0;
+      for (let j = 0; j < coefficients.length; j++) sum += coefficients[j]! * this.#stages[j]![k]!;
+      inner = inner * share + sum;
+    }
+    return blend(start[k]!, this.end[k]!, share, inner);
   }
 
   /** Whole state of the dense output at share σ of the step that began at `start`. */
   denseState(start: Float64Array, share: number, out: Float64Array): void {
-    for (let k = 0; k < this.size; k++) out[k] = this.denseComponent(start, share, k);
+    const { dense } = this.#tableau;
+    out.fill(0);
+    for (let j = 0; j < dense[0]!.length; j++) {
+      let weight = 0;
+      for (let row = dense.length - 1; row >= 0; row--) weight = weight * share + dense[row]![j]!;
+      addScaled(out, weight, this.#stages[j]!);
+    }
+    for (let k = 0; k < out.length; k++) out[k] = blend(start[k]!, this.end[k]!, share, out[k]!);
   }
 
   /** argument = u + Σ a_ij U_j and coupling = Σ c_ij U_j of stage i, two stages a pass. */
@@ -101,16 +97,17 @@ export class RosenbrockStep {
     const c = this.#tableau.c[i]!;
     const argument = this.#argument;
     const coupling = this.#coupling;
-    argument.set(start);
-    coupling.fill(0);
-    let j = 0;
+    if (i === 0) {
+      argument.set(start);
+      coupling.fill(0);
+      return;
+    }
+    setScaled(argument, start, a[0]!, coupling, c[0]!, this.#stages[0]!);
+    let j = 1;
     for (; j + 1 < i; j += 2) {
       addPair(argument, a[j]!, a[j + 1]!, coupling, c[j]!, c[j + 1]!, this.#stages[j]!, this.#stages[j + 1]!);
     }
-    if (j < i) {
-      addScaled(argument, a[j]!, this.#stages[j]!);
-      addScaled(coupling, c[j]!, this.#stages[j]!);
-    }
+    if (j < i) addBoth(argument, a[j]!, coupling, c[j]!, this.#stages[j]!);
   }
 
   /** Completes the right-hand side of a stage with M / h times the coupling and with h γ_i ∂f/∂s. */
@@ -136,6 +133,36 @@ export class RosenbrockStep {
 
 function addScaled(target: Float64Array, factor: number, source: Float64Array): void {
   for (let k = 0; k < target.length; k++) target[k]! += factor * source[k]!;
+}
+
+/** (1 − σ) u + σ (u_new + (1 − σ) inner), the frame of the dense output. */
+function blend(start: number, end: number, share: number, inner: number): number {
+  const rest = 1 - share;
+  return start * rest + share * (end + rest * inner);
+}
+
+/** first = start + a u, second = c u. */
+function setScaled(
+  first: Float64Array,
+  start: Float64Array,
+  a: number,
+  second: Float64Array,
+  c: number,
+  source: Float64Array,
+): void {
+  for (let k = 0; k < first.length; k++) {
+    const u = source[k]!;
+    first[k] = start[k]! + a * u;
+    second[k] = c * u;
+  }
+}
+
+function addBoth(first: Float64Array, a: number, second: Float64Array, c: number, source: Float64Array): void {
+  for (let k = 0; k < first.length; k++) {
+    const u = source[k]!;
+    first[k]! += a * u;
+    second[k]! += c * u;
+  }
 }
 
 function addPair(

@@ -54,12 +54,17 @@ export function columnEquations(column: ColumnSystem, tolerance: number): StiffS
   };
 
   function idealSide(b: number, u: Float64Array, out: Float64Array): void {
+    // Copied out of the closure: the loop then runs on locals, whichever column this is.
+    const table = alphas;
+    const starts = offsets;
+    const count = intervals;
+    const end = condenser;
     const returned = flows.returned;
     let below = kettleSide(b, u, out);
     let x = u[2]!;
-    for (let i = 2; i < condenser; i++) {
+    for (let i = 2; i < end; i++) {
       const above = u[i + 1]!;
-      const y = readVapourFrom(alphas, offsets[i - 2]!, intervals, x);
+      const y = readVapourFrom(table, starts[i - 2]!, count, x);
       out[i] = returned * (above - x) + below - y;
       below = y;
       x = above;

@@ -6,22 +6,42 @@
 
 import type { ShiftedMatrix } from './shifted-matrix.js';
 
-/** A tridiagonal shifted matrix of the given size. */
-export function tridiagonalMatrix(size: number): ShiftedMatrix {
-  const entries = new Float64Array(3 * size);
-  const lower = entries.subarray(0, size);
-  const diagonal = entries.subarray(size, 2 * size);
-  const upper = entries.subarray(2 * size);
-  const middle = size >> 1;
+/** A tridiagonal shifted matrix of the given size. A class, so that the engine sees one `solve`, whatever the matrix. */
+export class TridiagonalMatrix implements ShiftedMatrix {
+  readonly size: number;
+  readonly entries: Float64Array;
+  readonly #lower: Float64Array;
+  readonly #diagonal: Float64Array;
+  readonly #upper: Float64Array;
+  readonly #middle: number;
   /** What row i takes of its eliminated neighbour, towards the middle. */
-  const multipliers = new Float64Array(size);
+  readonly #multipliers: Float64Array;
   /** The entry that ties row i to its neighbour nearer the middle, over its pivot. */
-  const ties = new Float64Array(size);
-  const inverse = new Float64Array(size); // 1 / pivot
+  readonly #ties: Float64Array;
+  /** 1 / pivot. */
+  readonly #inverse: Float64Array;
 
-  return { size, entries, factor, solve };
+  constructor(size: number) {
+    this.size = size;
+    this.entries = new Float64Array(3 * size);
+    this.#lower = this.entries.subarray(0, size);
+    this.#diagonal = this.entries.subarray(size, 2 * size);
+    this.#upper = this.entries.subarray(2 * size);
+    this.#middle = size >> 1;
+    this.#multipliers = new Float64Array(size);
+    this.#ties = new Float64Array(size);
+    this.#inverse = new Float64Array(size);
+  }
 
-  function factor(mass: Float64Array, shift: number): boolean {
+  factor(mass: Float64Array, shift: number): boolean {
+    const size = this.size;
+    const middle = this.#middle;
+    const lower = this.#lower;
+    const diagonal = this.#diagonal;
+    const upper = this.#upper;
+    const multipliers = this.#multipliers;
+    const ties = this.#ties;
+    const inverse = this.#inverse;
     let above = 0; // tie of the row above, not yet over its pivot
     let aboveInverse = 0;
     let below = 0;
@@ -56,8 +76,14 @@ export function tridiagonalMatrix(size: number): ShiftedMatrix {
     return regular && Math.abs(pivot) > 0;
   }
 
-  function solve(b: Float64Array): void {
-    const last = size - 1;
+  solve(b: Float64Array): void {
+    const middle = this.#middle;
+    const lower = this.#lower;
+    const upper = this.#upper;
+    const multipliers = this.#multipliers;
+    const ties = this.#ties;
+    const inverse = this.#inverse;
+    const last = this.size - 1;
     for (let i = 1, j = last - 1; i < middle || j > middle; i++, j--) {
       if (i < middle) b[i]! -= multipliers[i]! * b[i - 1]!;
       if (j > middle) b[j]! -= multipliers[j]! * b[j + 1]!;

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bandedMatrix } from '#lib/numerics/linear/banded.js';
 import { pentadiagonalMatrix } from '#lib/numerics/linear/pentadiagonal.js';
-import { tridiagonalMatrix } from '#lib/numerics/linear/tridiagonal.js';
+import { TridiagonalMatrix } from '#lib/numerics/linear/tridiagonal.js';
 
 const roundOff = 1e-9; // well-conditioned matrices of size ≤ 12
 
@@ -61,7 +61,7 @@ describe('shifted matrices', () => {
 
   it('say so when the matrix is singular', () => {
     expect(bandedMatrix(2, 1, 1).factor(new Float64Array(2), 1)).toBe(false);
-    expect(tridiagonalMatrix(2).factor(new Float64Array(2), 1)).toBe(false);
+    expect(new TridiagonalMatrix(2).factor(new Float64Array(2), 1)).toBe(false);
   });
 
   it('agree between the pentadiagonal and the banded member', () => {
@@ -86,7 +86,7 @@ describe('shifted matrices', () => {
   it('agree between the tridiagonal and the banded member', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 20 }), numbers(80), (n, random) => {
-        const tridiagonal = tridiagonalMatrix(n);
+        const tridiagonal = new TridiagonalMatrix(n);
         const banded = bandedMatrix(n, 1, 1);
         const mass = new Float64Array(n).fill(1);
         for (let i = 0; i < n; i++) {

@@ -19,6 +19,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          // These tests are pure and share nothing, so files may share a worker: a third of the time.
+          isolate: false,
           include: ['tests/{lib,laws,house,explorer,reference}/**/*.test.ts'],
           exclude: [inBrowser],
           benchmark: noBenchmarks,

@@ -86,10 +86,17 @@ export class CeilingMoves extends LitElement {
           <p class="setup-sentence own-sentence">
             Let the whole column stand under
             <span class="kept-together"
-              ><kp-blank class="own-ruler" .spec=${spec} .value=${pressure} ?current=${true}></kp-blank>.</span
+              ><kp-blank
+                class="own-ruler"
+                .spec=${spec}
+                .value=${pressure}
+                .correctionId=${'correction-moves'}
+                ?current=${true}
+              ></kp-blank
+              >.</span
             >
           </p>
-          <p class="correction">
+          <p class="correction" id="correction-moves" role="status">
             ${
               wrong === null
                 ? nothing

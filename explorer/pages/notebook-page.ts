@@ -79,10 +79,13 @@ export abstract class NotebookPage<Asked extends Questions = Questions> extends 
     this.faults = new Map();
     this.refusal = '';
     this.addEventListener('kp-number-focus', ({ detail }) => this.#focus(detail));
-    this.addEventListener('kp-fault', ({ detail }) => this.#note(detail));
+    // A number with a ruler of its own leaves the page's ruler and correction line alone.
+    const owned = (target: EventTarget | null): boolean => (target as Element).matches('.own-ruler');
+    this.addEventListener('kp-fault', ({ detail, target }) => {
+      if (!owned(target)) this.#note(detail);
+    });
     this.addEventListener('kp-change', ({ detail, target }) => {
-      // A number with a ruler of its own leaves the page's ruler alone.
-      if (!(target as Element).matches('.own-ruler')) this.#changed(detail);
+      if (!owned(target)) this.#changed(detail);
     });
     this.addEventListener('kp-put-back', ({ detail }) => this.#blanks(detail.key).forEach((blank) => blank.putBack()));
     this.addEventListener('kp-type', ({ detail }) => this.#blanks(detail.key)[0]?.type());

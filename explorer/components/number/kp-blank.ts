@@ -16,12 +16,15 @@ export class Blank extends LitElement {
     spec: { attribute: false },
     value: { attribute: false },
     current: { type: Boolean },
+    correctionId: { attribute: false },
   };
   declare spec: NumberSpec;
   /** The value in use, SI. */
   declare value: number;
   /** Whether the ruler holds this number. */
   declare current: boolean;
+  /** The id of the line that says what is wrong with it. */
+  declare correctionId: string;
 
   readonly #draft = new Draft({
     spec: () => this.spec,
@@ -38,6 +41,7 @@ export class Blank extends LitElement {
   constructor() {
     super();
     this.current = false;
+    this.correctionId = 'correction';
     this.addEventListener('click', this.#clicked);
   }
 
@@ -88,7 +92,7 @@ export class Blank extends LitElement {
           aria-valuemax=${spec.high}
           aria-valuetext=${numberWithUnit(spec, this.#inUse)}
           aria-invalid=${fault ? 'true' : 'false'}
-          aria-describedby=${fault ? 'correction' : nothing}
+          aria-describedby=${fault ? this.correctionId : nothing}
           .value=${live(text)}
           @input=${this.#typed}
           @keydown=${this.#key}

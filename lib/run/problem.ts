@@ -13,7 +13,7 @@ export type Charge =
 export type Heat =
   { readonly kind: 'power'; readonly power_W: Watt } | { readonly kind: 'boilUp'; readonly rate_mol_s: number };
 
-/** A condition that ends a step of the run sheet; located exactly, not at the nearest step. */
+/** A condition that ends a step of the run sheet; met to the solver's tolerance and never before, not at the nearest step. */
 export type StopRule =
   /** Time since the step began. */
   | { readonly kind: 'duration'; readonly seconds: Second }

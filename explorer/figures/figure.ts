@@ -106,7 +106,7 @@ export type Mark =
 /** What measured points are told apart by, besides filled and open. */
 export type PointForm = 'disc' | 'square' | 'diamond';
 
-/** Strokes of look.md: result 2.75, second 1.5, third 1, equilibrium 1.75 (extrapolated dashed), Raoult 1 dashed, diagonal 1, staircase 1.75, operating 1, pencil 1.5. */
+/** Strokes of look.md: result 2.75, second 1.5, third 1, equilibrium 1.75 (extrapolated dashed), Raoult 1 dashed, diagonal 1, staircase 1.75, operating 1, pencil 1.5, guess in dots. */
 export type CurveWeight =
   | 'extrapolated'
   | 'result'
@@ -117,7 +117,8 @@ export type CurveWeight =
   | 'diagonal'
   | 'staircase'
   | 'operating'
-  | 'pencil';
+  | 'pencil'
+  | 'guess';
 
 /** A place a name may stand: a point in shown units, then px from it to the words' middle height. */
 export interface NamePlace {

@@ -3,7 +3,7 @@
 
 import { html, LitElement, nothing } from 'lit';
 import type { PropertyDeclarations, PropertyValues, TemplateResult } from 'lit';
-import type { Drawing, Figure, FigureSize } from '../../figures/figure.js';
+import type { Axis, Drawing, Figure, FigureSize } from '../../figures/figure.js';
 import { cursorKey, cursorAtPointer } from './cursor-moves.js';
 import { CursorMovedEvent, PencilEvent } from './events.js';
 import { FigurePainter } from './figure-painter.js';
@@ -18,6 +18,16 @@ const wideScreen = '(min-width: 1000px)';
 /** Width on paper, whatever screen it came from: the text column, or one of a pair. */
 const bookWidth = { single: 608, pair: 432 };
 
+/** Where a plot rectangle stands in its figure, px, with its axes. */
+export interface PlotPlace {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+  readonly x: Axis;
+  readonly y: Axis;
+}
+
 export class KpFigure extends LitElement {
   static override properties: PropertyDeclarations = {
     figure: { attribute: false },
@@ -25,6 +35,7 @@ export class KpFigure extends LitElement {
     cursorX: { attribute: false },
     pencils: { type: Number },
     pair: { type: Boolean, reflect: true },
+    over: { attribute: false },
     size: { state: true },
     numbersShown: { state: true },
   };
@@ -38,6 +49,8 @@ export class KpFigure extends LitElement {
   declare pencils: number;
   /** One of two figures side by side. */
   declare pair: boolean;
+  /** What is laid over the plot, for a hand that draws on it. */
+  declare over: unknown;
   declare size: FigureSize | null;
   declare numbersShown: boolean;
 
@@ -55,8 +68,18 @@ export class KpFigure extends LitElement {
     this.cursorX = null;
     this.pencils = -1;
     this.pair = false;
+    this.over = nothing;
     this.size = null;
     this.numbersShown = false;
+  }
+
+  /** Where the plot of a panel stands; null before it is drawn. */
+  plotOf(panel: string): PlotPlace | null {
+    const index = this.#drawing?.panels.findIndex(({ key }) => key === panel) ?? -1;
+    if (index < 0) return null;
+    const { left, width, panels } = this.#geometry!;
+    const { top, bottom } = panels[index]!;
+    return { left, top, width, height: bottom - top, x: this.#drawing!.x, y: this.#drawing!.panels[index]!.y };
   }
 
   protected override createRenderRoot(): this {
@@ -99,7 +122,7 @@ export class KpFigure extends LitElement {
     const x = this.#cursor();
     return html`<div class="figure-plot" style="height: ${geometry.height}px">
         <figure role="img" aria-label=${drawing.description}>${this.#painter.svg}</figure>
-        ${x === null ? nothing : this.#cursorHandle(drawing, geometry, x)}
+        ${x === null ? nothing : this.#cursorHandle(drawing, geometry, x)}${this.over}
       </div>
       ${x === null || drawing.readOut === null ? nothing : readOutTable(drawing.readOut, x)}
       <div class="words-to-press">

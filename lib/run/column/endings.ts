@@ -6,7 +6,7 @@ import type { Ending } from '../solution.js';
 import { describeMetRule, describeRule, describeUnarmedRule } from '../stop-rules.js';
 
 /** The ending of a step whose rule was met before it began. */
-export function metBefore(index: number, step: RunStep, met: number): Ending {
+export function metBefore(index: number, step: Pick<RunStep, 'until'>, met: number): Ending {
   const rule = step.until[met]!;
   return {
     kind: 'stopped',
@@ -17,7 +17,7 @@ export function metBefore(index: number, step: RunStep, met: number): Ending {
 }
 
 /** The ending of a step that was integrated; `armed` tells which of its rules could have been met. */
-export function endingOf(end: IntegrationEnd, index: number, step: RunStep, armed: readonly boolean[]): Ending {
+export function endingOf(end: IntegrationEnd, index: number, step: Pick<RunStep, 'until'>, armed: readonly boolean[]): Ending {
   const name = `step ${String(index + 1)}`;
   switch (end.kind) {
     case 'event': {

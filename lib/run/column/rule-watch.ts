@@ -2,8 +2,7 @@
 // run has stood on its far side: while plates fill, the spout climbs towards its strength from below.
 
 import type { RunStep } from '../problem.js';
-import { armsFirst, stopMargin, type StopMargin } from '../stop-rules.js';
-import type { ColumnState } from './column-state.js';
+import { armsFirst, type RunState, stopMargin, type StopMargin } from '../stop-rules.js';
 
 /** A rule of one step with what is known of it. */
 export interface WatchedRule {
@@ -17,7 +16,7 @@ export class RuleWatch {
   readonly #steps: readonly (readonly WatchedRule[])[];
   readonly #waiting: WatchedRule[];
 
-  constructor(sheet: readonly RunStep[], plates: number) {
+  constructor(sheet: readonly Pick<RunStep, 'until'>[], plates: number) {
     this.#steps = sheet.map((step) =>
       step.until.map((rule) => ({ margin: stopMargin(rule), armed: plates === 0 || !armsFirst(rule) })),
     );
@@ -30,12 +29,12 @@ export class RuleWatch {
   }
 
   /** Arms every waiting rule on whose far side the run stands at this moment. */
-  look(moment: ColumnState): void {
+  look(moment: RunState): void {
     for (const rule of this.#waiting) rule.armed ||= rule.margin(moment) > 0;
   }
 
   /** Index of a rule of the step that is met at this moment, -1 for none. */
-  met(step: number, moment: ColumnState): number {
+  met(step: number, moment: RunState): number {
     return this.rules(step).findIndex((rule) => rule.armed && rule.margin(moment) <= 0);
   }
 }

@@ -26,7 +26,9 @@ export function gapBetween(guess: Line, answer: Line): Gap | null {
   const from = Math.max(guess.x[0] ?? Infinity, answer.x[0] ?? Infinity);
   const to = Math.min(guess.x[guess.x.length - 1] ?? -Infinity, answer.x[answer.x.length - 1] ?? -Infinity);
   if (!(to > from)) return null;
-  const places = [...new Set([from, ...inside(guess, from, to), ...inside(answer, from, to), to])].sort((a, b) => a - b);
+  const places = [...new Set([from, ...inside(guess, from, to), ...inside(answer, from, to), to])].sort(
+    (a, b) => a - b,
+  );
   const gaps = places.map((x) => heightAt(guess, x) - heightAt(answer, x));
   let [largest, at] = [gaps[0]!, from];
   let [signed, area] = [0, 0];

@@ -1,0 +1,142 @@
+// What reflux buys and what it costs: strength at the spout over the minutes a measure of spirit takes,
+// both against the reflux ratio.
+
+import { roundAxis, strengthAxis } from './axes.js';
+import { azeotropeCeiling } from './azeotrope-line.js';
+import { valueAt } from './columns.js';
+import type {
+  Axis,
+  Column,
+  CurveName,
+  Drawing,
+  FigureSize,
+  FigureUnits,
+  Mark,
+  NamePlace,
+  Panel,
+  ShownQuantity,
+} from './figure.js';
+import type { AzeotropeRow } from './rows.js';
+
+/** Rows: reflux ratios rise. */
+export interface RefluxPriceRows {
+  readonly reflux: Column;
+  /** When the measure is full, % vol / 100. */
+  readonly strength: Column;
+  /** From the first drop until it is full, s. */
+  readonly time_s: Column;
+  /** Ratio whose time is known before the rest is guessed. */
+  readonly known: number;
+  readonly strengthFrom: number;
+  readonly azeotrope: AzeotropeRow | null;
+  /** '2.0 L'. */
+  readonly measure: string;
+  readonly minutes: ShownQuantity;
+  readonly units: FigureUnits;
+}
+
+/** Keys of what is the answer to a guess. */
+export const refluxAnswer = ['time'] as const;
+
+const height = { strength: { wide: 210, narrow: 190 }, time: { wide: 230, narrow: 210 } };
+
+export function refluxPrice(rows: RefluxPriceRows, size: FigureSize): Drawing {
+  const { strength } = rows.units;
+  const last = rows.reflux[rows.reflux.length - 1] ?? 1;
+  const x = roundAxis({ title: 'reflux ratio', unit: 'parts sent back for each part kept' }, [0, last], {
+    steps: 6,
+    ticks: 6,
+  });
+  const y = strengthAxis(rows.units, rows.strengthFrom, `Strength when ${rows.measure} are in`);
+  const ceiling = azeotropeCeiling(rows.azeotrope, rows.units, { x, y }, size.layout);
+  const [strengths, times] = [
+    Array.from(rows.strength, strength.toShown),
+    Array.from(rows.time_s, rows.minutes.toShown),
+  ];
+  const upper: Mark[] = [...ceiling.marks, curve('strength', rows.reflux, strengths)];
+  return {
+    description: describe(rows),
+    x,
+    panels: [
+      panel(
+        'strength',
+        height.strength[size.layout],
+        y,
+        upper,
+        [...ceiling.names, nameOf('strength', 'bought', x, rows.reflux, strengths)],
+        ceiling.marginNames,
+      ),
+      timePanel(rows, size, x, times),
+    ],
+    rightRoom: 0,
+    cursor: null,
+    readOut: null,
+    table: () => ({
+      caption: 'What reflux buys and costs',
+      columns: [
+        { title: 'reflux ratio', unit: '' },
+        { title: 'strength', unit: strength.unit },
+        { title: `time for ${rows.measure}`, unit: rows.minutes.unit },
+      ],
+      rows: Array.from(rows.reflux, (reflux, i) => [
+        String(reflux),
+        strength.text(rows.strength[i]!),
+        rows.minutes.text(rows.time_s[i]!),
+      ]),
+    }),
+  };
+}
+
+function timePanel(rows: RefluxPriceRows, size: FigureSize, x: Axis, times: readonly number[]): Panel {
+  const longest = Math.max(...times);
+  // Room above the answer, so that the height of the axis does not give it away.
+  const y = roundAxis({ title: `Time for the first ${rows.measure}`, unit: rows.minutes.unit }, [0, 1.6 * longest], {
+    steps: 4,
+    ticks: 4,
+  });
+  const at = valueAt(rows.reflux, times, rows.known);
+  const known = `${rows.known} : 1, ${rows.minutes.withUnit(rows.minutes.fromShown(at))}`;
+  const places: NamePlace[] = [
+    { x: rows.known, y: at, dx: 10, dy: 16, anchor: 'start' },
+    { x: rows.known, y: at, dx: 0, dy: -18, anchor: 'start' },
+  ];
+  const names: CurveName[] = [
+    nameOf('time', 'paid', x, rows.reflux, times),
+    { key: 'known', text: known, hand: 'ink', bold: false, optional: false, places },
+  ];
+  const marks: Mark[] = [
+    curve('time', rows.reflux, times),
+    { kind: 'dot', key: 'known', hand: 'ink', x: rows.known, y: at },
+  ];
+  return panel('time', height.time[size.layout], y, marks, names, []);
+}
+
+function curve(key: string, x: Column, y: readonly number[]): Mark {
+  return { kind: 'curve', key, hand: 'ink', weight: 'result', shape: 'monotone', x, y };
+}
+
+function nameOf(key: string, text: string, axis: Axis, x: Column, y: Column): CurveName {
+  const places = [0.6, 0.7, 0.5].flatMap((share): NamePlace[] => {
+    const at = share * axis.domain[1];
+    return [18, -16].map((dy) => ({ x: at, y: valueAt(x, y, at), dx: 8, dy, anchor: 'start' }));
+  });
+  return { key, text, hand: 'ink', bold: true, optional: false, places };
+}
+
+function panel(
+  key: string,
+  px: number,
+  y: Axis,
+  marks: readonly Mark[],
+  names: readonly CurveName[],
+  marginNames: Panel['marginNames'],
+): Panel {
+  return { key, height: px, y, marks, names, marginNames, cursorSeries: [], framed: false, rightScale: null };
+}
+
+function describe({ reflux, strength, time_s, measure, minutes, units }: RefluxPriceRows): string {
+  const end = reflux.length - 1;
+  const at = (i: number): string =>
+    `${units.strength.withUnit(strength[i] ?? NaN)} and ${minutes.withUnit(time_s[i] ?? NaN)} at ${reflux[i] ?? NaN} : 1`;
+  return `Strength at the spout and time for the first ${measure} against the reflux ratio: ${at(0)}, ${at(Math.floor(end / 2))}, ${at(end)}.`;
+}

@@ -1,0 +1,197 @@
+// What rises from a boiling liquid, in the strengths a distiller measures: vapour against liquid, both % vol.
+
+import { pixelsPerUnit, roundAxis } from './axes.js';
+import { pick, thinned, valueAt } from './columns.js';
+import type {
+  Axis,
+  Column,
+  CurveName,
+  DataTable,
+  Drawing,
+  FigureSize,
+  FigureUnits,
+  Mark,
+  NamePlace,
+} from './figure.js';
+import type { AzeotropeRow } from './rows.js';
+
+/** What boils at which strength, liquid rising; strengths % vol / 100. */
+export interface OverTheLiquidRows {
+  readonly liquidStrength: Column;
+  readonly vapourStrength: Column;
+  readonly temperature_K: Column;
+  /** The reader's liquid; null for none. */
+  readonly own: { readonly liquid: number; readonly vapour: number; readonly temperature_K: number } | null;
+  readonly azeotrope: AzeotropeRow | null;
+  readonly units: FigureUnits;
+}
+
+const height = { wide: 330, narrow: 270 };
+const tableRows = 21;
+
+/** Vapour over liquid alone, as it is guessed. */
+export function vapourOverLiquid(rows: OverTheLiquidRows, size: FigureSize): Drawing {
+  const { strength } = rows.units;
+  const x = wholeAxis('alcohol in the liquid', rows.units, size);
+  const y = wholeAxis('Strength of the vapour, condensed', rows.units, size);
+  const [liquid, vapour] = [
+    shownAll(rows.liquidStrength, strength.toShown),
+    shownAll(rows.vapourStrength, strength.toShown),
+  ];
+  const marks: Mark[] = [
+    {
+      kind: 'curve',
+      key: 'same',
+      hand: 'print',
+      weight: 'diagonal',
+      shape: 'straight',
+      x: [...x.domain],
+      y: [...x.domain],
+    },
+    { kind: 'curve', key: 'vapour', hand: 'print', weight: 'equilibrium', shape: 'monotone', x: liquid, y: vapour },
+  ];
+  const across = pixelsPerUnit(x, size.width);
+  const names: CurveName[] = [
+    print(
+      'vapour',
+      'what rises',
+      [0.3, 0.4, 0.5, 0.22].map((at) => on(x, liquid, vapour, at, 0, -16, 'middle')),
+    ),
+    print(
+      'same',
+      'as strong as the liquid',
+      [0.45, 0.4, 0.5, 0.35].map((at) => on(x, [...x.domain], [...x.domain], at, 12, 14, 'start')),
+    ),
+  ];
+  azeotropePoint(rows, marks, names);
+  if (rows.own !== null) {
+    const [px, py] = [strength.toShown(rows.own.liquid), strength.toShown(rows.own.vapour)];
+    marks.push(
+      {
+        kind: 'curve',
+        key: 'own',
+        hand: 'ink',
+        weight: 'second',
+        shape: 'straight',
+        x: [px, px],
+        y: [y.domain[0], py],
+      },
+      { kind: 'dot', key: 'own', hand: 'ink', x: px, y: py },
+    );
+    const left = (px - x.domain[0]) * across < size.width * 0.6;
+    const places: NamePlace[] = left
+      ? [
+          { x: px, y: py, dx: 10, dy: 14, anchor: 'start' },
+          { x: px, y: py, dx: 10, dy: -16, anchor: 'start' },
+        ]
+      : [
+          { x: px, y: py, dx: -6, dy: 32, anchor: 'end' },
+          { x: px, y: py, dx: -10, dy: -16, anchor: 'end' },
+        ];
+    names.push({
+      key: 'own',
+      text: strength.withUnit(rows.own.vapour),
+      hand: 'ink',
+      bold: true,
+      optional: false,
+      places,
+    });
+  }
+  return {
+    description: describe(rows),
+    x,
+    panels: [plainPanel('vapour', height[size.layout], y, marks, names)],
+    rightRoom: 0,
+    cursor: null,
+    readOut: null,
+    table: () => overLiquidTable(rows, false),
+  };
+}
+
+/** The azeotrope as a point with its name: there the vapour is as strong as the liquid. */
+export function azeotropePoint(
+  rows: Pick<OverTheLiquidRows, 'azeotrope' | 'units'>,
+  marks: Mark[],
+  names: CurveName[],
+): void {
+  if (rows.azeotrope === null) return;
+  const at = rows.units.strength.toShown(rows.azeotrope.strength);
+  marks.push({ kind: 'dot', key: 'azeotrope', hand: 'print', x: at, y: at });
+  const text = `azeotrope ${rows.units.strength.withUnit(rows.azeotrope.strength)}`;
+  names.push({
+    ...print('azeotrope', text, [
+      { x: at, y: at, dx: -4, dy: 20, anchor: 'end' },
+      { x: at, y: at, dx: -4, dy: 36, anchor: 'end' },
+    ]),
+    bold: true,
+  });
+}
+
+/** An axis over all strengths: 0 to 100 % vol, 0 to 200 proof. */
+export function wholeAxis(title: string, units: FigureUnits, size: FigureSize): Axis {
+  const top = Math.round(units.strength.toShown(1));
+  return roundAxis({ title, unit: units.strength.unit }, [0, top], { steps: 5, ticks: size.width < 480 ? 4 : 5 });
+}
+
+function on(
+  axis: Axis,
+  x: Column,
+  y: Column,
+  share: number,
+  dx: number,
+  dy: number,
+  anchor: NamePlace['anchor'],
+): NamePlace {
+  const at = axis.domain[0] + share * (axis.domain[1] - axis.domain[0]);
+  return { x: at, y: valueAt(x, y, at), dx, dy, anchor };
+}
+
+function print(key: string, text: string, places: readonly NamePlace[]): CurveName {
+  return { key, text, hand: 'print', bold: false, optional: false, places };
+}
+
+/** A plain panel: no frame, no margin names, no cursor. */
+export function plainPanel(
+  key: string,
+  px: number,
+  y: Axis,
+  marks: readonly Mark[],
+  names: readonly CurveName[],
+): Drawing['panels'][number] {
+  return { key, height: px, y, marks, names, marginNames: [], cursorSeries: [], framed: false, rightScale: null };
+}
+
+/** A whole column, converted. */
+export function shownAll(column: Column, convert: (si: number) => number): number[] {
+  return pick(
+    column,
+    Array.from({ length: column.length }, (_, i) => i),
+    convert,
+  );
+}
+
+/** Liquid, vapour and, if wanted, the boil. */
+export function overLiquidTable(rows: OverTheLiquidRows, boils: boolean): DataTable {
+  const { strength, temperature } = rows.units;
+  return {
+    caption: 'What rises from what, in numbers',
+    columns: [
+      { title: 'liquid', unit: strength.unit },
+      { title: 'vapour, condensed', unit: strength.unit },
+      ...(boils ? [{ title: 'boils at', unit: temperature.unit }] : []),
+    ],
+    rows: thinned(rows.liquidStrength.length, tableRows).map((i) => [
+      strength.text(rows.liquidStrength[i]!),
+      strength.text(rows.vapourStrength[i]!),
+      ...(boils ? [temperature.text(rows.temperature_K[i]!)] : []),
+    ]),
+  };
+}
+
+function describe(rows: OverTheLiquidRows): string {
+  const { withUnit } = rows.units.strength;
+  const own = rows.own === null ? '' : `; a liquid of ${withUnit(rows.own.liquid)} gives ${withUnit(rows.own.vapour)}`;
+  const meet = rows.azeotrope === null ? '' : `; liquid and vapour are alike at ${withUnit(rows.azeotrope.strength)}`;
+  const half = valueAt(rows.liquidStrength, rows.vapourStrength, 0.5);
+  return `Strength of the vapour against strength of the liquid it rises from: ${withUnit(half)} from ${withUnit(0.5)}${own}${meet}.`;
+}

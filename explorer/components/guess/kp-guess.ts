@@ -27,6 +27,8 @@ export class GuessEvent extends CustomEvent<GuessState> {
   }
 }
 
+let made = 0;
+
 export class KpGuess extends LitElement {
   static override properties: PropertyDeclarations = {
     figure: { attribute: false },
@@ -62,6 +64,7 @@ export class KpGuess extends LitElement {
   declare private hand: Point | null;
   declare private said: string;
 
+  readonly #help = `guess-help-${String(++made)}`;
   readonly #earlier: (readonly Point[])[] = [];
 
   constructor() {
@@ -96,7 +99,7 @@ export class KpGuess extends LitElement {
           Rub out
         </button>
       </p>
-      <p class="guess-help" id="guess-help">
+      <p class="guess-help" id=${this.#help}>
         Draw with mouse, finger or pen; draw again over what you want otherwise. By keyboard: arrows move the hand, the
         space bar draws to it, Backspace takes back.
       </p>
@@ -111,7 +114,7 @@ export class KpGuess extends LitElement {
       tabindex="0"
       aria-roledescription="drawing"
       aria-label=${this.task}
-      aria-describedby="guess-help"
+      aria-describedby=${this.#help}
       @keydown=${this.#key}
       @pointerdown=${this.#down}
     ></div>`;

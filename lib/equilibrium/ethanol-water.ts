@@ -3,6 +3,7 @@
 import type { ActivityModel } from '../mixture/activity/activity-model.js';
 import { activityModel, type ActivityName, DEFAULT_ACTIVITY } from '../mixture/activity/registry.js';
 import { compileCurve } from './compile-curve.js';
+import { compileEnthalpy, type EnthalpyCurve, type EnthalpySlice } from './enthalpy-curve.js';
 import type { CurveSlice, EquilibriumCurve } from './equilibrium-curve.js';
 
 /** Turns names in a problem into models and curves. */
@@ -11,6 +12,8 @@ export interface EthanolWater {
   model(name?: ActivityName): ActivityModel;
   /** Its compiled curve, 20 to 300 kPa; compiled at the first call and kept. */
   curve(name?: ActivityName): EquilibriumCurve;
+  /** Its compiled enthalpies, 20 to 170 kPa; compiled at the first call and kept. */
+  enthalpy(name?: ActivityName): EnthalpyCurve;
 }
 
 /**
@@ -23,7 +26,8 @@ export interface EthanolWater {
  */
 export function createEthanolWater(): EthanolWater {
   const curves = new Map<ActivityName, EquilibriumCurve>();
-  return {
+  const enthalpies = new Map<ActivityName, EnthalpyCurve>();
+  const system: EthanolWater = {
     model: (name = DEFAULT_ACTIVITY) => activityModel(name),
     curve(name = DEFAULT_ACTIVITY) {
       const known = curves.get(name);
@@ -32,7 +36,16 @@ export function createEthanolWater(): EthanolWater {
       curves.set(name, curve);
       return curve;
     },
+    enthalpy(name = DEFAULT_ACTIVITY) {
+      const known = enthalpies.get(name);
+      if (known !== undefined) return known;
+      const { at } = compileEnthalpy(activityModel(name), system.curve(name));
+      const enthalpy = { at: withKept(at) };
+      enthalpies.set(name, enthalpy);
+      return enthalpy;
+    },
   };
+  return system;
 }
 
 /** Slices kept of one curve: every plate of a few columns. The oldest goes first. */
@@ -40,16 +53,19 @@ const MOST_SLICES = 200;
 
 /** The same curve, which keeps the slices it has made: changing plates or reflux asks for the same pressures again. */
 function withKeptSlices(curve: EquilibriumCurve): EquilibriumCurve {
-  const slices = new Map<number, CurveSlice>();
-  return {
-    ...curve,
-    at(pressure_Pa) {
-      const known = slices.get(pressure_Pa);
-      if (known !== undefined) return known;
-      const slice = curve.at(pressure_Pa);
-      if (slices.size >= MOST_SLICES) slices.delete(slices.keys().next().value!);
-      slices.set(pressure_Pa, slice);
-      return slice;
-    },
+  return { ...curve, at: withKept((pressure_Pa) => curve.at(pressure_Pa)) };
+}
+
+function withKept<Slice extends CurveSlice | EnthalpySlice>(
+  at: (pressure_Pa: number) => Slice,
+): (pressure_Pa: number) => Slice {
+  const slices = new Map<number, Slice>();
+  return (pressure_Pa) => {
+    const known = slices.get(pressure_Pa);
+    if (known !== undefined) return known;
+    const slice = at(pressure_Pa);
+    if (slices.size >= MOST_SLICES) slices.delete(slices.keys().next().value!);
+    slices.set(pressure_Pa, slice);
+    return slice;
   };
 }

@@ -26,7 +26,11 @@ export type StopRule =
   /** Head temperature rises to this. On plates it counts once the head has been below, in any step. */
   | { readonly kind: 'headTemperatureAbove'; readonly temperature_K: Kelvin }
   /** Ethanol still in the kettle and on the plates, as a share of the charge's. */
-  | { readonly kind: 'alcoholLeftBelow'; readonly share: number };
+  | { readonly kind: 'alcoholLeftBelow'; readonly share: number }
+  /** The first vapour reaches the condenser: the end of heating up. A column or a bare pot begins there. */
+  | { readonly kind: 'firstVapour' }
+  /** The reflux ratio L/D rises to this: what a hold asks for is too much. */
+  | { readonly kind: 'refluxAbove'; readonly ratio: number };
 
 /** One line of the run sheet: a reflux (ratio L/D, or 'total') kept until the first rule is met. */
 export interface RunStep {

@@ -64,3 +64,6 @@ export interface RunSolution {
   /** Index of the row at which each step of the run sheet begins; its rates are those of the new step. */
   readonly stepStarts: readonly number[];
 }
+
+/** What every run answers with, whatever followed it: the still as a train does not count vapour raised. */
+export type RunHistory = Omit<RunSolution, 'boiledUp_mol'>;

@@ -24,6 +24,10 @@ export interface RunState {
   /** Ethanol in kettle, plates and condenser. */
   readonly ethanolLeft_mol: Mole;
   readonly chargeEthanol_mol: Mole;
+  /** Vapour that reaches the last condenser, as a share of what the heat would raise: 0 while the still warms up. */
+  readonly vapourShare: number;
+  /** Reflux ratio L/D; Infinity at total reflux. */
+  readonly refluxRatio: number;
 }
 
 /** How far a run is from a rule: above zero before the rule is met, zero where it is met, below zero after. */
@@ -105,7 +109,24 @@ const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
     already: (rule) => `no more than ${printed(100 * rule.share)} % of the alcohol was left already`,
     arms: false,
   },
+  firstVapour: {
+    margin: () => (state) => FIRST_VAPOUR - state.vapourShare,
+    faults: () => [],
+    words: () => 'the first vapour reached the condenser',
+    already: () => 'vapour had reached the condenser already',
+    arms: false,
+  },
+  refluxAbove: {
+    margin: (rule) => (state) => rule.ratio - Math.min(1e9, state.refluxRatio),
+    faults: (rule, where) => rangeFault(`${where}.ratio`, rule.ratio, 1e-3, 1e6, 'a reflux ratio above 0'),
+    words: (rule) => `the reflux ratio rose to ${printed(rule.ratio)}`,
+    already: (rule) => `the reflux ratio was already at or above ${printed(rule.ratio)}`,
+    arms: false,
+  },
 };
+
+/** Vapour at the condenser counts from this share of the full boil-up on. Source: this project's choice. */
+const FIRST_VAPOUR = 0.01;
 
 /** The margin of a rule: a function of the run's state that falls through zero when the rule is met. */
 export function stopMargin(rule: StopRule): StopMargin {

@@ -81,6 +81,14 @@ export class ColumnState {
   get chargeEthanol_mol(): number {
     return this.#column.chargeEthanol_mol;
   }
+  /** A column begins with its vapour at the condenser. */
+  get vapourShare(): number {
+    return 1;
+  }
+  get refluxRatio(): number {
+    const { returned, drawn } = this.#column.flows;
+    return drawn > 0 ? returned / drawn : Infinity;
+  }
   /** Distillate, mol/s. */
   get distillateRate_mol_s(): number {
     const { heat, flows, kettleSlice } = this.#column;

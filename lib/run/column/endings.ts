@@ -17,7 +17,7 @@ export function metBefore(index: number, step: Pick<RunStep, 'until'>, met: numb
 }
 
 /** The ending of a step that was integrated; `armed` tells which of its rules could have been met. */
-export function endingOf(end: IntegrationEnd, index: number, step: Pick<RunStep, 'until'>, armed: readonly boolean[]): Ending {
+export function endingOf(end: IntegrationEnd, index: number, step: RunStep, armed: readonly boolean[]): Ending {
   const name = `step ${String(index + 1)}`;
   switch (end.kind) {
     case 'event': {

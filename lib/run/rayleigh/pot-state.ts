@@ -34,5 +34,7 @@ export function potState(slice: CurveSlice, amount_mol: number, ethanol_mol: num
     collectedWater_mol: boiledUp_mol - collectedEthanol_mol,
     ethanolLeft_mol,
     chargeEthanol_mol: ethanol_mol,
+    vapourShare: 1,
+    refluxRatio: 0,
   };
 }

@@ -110,7 +110,7 @@ export function endError(problem: TestProblem, tableau: RosenbrockTableau, count
   const h = (problem.to - problem.from) / count;
   for (let i = 0; i < count; i++) {
     const s = problem.from + i * h;
-    step.linearise(s, u);
+    step.prepare(s, u);
     step.attempt(s, u, h);
     u.set(step.end);
   }
@@ -125,7 +125,7 @@ export function denseError(problem: TestProblem, tableau: RosenbrockTableau, cou
   for (let i = 0; i < count; i++) {
     const s = problem.from + i * h;
     const u = Float64Array.from(problem.exact(s));
-    step.linearise(s, u);
+    step.prepare(s, u);
     step.attempt(s, u, h);
     problem.exact(s + 0.4 * h).forEach((value, k) => {
       worst = Math.max(worst, Math.abs(value - step.denseComponent(u, 0.4, k)));

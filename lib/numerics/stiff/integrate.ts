@@ -3,10 +3,9 @@
 
 import { checkRange, InputError } from '../../errors.js';
 import { bracketedRoot } from '../root.js';
-import { RosenbrockStep } from './rosenbrock-step.js';
-import type { RosenbrockTableau } from './rosenbrock-tableau.js';
 import { RODAS4 } from './rodas4.js';
-import { StepControl } from './step-control.js';
+import type { WorkCounts } from './step-method.js';
+import { stepMethod, type StiffMethod } from './stiff-method.js';
 import type { FallingEvent, StiffSystem } from './stiff-system.js';
 
 /** An accepted step, seen from outside; valid only during the call that hands it over. */
@@ -45,13 +44,7 @@ export interface IntegrationEnd {
 /** An integrator with its storage; runs of the same system reuse it. */
 export interface StiffIntegrator {
   run(task: IntegrationTask): IntegrationEnd;
-  readonly counts: {
-    accepted: number;
-    rejected: number;
-    rightHandSides: number;
-    jacobians: number;
-    factorisations: number;
-  };
+  readonly counts: { accepted: number; rejected: number } & WorkCounts;
 }
 
 const DEFAULT_MAX_STEPS = 100_000;
@@ -60,9 +53,8 @@ const SMALLEST_SHARE = 1e-14;
 const CLOSE_SHARE = 1e-12;
 
 /** Makes an integrator for a system; the default method is RODAS4. */
-export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau = RODAS4): StiffIntegrator {
-  const step = new RosenbrockStep(system, tableau);
-  const control = new StepControl(tableau.order);
+export function createIntegrator(system: StiffSystem, method: StiffMethod = RODAS4): StiffIntegrator {
+  const step = stepMethod(system, method);
   const current = new Float64Array(system.size);
   const probe = new Float64Array(system.size);
   const tally = { accepted: 0, rejected: 0 };
@@ -70,22 +62,21 @@ export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau
   return {
     run,
     get counts() {
-      const { rightHandSides, jacobians, factorisations } = step;
-      return { ...tally, rightHandSides, jacobians, factorisations };
+      return { ...tally, ...step.work };
     },
   };
 
   function run(task: IntegrationTask): IntegrationEnd {
     checkTask(task, system.size);
     current.set(task.start);
-    control.restart();
     const { events } = task;
     const before = events.map((event) => event.value(task.from, current));
     let s = task.from;
     let h = Math.min(task.firstStep, task.to - task.from);
     let attempts = 0;
+    if (h > 0) step.begin(s, current, h);
     while (s < task.to) {
-      step.linearise(s, current);
+      step.prepare(s, current);
       let error: number;
       for (;;) {
         if (++attempts > (task.maxSteps ?? DEFAULT_MAX_STEPS)) return end('stepLimit', s, -1);
@@ -93,9 +84,9 @@ export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau
         error = step.attempt(s, current, h);
         if (error <= 1) break;
         tally.rejected++;
-        h = control.rejected(h, error);
+        h = step.afterRejected(h, error);
       }
-      let next = control.accepted(h, error);
+      let next = step.afterAccepted(h, error);
       let reached = s + h >= task.to ? task.to : s + h;
       let fired = -1;
       let share = 1;
@@ -119,6 +110,7 @@ export function createIntegrator(system: StiffSystem, tableau: RosenbrockTableau
       view.to = reached;
       task.onStep(view);
       current.set(step.end);
+      step.advance();
       s = reached;
       if (fired >= 0) return end('event', s, fired);
       if (s + next > task.to) next = task.to - s;

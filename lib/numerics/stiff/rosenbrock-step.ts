@@ -2,19 +2,19 @@
 // its dense output. Holds all storage, so that a step allocates nothing.
 
 import type { RosenbrockTableau } from './rosenbrock-tableau.js';
+import { StepControl } from './step-control.js';
+import type { StepMethod } from './step-method.js';
 import type { StiffSystem } from './stiff-system.js';
 
 /** The storage and the arithmetic of single steps for one system and one method. */
-export class RosenbrockStep {
+export class RosenbrockStep implements StepMethod {
   readonly size: number;
   /** State at the end of the last attempted step. */
   readonly end: Float64Array;
-  /** Counts of work. */
-  rightHandSides = 0;
-  jacobians = 0;
-  factorisations = 0;
+  readonly work = { rightHandSides: 0, jacobians: 0, factorisations: 0 };
   readonly #system: StiffSystem;
   readonly #tableau: RosenbrockTableau;
+  readonly #control: StepControl;
   readonly #count: number;
   readonly #stages: readonly Float64Array[];
   // The tableau's rows as typed arrays: the same kind for every method, so that both run equally fast in one program.
@@ -31,6 +31,7 @@ export class RosenbrockStep {
     const zeros = (): Float64Array => new Float64Array(n);
     this.#system = system;
     this.#tableau = tableau;
+    this.#control = new StepControl(tableau.order);
     this.size = n;
     this.#count = tableau.alpha.length;
     this.#stages = tableau.alpha.map(zeros);
@@ -45,20 +46,23 @@ export class RosenbrockStep {
     this.#weights = zeros();
   }
 
-  /** Takes the Jacobian at (s, start); call once a step, before its attempts. */
-  linearise(s: number, start: Float64Array): void {
-    this.#system.linearise(s, start, this.#slope);
-    this.jacobians++;
+  begin(): void {
+    this.#control.restart();
   }
 
-  /** Attempts a step of length h from (s, start) into `end`; returns the scaled error, Infinity when it failed. */
+  /** Takes the Jacobian at (s, start). */
+  prepare(s: number, start: Float64Array): void {
+    this.#system.linearise(s, start, this.#slope);
+    this.work.jacobians++;
+  }
+
   attempt(s: number, start: Float64Array, h: number): number {
     const { alpha, gamma, gammaSums } = this.#tableau;
     const { mass, matrix } = this.#system;
     const count = this.#count;
     const argument = this.#argument;
-    this.factorisations++;
-    this.rightHandSides += count;
+    this.work.factorisations++;
+    this.work.rightHandSides += count;
     if (!matrix.factor(mass, 1 / (gamma * h))) return Infinity;
     for (let i = 0; i < count; i++) {
       const stage = this.#stages[i]!;
@@ -74,7 +78,18 @@ export class RosenbrockStep {
     return this.#scaledError(last);
   }
 
-  /** Component k of the dense output at share σ of the step that began at `start`. */
+  afterAccepted(h: number, error: number): number {
+    return this.#control.accepted(h, error);
+  }
+
+  afterRejected(h: number, error: number): number {
+    return this.#control.rejected(h, error);
+  }
+
+  advance(): void {
+    // A one-step method keeps nothing.
+  }
+
   denseComponent(start: Float64Array, share: number, k: number): number {
     const dense = this.#dense;
     let inner = 0;
@@ -87,7 +102,6 @@ export class RosenbrockStep {
     return blend(start[k]!, this.end[k]!, share, inner);
   }
 
-  /** Whole state of the dense output at share σ of the step that began at `start`. */
   denseState(start: Float64Array, share: number, out: Float64Array): void {
     const dense = this.#dense;
     out.fill(0);

@@ -15,6 +15,8 @@ export interface StiffSystem {
   rightHandSide(s: number, u: Float64Array, out: Float64Array): void;
   /** Writes ∂f/∂u to `matrix.entries` and ∂f/∂s to `slope`. */
   linearise(s: number, u: Float64Array, slope: Float64Array): void;
+  /** Both at once, where they share most of their work: out = f(s, u) and ∂f/∂u to `matrix.entries`. Need not be there. */
+  evaluate?(s: number, u: Float64Array, out: Float64Array): void;
   /** Error weights at a state: an error of w[i] in component i counts as 1. */
   weights(u: Float64Array, out: Float64Array): void;
 }

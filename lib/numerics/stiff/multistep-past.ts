@@ -1,0 +1,71 @@
+// The past of a multistep method: the last six states, component by component side by side, so that one pass over the components
+// reads them all. A new state takes the place of the oldest; nothing is moved.
+
+import { PAST } from './multistep-formula.js';
+
+/** The last PAST states and their moments. */
+export class MultistepPast {
+  /** Moments of the states, newest first. */
+  readonly moments = new Float64Array(PAST);
+  /** State j of component k stands at PAST k + (place of j). */
+  readonly #states: Float64Array;
+  readonly #size: number;
+  /** Place of the newest state. */
+  #newest = 0;
+
+  constructor(size: number) {
+    this.#size = size;
+    this.#states = new Float64Array(PAST * size);
+  }
+
+  /** Adds the newest state. */
+  push(moment: number, state: Float64Array): void {
+    const { moments } = this;
+    for (let i = PAST - 1; i > 0; i--) moments[i] = moments[i - 1]!;
+    moments[0] = moment;
+    this.#newest = (this.#newest + PAST - 1) % PAST;
+    const states = this.#states;
+    for (let k = 0, at = this.#newest; k < state.length; k++, at += PAST) states[at] = state[k]!;
+  }
+
+  /** first = Σ a_j u_j and second = factor Σ b_j u_j, states newest first. */
+  combine(first: Float64Array, a: Float64Array, second: Float64Array, b: Float64Array, factor: number): void {
+    const states = this.#states;
+    const p0 = this.#placed(a, 0);
+    const p1 = this.#placed(a, 1);
+    const p2 = this.#placed(a, 2);
+    const p3 = this.#placed(a, 3);
+    const p4 = this.#placed(a, 4);
+    const p5 = this.#placed(a, 5);
+    const q0 = factor * this.#placed(b, 0);
+    const q1 = factor * this.#placed(b, 1);
+    const q2 = factor * this.#placed(b, 2);
+    const q3 = factor * this.#placed(b, 3);
+    const q4 = factor * this.#placed(b, 4);
+    const q5 = factor * this.#placed(b, 5);
+    const size = this.#size;
+    for (let k = 0, at = 0; k < size; k++, at += PAST) {
+      const u0 = states[at]!;
+      const u1 = states[at + 1]!;
+      const u2 = states[at + 2]!;
+      const u3 = states[at + 3]!;
+      const u4 = states[at + 4]!;
+      const u5 = states[at + 5]!;
+      first[k] = p0 * u0 + p1 * u1 + (p2 * u2 + p3 * u3) + (p4 * u4 + p5 * u5);
+      second[k] = q0 * u0 + q1 * u1 + (q2 * u2 + q3 * u3) + (q4 * u4 + q5 * u5);
+    }
+  }
+
+  /** Σ a_j u_j of one component, states newest first. */
+  component(a: Float64Array, k: number): number {
+    let sum = 0;
+    for (let place = 0; place < PAST; place++) sum += this.#placed(a, place) * this.#states[PAST * k + place]!;
+    return sum;
+  }
+
+  /** The weight, given newest first, of the state at a place. */
+  #placed(weights: Float64Array, place: number): number {
+    const age = place - this.#newest;
+    return weights[age < 0 ? age + PAST : age]!;
+  }
+}

@@ -1,0 +1,32 @@
+// What the integrator asks of a method at work on a system. One-step methods know nothing of the past; multistep methods
+// keep it from `begin` on and grow it by `advance`.
+
+/** Counts of work. */
+export interface WorkCounts {
+  rightHandSides: number;
+  jacobians: number;
+  factorisations: number;
+}
+
+/** A method with its storage; steps allocate nothing. */
+export interface StepMethod {
+  /** State at the end of the last attempted step. */
+  readonly end: Float64Array;
+  readonly work: WorkCounts;
+  /** Forgets the past: integration begins, or begins anew, at (s, start); h is the first step that will be tried. */
+  begin(s: number, start: Float64Array, h: number): void;
+  /** Prepares attempts from (s, start); called once a step. */
+  prepare(s: number, start: Float64Array): void;
+  /** Attempts a step of length h from (s, start) into `end`; returns the scaled error (1 = as large as allowed), Infinity when it failed. */
+  attempt(s: number, start: Float64Array, h: number): number;
+  /** Length of the next step after an accepted one. */
+  afterAccepted(h: number, error: number): number;
+  /** Length of the next attempt after a rejected one. */
+  afterRejected(h: number, error: number): number;
+  /** The last attempt is now past; `end` will be the next start. */
+  advance(): void;
+  /** Component k of the dense output at share σ of the last attempted step, which began at `start`. */
+  denseComponent(start: Float64Array, share: number, k: number): number;
+  /** Whole state of the dense output. */
+  denseState(start: Float64Array, share: number, out: Float64Array): void;
+}

@@ -47,12 +47,14 @@ function sheetFaults(sheet: unknown): InputFault[] {
   });
 }
 
-function rulesFaults(where: string, rules: unknown): InputFault[] {
+/** Faults unless the value is a list of records. */
+export function rulesFaults(where: string, rules: unknown): InputFault[] {
   if (!Array.isArray(rules)) return [{ argument: where, value: rules, expected: 'a list of stop rules' }];
   return rules.flatMap((rule: unknown, i) => recordFault(`${where}[${String(i)}]`, rule));
 }
 
-function kindFault(argument: string, value: unknown, kinds: readonly string[]): InputFault[] {
+/** Faults unless the value is a record of a known kind. */
+export function kindFault(argument: string, value: unknown, kinds: readonly string[]): InputFault[] {
   return isRecord(value) ? oneOfFault(`${argument}.kind`, value['kind'], kinds) : recordFault(argument, value);
 }
 
@@ -61,6 +63,11 @@ export function oneOfFault(argument: string, value: unknown, known: readonly unk
   if (known.includes(value)) return [];
   const names = known.filter((name) => name !== undefined).map(String);
   return [{ argument, value, expected: names.length === 1 ? `'${names[0]!}'` : `one of ${names.join(', ')}` }];
+}
+
+/** A fault unless the value is a list. */
+export function listFault(argument: string, value: unknown, expected: string): InputFault[] {
+  return Array.isArray(value) ? [] : [{ argument, value, expected }];
 }
 
 function recordFault(argument: string, value: unknown): InputFault[] {

@@ -8,30 +8,48 @@ import type { ColumnProblem, SimpleProblem } from './problem.js';
 import { simpleProblemFaults, solveSimple } from './rayleigh/solve.js';
 import { oneOfFault } from './shape.js';
 import type { RunSolution } from './solution.js';
+import { trainProblemFaults } from './train/check.js';
+import type { TrainProblem } from './train/problem.js';
+import type { TrainSolution } from './train/solution.js';
+import { solveTrain } from './train/solve.js';
 
 /** A run of any still. */
-export type RunProblem = SimpleProblem | ColumnProblem;
+export type RunProblem = SimpleProblem | ColumnProblem | TrainProblem;
+
+/** What a problem of a kind answers with. */
+export type SolutionOf<Problem extends RunProblem> = Problem extends TrainProblem ? TrainSolution : RunSolution;
 
 /**
- * Runs any still in time, from the first vapour to its last stop rule.
+ * Runs any still in time, to the last stop rule of its run sheet.
  *
- * Equation: solveSimple or solveColumn, by the problem's kind.
- * @param problem A SimpleProblem or a ColumnProblem, as plain data.
+ * Equation: solveSimple, solveColumn or solveTrain, by the problem's kind.
+ * @param problem A SimpleProblem, a ColumnProblem or a TrainProblem, as plain data.
  * @param system Equilibrium of ethanol and water, made once by createEthanolWater() and used again.
  * @returns Columns of the run, how it ended and what it cost; arrays are the caller's.
  * @throws InputError when a part of the problem cannot be used; problemFaults lists the parts without running.
  * @example solve({ kind: 'simple', charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, pressure_Pa: 101325, activity: 'raoult', heat: { kind: 'boilUp', rate_mol_s: 0.01 }, until: [{ kind: 'alcoholLeftBelow', share: 0.5 }] }, createEthanolWater()).ending.kind // → 'stopped'
- * Source: this project, docs/theory/column.md and docs/theory/simple-still.md.
+ * Source: this project, docs/theory/train.md, docs/theory/column.md and docs/theory/simple-still.md.
  */
-export function solve(problem: RunProblem, system: EthanolWater): RunSolution {
-  return problem.kind === 'simple' ? solveSimple(problem, system) : solveColumn(problem, system);
+export function solve<Problem extends RunProblem>(problem: Problem, system: EthanolWater): SolutionOf<Problem> {
+  return solveAny(problem, system) as SolutionOf<Problem>;
+}
+
+function solveAny(problem: RunProblem, system: EthanolWater): RunSolution | TrainSolution {
+  switch (problem.kind) {
+    case 'simple':
+      return solveSimple(problem, system);
+    case 'column':
+      return solveColumn(problem, system);
+    case 'train':
+      return solveTrain(problem, system);
+  }
 }
 
 /**
  * Everything that keeps a problem from being run, without running it.
  *
  * Equation: checks of shape, then of ranges, then of stop rules.
- * @param problem A SimpleProblem or a ColumnProblem, or data that should be one.
+ * @param problem A SimpleProblem, a ColumnProblem or a TrainProblem, or data that should be one.
  * @param system Equilibrium of ethanol and water, made once by createEthanolWater() and used again.
  * @returns Faults, each with argument, value and what would be right; an empty list when the problem can be run.
  * @example problemFaults({ kind: 'simple', charge: { kind: 'amount', amount_mol: -5, moleFraction: 0.18 }, pressure_Pa: 101325, activity: 'raoult', heat: { kind: 'boilUp', rate_mol_s: 0.01 }, until: [] }, createEthanolWater()).length // → 1
@@ -41,5 +59,6 @@ export function problemFaults(problem: RunProblem, system: EthanolWater): readon
   const kind: unknown = (problem as Partial<RunProblem> | null)?.kind;
   if (kind === 'simple') return simpleProblemFaults(problem as SimpleProblem, system);
   if (kind === 'column') return columnProblemFaults(problem as ColumnProblem, system);
-  return oneOfFault('kind', kind, ['simple', 'column']);
+  if (kind === 'train') return trainProblemFaults(problem as TrainProblem, system);
+  return oneOfFault('kind', kind, ['simple', 'column', 'train']);
 }

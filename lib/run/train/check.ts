@@ -1,8 +1,20 @@
-// Refuses a train problem that cannot be run, naming every bad argument at once.
+// Refuses a train problem that cannot be run, naming every bad argument at once: of its shape, else of its numbers, else of its rules.
 
+import { ENTHALPY_RANGE_PA } from '../../equilibrium/enthalpy-curve.js';
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
+import { ZERO_CELSIUS } from '../../constants.js';
 import { InputError, type InputFault } from '../../errors.js';
+import type { Amounts } from '../../mixture/volume.js';
+import { chargeAmounts, chargeFaults, DRY_SHARE } from '../charge.js';
+import { rangeFault, wholeFault } from '../check.js';
+import { kindFault, listFault, oneOfFault, rulesFaults, sharedShapeFaults } from '../shape.js';
+import type { Charge } from '../problem.js';
+import { stopRuleFaults } from '../stop-rules.js';
+import { trainOf } from './holders.js';
 import type { TrainProblem } from './problem.js';
+import { refluxFaults } from './check-reflux.js';
+
+const BOILS_AT_MOST_K = 'the boiling point at the least';
 
 /** Throws an InputError with every fault of the problem; says nothing when it can be run. */
 export function checkTrainProblem(problem: TrainProblem, system: EthanolWater): void {
@@ -11,6 +23,148 @@ export function checkTrainProblem(problem: TrainProblem, system: EthanolWater): 
 }
 
 /** Every fault of the problem. */
-export function trainProblemFaults(_problem: TrainProblem, _system: EthanolWater): InputFault[] {
-  return [];
+export function trainProblemFaults(problem: TrainProblem, system: EthanolWater): InputFault[] {
+  const shape = shapeFaults(problem);
+  if (shape.length > 0) return shape;
+  const numbers = [
+    ...fillingFaults('charge', problem.charge, problem.chargeTemperature_K, 'chargeTemperature_K'),
+    ...doublerFaults(problem),
+    ...rangeFault('power_W', problem.power_W, 1, 1e8, 'a power from 1 W up'),
+    ...outputFaults(problem),
+    ...rangeFault('tolerance', problem.tolerance ?? 1e-5, 1e-10, 1e-2, 'a tolerance from 1e-10 to 0.01'),
+  ];
+  if (numbers.length > 0) return numbers;
+  const train = [...pressureFaults(problem), ...volumeFaults(problem)];
+  return train.length > 0 ? train : sheetFaults(problem, system);
+}
+
+function shapeFaults(problem: TrainProblem): InputFault[] {
+  const shared = sharedShapeFaults({ ...problem, heat: { kind: 'power' } }, 'train');
+  if (typeof problem !== 'object' || problem === null) return shared;
+  const { still, doublerCharges, sheet, outputs, start, energy, jars } = problem;
+  return [
+    ...shared,
+    ...kindFault('still.column', still?.column, ['plates', 'packing', 'none']),
+    ...kindFault('still.refluxCondenser', still?.refluxCondenser, ['total', 'partial', 'none']),
+    ...listFault('still.doublers', still?.doublers, 'a list of doublers'),
+    ...listFault('doublerCharges', doublerCharges, 'a list with the charge of each doubler').concat(
+      Array.isArray(doublerCharges)
+        ? doublerCharges.flatMap((own, i) =>
+            kindFault(`doublerCharges[${String(i)}].charge`, own?.charge, ['volume', 'amount']),
+          )
+        : [],
+    ),
+    ...listFault('sheet', sheet, 'a list of steps'),
+    ...(Array.isArray(sheet) ? sheet.flatMap((step, i) => rulesFaults(`sheet[${String(i)}].until`, step?.until)) : []),
+    ...kindFault('outputs', outputs, ['every', 'perStep']),
+    ...oneOfFault('start', start, [undefined, 'cold', 'firstVapour']),
+    ...oneOfFault('energy', energy, [undefined, 'balance', 'constantMolarOverflow']),
+    ...(jars === undefined ? [] : kindFault('jars', jars, ['size', 'perStep'])),
+  ];
+}
+
+function fillingFaults(
+  where: string,
+  charge: Charge,
+  temperature_K: number | undefined,
+  temperatureName: string,
+): InputFault[] {
+  const faults = chargeFaults(charge).map((fault) => ({
+    ...fault,
+    argument: fault.argument.replace(/^charge/u, where),
+  }));
+  if (temperature_K === undefined) return faults;
+  const expected = `a temperature from 0 °C to 105 °C in K (a charge hotter than ${BOILS_AT_MOST_K} counts as boiling)`;
+  return [...faults, ...rangeFault(temperatureName, temperature_K, ZERO_CELSIUS, ZERO_CELSIUS + 105, expected)];
+}
+
+function doublerFaults({ still, doublerCharges }: TrainProblem): InputFault[] {
+  if (doublerCharges.length !== still.doublers.length) {
+    const expected = `one charge for each of the ${String(still.doublers.length)} doublers`;
+    return [{ argument: 'doublerCharges', value: doublerCharges.length, expected }];
+  }
+  return doublerCharges.flatMap((own, i) => {
+    const where = `doublerCharges[${String(i)}]`;
+    return fillingFaults(`${where}.charge`, own.charge, own.temperature_K, `${where}.temperature_K`);
+  });
+}
+
+function outputFaults({ outputs, jars }: TrainProblem): InputFault[] {
+  const faults =
+    outputs.kind === 'every'
+      ? rangeFault('outputs.interval_s', outputs.interval_s, 1e-3, 1e9, 'an interval from 0.001 s up')
+      : wholeFault('outputs.points', outputs.points, 1, 100);
+  if (jars?.kind !== 'size') return faults;
+  return [...faults, ...rangeFault('jars.volume_m3', jars.volume_m3, 1e-6, 1e3, 'a volume from 1 mL up')];
+}
+
+/** Every holder must stand within the pressures the enthalpies cover. */
+function pressureFaults(problem: TrainProblem): InputFault[] {
+  const [low, high] = ENTHALPY_RANGE_PA;
+  const { air } = problem.still;
+  const expected = `a pressure from ${String(low)} to ${String(high)} Pa`;
+  const faults = rangeFault('still.air.pressure_Pa', air.pressure_Pa, low, high, expected);
+  if (faults.length > 0) return faults;
+  const kettle_Pa = trainOf(problem).holders[0]!.pressure_Pa;
+  if (kettle_Pa <= high) return [];
+  const drops = `drops that leave the kettle at ${String(high)} Pa or less, not ${kettle_Pa.toFixed(0)} Pa`;
+  return [{ argument: 'still', value: kettle_Pa, expected: drops }];
+}
+
+/** What is filled in must fit, and plates, head and condenser must leave most of the charge in the kettle. */
+function volumeFaults(problem: TrainProblem): InputFault[] {
+  const { still, charge, doublerCharges } = problem;
+  const faults: InputFault[] = [];
+  const fits = (argument: string, filled: Charge, room_m3: number): void => {
+    if (filled.kind === 'volume' && filled.volume_m3 > room_m3) {
+      const expected = `a volume that fits into ${room_m3.toPrecision(4)} m³`;
+      faults.push({ argument, value: filled.volume_m3, expected });
+    }
+  };
+  fits('charge.volume_m3', charge, still.kettle.volume_m3);
+  doublerCharges.forEach((own, i) => {
+    fits(`doublerCharges[${String(i)}].charge.volume_m3`, own.charge, still.doublers[i]!.volume_m3);
+  });
+  if (faults.length > 0) return faults;
+  const { holders, drum } = trainOf(problem);
+  const held_mol = holders.reduce(
+    (sum, { kind, scale_mol }) => (kind === 'kettle' || kind === 'doubler' ? sum : sum + scale_mol),
+    drum.scale_mol,
+  );
+  const amounts = chargeAmounts(charge);
+  const total_mol = amounts.ethanol_mol + amounts.water_mol;
+  if (held_mol < 0.5 * total_mol) return [];
+  const expected = `plates, head and condenser that hold less than half the charge (about ${held_mol.toPrecision(3)} of ${total_mol.toPrecision(3)} mol)`;
+  return [{ argument: 'charge', value: total_mol, expected }];
+}
+
+function sheetFaults(problem: TrainProblem, _system: EthanolWater): InputFault[] {
+  const { sheet, still, doublerCharges, charge } = problem;
+  if (sheet.length === 0) return [{ argument: 'sheet', value: sheet, expected: 'at least one step' }];
+  const most = collectable([charge, ...doublerCharges.map((own) => own.charge)]);
+  const kettle_Pa = trainOf(problem).holders[0]!.pressure_Pa;
+  return sheet.flatMap((step, i) => {
+    const where = `sheet[${String(i)}]`;
+    const faults = refluxFaults(`${where}.reflux`, step.reflux, still);
+    if (step.power_W !== undefined) {
+      faults.push(...rangeFault(`${where}.power_W`, step.power_W, 0, 1e8, 'a power of 0 W or more'));
+    }
+    if (step.until.length === 0) {
+      faults.push({ argument: `${where}.until`, value: step.until, expected: 'at least one rule that ends the step' });
+    }
+    const rules = step.until.flatMap((rule, k) => {
+      const pressure_Pa = rule.kind === 'headTemperatureAbove' ? still.air.pressure_Pa : kettle_Pa;
+      return stopRuleFaults(`${where}.until[${String(k)}]`, rule, most, pressure_Pa);
+    });
+    return [...faults, ...rules];
+  });
+}
+
+/** The most that can come over before the kettle is dry. */
+function collectable(charges: readonly Charge[]): Amounts {
+  const amounts = charges.map(chargeAmounts);
+  return {
+    ethanol_mol: amounts.reduce((sum, { ethanol_mol }) => sum + ethanol_mol, 0),
+    water_mol: (1 - DRY_SHARE) * amounts.reduce((sum, { water_mol }) => sum + water_mol, 0),
+  };
 }

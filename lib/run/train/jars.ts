@@ -20,7 +20,7 @@ interface Moment {
 /** Pure ethanol at 20 °C, m³/mol. */
 const MOLAR_VOLUME_ETHANOL = volumeAt20C(1, 0);
 /** A jar with less than this is not a jar, m³. */
-const LEAST_m3 = 1e-9;
+const LEAST_m3 = 1e-6;
 const CLOSE_s = 1e-6;
 
 /** Fills jars; the step of the run sheet and the end of the run close them too. */

@@ -33,6 +33,7 @@ const SCALARS: Readonly<Record<ScalarName, (moment: TrainState) => number>> = {
   collectedVolume_m3: (moment) => collected(moment),
   pureAlcoholCollected_m3: (moment) => MOLAR_VOLUME_ETHANOL * moment.collectedEthanol_mol,
   pureAlcoholLeft_m3: (moment) => MOLAR_VOLUME_ETHANOL * moment.ethanolLeft_mol,
+  drumAmount_mol: (moment) => moment.drumAmount_mol,
   refluxRatio: (moment) => moment.refluxRatio,
   power_W: (moment) => moment.power_W,
   condenserDuty_W: (moment) => moment.condenserDuty_W,

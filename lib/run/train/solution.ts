@@ -48,6 +48,8 @@ export interface TrainSolution extends RunHistory {
   /** Vapour and liquid that leave each holder, mol/s. */
   readonly holderVapourRate_mol_s: Float64Array;
   readonly holderLiquidRate_mol_s: Float64Array;
+  /** Liquid in the drum that feeds reflux and spout, mol; its composition is the spout's. */
+  readonly drumAmount_mol: Float64Array;
   /** Reflux ratio L/D; Infinity at total reflux. */
   readonly refluxRatio: Float64Array;
   /** Heat into the kettle, out at the total or product condenser, out at a partial condenser, lost to the air, W. */

@@ -11,7 +11,7 @@ import type { Kelvin, MoleFraction } from '../../units/quantities.js';
 import { chargeAmounts } from '../charge.js';
 import { LAMBDA0, type Train } from './holders.js';
 import type { TrainProblem } from './problem.js';
-import { ENERGY, ETHANOL, UNKNOWNS, VAPOUR, WATER } from './streams.js';
+import { ENERGY, ETHANOL, excessBelow, ROUNDING, UNKNOWNS, VAPOUR, WATER } from './streams.js';
 import type { TrainTables } from './tables.js';
 
 /** Share of its usual hold-up that clings to a cold, empty part. Source: this project's choice. */
@@ -100,14 +100,14 @@ function pointReader(
       const metal = holders[j]!.metal_J_K / LAMBDA0;
       const boiling_K = value(j, x, 4);
       const energy = amount_mol * value(j, x, 8) + metal * (boiling_K - ZERO_CELSIUS);
-      // Boiling: what gives the usual vapour. Colder: see streams.ts, where boiling begins a rounding's width below.
+      // Boiling: what gives the usual vapour.
       const excess = nominalVapour_mol_s * holders[j]!.boilLag_s;
       if (temperature_K === 'boiling' || temperature_K >= boiling_K) return energy + excess;
       const [k, s] = place(x);
       const at = 8 * (which[j]! * intervals + k);
       const below_K = boiling_K - temperature_K;
-      const heat = below_K * (cubic(cold, at, s) + cubic(cold, at + 4, s) * below_K);
-      return energy - amount_mol * heat - metal * below_K - 0.5 * excess;
+      const heat = amount_mol * below_K * (cubic(cold, at, s) + cubic(cold, at + 4, s) * below_K) + metal * below_K;
+      return energy - excessBelow(heat, ROUNDING * excess);
     },
   };
 }

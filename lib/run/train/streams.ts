@@ -14,7 +14,7 @@ export const ETHANOL = 2;
 export const WATER = 3;
 
 /** Width over which 'begins to boil' and 'begins to run over' are rounded off, as a share of the usual excess. */
-const ROUNDING = 0.25;
+export const ROUNDING = 0.25;
 /** A holder with less than this share of its usual amount gives its vapour reluctantly, and so never runs below nothing. */
 const NEARLY_DRY = 1e-3;
 /** An amount that divides, mol: keeps a mole fraction defined in an empty holder. */
@@ -213,6 +213,11 @@ export class Streams {
       slopes[a + 10] = rate * (1 - full_x * x2);
     }
   }
+}
+
+/** How far below the boiling line's energy a holder stands that lacks this heat: the inverse of what `evaluate` reads as lacking. */
+export function excessBelow(heat: number, width: number): number {
+  return heat >= width ? heat + 2 * width : width + 2 * Math.sqrt(width * heat);
 }
 
 /** max(0, value), rounded off by a parabola between −width and width. */

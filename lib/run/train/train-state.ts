@@ -81,6 +81,10 @@ export class TrainState implements RunState {
     }
     return this.#share < 1 ? this.#share / (1 - this.#share) : Infinity;
   }
+  get drumAmount_mol(): number {
+    const { drumAt } = this.#equations;
+    return this.#state[drumAt + ETHANOL]! + this.#state[drumAt + WATER]!;
+  }
   get collectedEthanol_mol(): number {
     return this.#state[this.#equations.receiverAt + ETHANOL]!;
   }

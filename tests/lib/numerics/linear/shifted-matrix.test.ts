@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { BlockTridiagonalMatrix } from '#lib/numerics/linear/block-tridiagonal.js';
 import { bandedMatrix } from '#lib/numerics/linear/banded.js';
 import { pentadiagonalMatrix } from '#lib/numerics/linear/pentadiagonal.js';
 import { TridiagonalMatrix } from '#lib/numerics/linear/tridiagonal.js';
@@ -47,6 +48,36 @@ describe('shifted matrices', () => {
           expect(residual(dense, solution, right)).toBeLessThan(roundOff);
         },
       ),
+    );
+  });
+
+  it('solve block by block as the dense matrix does, with zeros in M', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 6 }), numbers(48 * 6 + 24), (blocks, random) => {
+        const matrix = new BlockTridiagonalMatrix(blocks);
+        const n = 4 * blocks;
+        const mass = new Float64Array(n).map((_v, i) => (i % 4 === 1 ? 0 : 1));
+        const shift = 10;
+        const dense = Array.from({ length: n }, () => new Array<number>(n).fill(0));
+        for (let i = 0, next = 0; i < n; i++) {
+          dense[i]![i] = shift * mass[i]!;
+          for (const neighbour of [-1, 0, 1]) {
+            const block = Math.floor(i / 4) + neighbour;
+            for (let c = 0; c < 4; c++, next++) {
+              if (block < 0 || block >= blocks) continue;
+              const j = 4 * block + c;
+              const value = i === j ? -14 + random[next]! : random[next]!;
+              matrix.entries[48 * Math.floor(i / 4) + 16 * (neighbour + 1) + 4 * (i % 4) + c] = value;
+              dense[i]![j]! -= value;
+            }
+          }
+        }
+        const right = random.slice(-n);
+        const solution = Float64Array.from(right);
+        expect(matrix.factor(mass, shift)).toBe(true);
+        matrix.solve(solution);
+        expect(residual(dense, solution, right)).toBeLessThan(roundOff);
+      }),
     );
   });
 

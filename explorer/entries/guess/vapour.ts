@@ -1,0 +1,45 @@
+// The guess of 'What boils': how strong is what rises from a liquid of each strength.
+
+import { guessFigure } from '../../figures/guess-figure.js';
+import { vapourOverLiquid, type OverTheLiquidRows } from '../../figures/vapour-over-liquid.js';
+import { boilingAt } from '../../state/course-questions.js';
+import { overLiquidRows } from '../../state/course-rows.js';
+import type { EquilibriumQuestion } from '../../worker/questions.js';
+import { fieldOf, type GuessDefinition } from './definition.js';
+import { vapourWords } from './vapour-words.js';
+
+const figure = guessFigure<OverTheLiquidRows>({
+  figure: vapourOverLiquid,
+  panel: 'vapour',
+  hidden: ['vapour', 'azeotrope'],
+  answer: ({ liquidStrength, vapourStrength }) => ({ x: liquidStrength, y: vapourStrength }),
+});
+
+/** Water gives water: the one point that is known. */
+const start = { x: 0, y: 0 };
+
+export const vapour: GuessDefinition<{ readonly equilibrium: EquilibriumQuestion }> = {
+  name: 'vapour',
+  asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
+  pose: ({ answers, scenario, units }) => {
+    const rows = overLiquidRows(answers.equilibrium, null, scenario.pressure, units);
+    const { strength } = units;
+    return {
+      task: 'Draw how strong the vapour is, condensed, over a boiling liquid of each strength, from water on the left to pure alcohol on the right.',
+      figure,
+      rows,
+      panel: 'vapour',
+      x: { ...strength, step: Math.round(strength.toShown(0.05)) },
+      y: { ...strength, step: Math.round(strength.toShown(0.01)) },
+      field: fieldOf(start, 1, [0, 1]),
+      asked: {
+        start,
+        answer: { x: rows.liquidStrength, y: rows.vapourStrength },
+        x: strength,
+        y: strength,
+        says: 'the vapour holds',
+      },
+      means: (reading) => vapourWords(reading, strength),
+    };
+  },
+};

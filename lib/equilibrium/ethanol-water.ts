@@ -39,8 +39,8 @@ export function createEthanolWater(): EthanolWater {
     enthalpy(name = DEFAULT_ACTIVITY) {
       const known = enthalpies.get(name);
       if (known !== undefined) return known;
-      const { at } = compileEnthalpy(activityModel(name), system.curve(name));
-      const enthalpy = { at: withKept(at) };
+      const compiled = compileEnthalpy(activityModel(name), system.curve(name));
+      const enthalpy = { at: withKept((pressure_Pa) => compiled.at(pressure_Pa)) };
       enthalpies.set(name, enthalpy);
       return enthalpy;
     },

@@ -8,6 +8,9 @@ const CHARGES = ['volume', 'amount'];
 const HEATS = ['power', 'boilUp'];
 const OUTPUTS = ['every', 'perStep'];
 const STARTS = [undefined, 'firstVapour', 'charge'];
+const TRAIN_STARTS = [undefined, 'cold', 'firstVapour'];
+const ENERGIES = [undefined, 'balance', 'constantMolarOverflow'];
+const JARS = ['size', 'perStep'];
 
 /** Faults of the parts that all problems share: kind, charge, activity, heat. */
 export function sharedShapeFaults(problem: unknown, kind: string): InputFault[] {
@@ -39,6 +42,32 @@ export function columnShapeFaults(problem: unknown): InputFault[] {
   ];
 }
 
+/** Faults of the shape of a train problem; the still's own are lib/still's. */
+export function trainShapeFaults(problem: unknown): InputFault[] {
+  if (!isRecord(problem)) return [{ argument: 'problem', value: problem, expected: 'a record' }];
+  const still = problem['still'];
+  const doublerCharges = problem['doublerCharges'];
+  const jars = problem['jars'];
+  return [
+    ...oneOfFault('kind', problem['kind'], ['train']),
+    ...recordFault('still', still),
+    ...kindFault('charge', problem['charge'], CHARGES),
+    ...oneOfFault('activity', problem['activity'], ACTIVITY_NAMES),
+    ...(Array.isArray(doublerCharges)
+      ? doublerCharges.flatMap((own: unknown, i) => doublerFaults(`doublerCharges[${String(i)}]`, own))
+      : [{ argument: 'doublerCharges', value: doublerCharges, expected: 'a list with the charge of each doubler' }]),
+    ...sheetFaults(problem['sheet']),
+    ...kindFault('outputs', problem['outputs'], OUTPUTS),
+    ...oneOfFault('start', problem['start'], TRAIN_STARTS),
+    ...oneOfFault('energy', problem['energy'], ENERGIES),
+    ...(jars === undefined ? [] : kindFault('jars', jars, JARS)),
+  ];
+}
+
+function doublerFaults(where: string, own: unknown): InputFault[] {
+  return isRecord(own) ? kindFault(`${where}.charge`, own['charge'], CHARGES) : recordFault(where, own);
+}
+
 function sheetFaults(sheet: unknown): InputFault[] {
   if (!Array.isArray(sheet)) return [{ argument: 'sheet', value: sheet, expected: 'a list of steps' }];
   return sheet.flatMap((step: unknown, i) => {
@@ -47,14 +76,12 @@ function sheetFaults(sheet: unknown): InputFault[] {
   });
 }
 
-/** Faults unless the value is a list of records. */
-export function rulesFaults(where: string, rules: unknown): InputFault[] {
+function rulesFaults(where: string, rules: unknown): InputFault[] {
   if (!Array.isArray(rules)) return [{ argument: where, value: rules, expected: 'a list of stop rules' }];
   return rules.flatMap((rule: unknown, i) => recordFault(`${where}[${String(i)}]`, rule));
 }
 
-/** Faults unless the value is a record of a known kind. */
-export function kindFault(argument: string, value: unknown, kinds: readonly string[]): InputFault[] {
+function kindFault(argument: string, value: unknown, kinds: readonly string[]): InputFault[] {
   return isRecord(value) ? oneOfFault(`${argument}.kind`, value['kind'], kinds) : recordFault(argument, value);
 }
 
@@ -63,11 +90,6 @@ export function oneOfFault(argument: string, value: unknown, known: readonly unk
   if (known.includes(value)) return [];
   const names = known.filter((name) => name !== undefined).map(String);
   return [{ argument, value, expected: names.length === 1 ? `'${names[0]!}'` : `one of ${names.join(', ')}` }];
-}
-
-/** A fault unless the value is a list. */
-export function listFault(argument: string, value: unknown, expected: string): InputFault[] {
-  return Array.isArray(value) ? [] : [{ argument, value, expected }];
 }
 
 function recordFault(argument: string, value: unknown): InputFault[] {

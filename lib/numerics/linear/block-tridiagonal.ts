@@ -1,5 +1,6 @@
 // σ M − J for a block-tridiagonal J with blocks of four, factored block by block without pivoting. Meant for chains of
-// holders whose four unknowns come in an order in which each pivot is safe by itself (fast ones first): see run/train.
+// holders whose four unknowns come in an order in which each pivot is safe by itself (fast ones first), and whose second
+// unknown neither acts on the holder below nor is acted on from above: row and column 1 of the upper blocks are taken as 0.
 //
 //   S_j = σ M_j − D_j − A_j W_{j−1},   W_j = −S_j⁻¹ C_j,   A_j = −J[j][j−1],   C_j = J[j][j+1]
 //   z_j = S_j⁻¹ (b_j − A_j z_{j−1}),   x_j = z_j − W_j x_{j+1}
@@ -34,52 +35,48 @@ export class BlockTridiagonalMatrix implements ShiftedMatrix {
     const entries = this.entries;
     const inverse = this.#inverse;
     const ties = this.#ties;
-    const work = this.#work;
+    const s = this.#work;
     for (let j = 0; j < this.#blocks; j++) {
       const lower = ENTRIES * j;
       const middle = lower + 16;
       const upper = lower + 32;
       const at = 16 * j;
-      for (let r = 0; r < 16; r += 4) {
-        let s0 = -entries[middle + r]!;
-        let s1 = -entries[middle + r + 1]!;
-        let s2 = -entries[middle + r + 2]!;
-        let s3 = -entries[middle + r + 3]!;
-        if (j > 0) {
-          // −A W with A = −J: the lower block of J times W, row by row.
-          for (let k = 0; k < 4; k++) {
-            const a = entries[lower + r + k]!;
-            const w = at - 16 + 4 * k;
-            s0 += a * ties[w]!;
-            s1 += a * ties[w + 1]!;
-            s2 += a * ties[w + 2]!;
-            s3 += a * ties[w + 3]!;
-          }
+      for (let i = 0; i < 16; i++) s[i] = -entries[middle + i]!;
+      if (j > 0) {
+        // −A W with A = −J: the lower block of J times W, row by row; W has no second column.
+        const w = at - 16;
+        for (let r = 0; r < 16; r += 4) {
+          const a0 = entries[lower + r]!;
+          const a1 = entries[lower + r + 1]!;
+          const a2 = entries[lower + r + 2]!;
+          const a3 = entries[lower + r + 3]!;
+          s[r]! += a0 * ties[w]! + a1 * ties[w + 4]! + a2 * ties[w + 8]! + a3 * ties[w + 12]!;
+          s[r + 2]! += a0 * ties[w + 2]! + a1 * ties[w + 6]! + a2 * ties[w + 10]! + a3 * ties[w + 14]!;
+          s[r + 3]! += a0 * ties[w + 3]! + a1 * ties[w + 7]! + a2 * ties[w + 11]! + a3 * ties[w + 15]!;
         }
-        work[r] = s0;
-        work[r + 1] = s1;
-        work[r + 2] = s2;
-        work[r + 3] = s3;
       }
       const m = BLOCK * j;
-      work[0]! += shift * mass[m]!;
-      work[5]! += shift * mass[m + 1]!;
-      work[10]! += shift * mass[m + 2]!;
-      work[15]! += shift * mass[m + 3]!;
-      if (!invert(work, inverse, at)) return false;
-      for (let r = 0; r < 16; r += 4) {
-        const i0 = inverse[at + r]!;
-        const i1 = inverse[at + r + 1]!;
-        const i2 = inverse[at + r + 2]!;
-        const i3 = inverse[at + r + 3]!;
-        for (let c = 0; c < 4; c++) {
-          ties[at + r + c] = -(
-            i0 * entries[upper + c]! +
-            i1 * entries[upper + 4 + c]! +
-            i2 * entries[upper + 8 + c]! +
-            i3 * entries[upper + 12 + c]!
-          );
-        }
+      s[0]! += shift * mass[m]!;
+      s[5]! += shift * mass[m + 1]!;
+      s[10]! += shift * mass[m + 2]!;
+      s[15]! += shift * mass[m + 3]!;
+      if (!invert(s, inverse, at)) return false;
+      const u0 = entries[upper]!;
+      const u2 = entries[upper + 2]!;
+      const u3 = entries[upper + 3]!;
+      const v0 = entries[upper + 8]!;
+      const v2 = entries[upper + 10]!;
+      const v3 = entries[upper + 11]!;
+      const w0 = entries[upper + 12]!;
+      const w2 = entries[upper + 14]!;
+      const w3 = entries[upper + 15]!;
+      for (let r = at; r < at + 16; r += 4) {
+        const i0 = inverse[r]!;
+        const i2 = inverse[r + 2]!;
+        const i3 = inverse[r + 3]!;
+        ties[r] = -(i0 * u0 + i2 * v0 + i3 * w0);
+        ties[r + 2] = -(i0 * u2 + i2 * v2 + i3 * w2);
+        ties[r + 3] = -(i0 * u3 + i2 * v3 + i3 * w3);
       }
     }
     return true;
@@ -112,38 +109,64 @@ export class BlockTridiagonalMatrix implements ShiftedMatrix {
     }
     for (let m = size - 2 * BLOCK, i = 4 * m; m >= 0; m -= BLOCK, i -= 16) {
       const x0 = b[m + 4]!;
-      const x1 = b[m + 5]!;
       const x2 = b[m + 6]!;
       const x3 = b[m + 7]!;
-      b[m]! -= ties[i]! * x0 + ties[i + 1]! * x1 + ties[i + 2]! * x2 + ties[i + 3]! * x3;
-      b[m + 1]! -= ties[i + 4]! * x0 + ties[i + 5]! * x1 + ties[i + 6]! * x2 + ties[i + 7]! * x3;
-      b[m + 2]! -= ties[i + 8]! * x0 + ties[i + 9]! * x1 + ties[i + 10]! * x2 + ties[i + 11]! * x3;
-      b[m + 3]! -= ties[i + 12]! * x0 + ties[i + 13]! * x1 + ties[i + 14]! * x2 + ties[i + 15]! * x3;
+      b[m]! -= ties[i]! * x0 + ties[i + 2]! * x2 + ties[i + 3]! * x3;
+      b[m + 1]! -= ties[i + 4]! * x0 + ties[i + 6]! * x2 + ties[i + 7]! * x3;
+      b[m + 2]! -= ties[i + 8]! * x0 + ties[i + 10]! * x2 + ties[i + 11]! * x3;
+      b[m + 3]! -= ties[i + 12]! * x0 + ties[i + 14]! * x2 + ties[i + 15]! * x3;
     }
   }
 }
 
-/** Inverse of a 4 × 4 matrix by elimination in its given order; false when a pivot vanishes. Destroys `a`. */
+/** Inverse of a 4 × 4 matrix by blocks of two, [[P, Q], [R, S]]: P first, then S − R P⁻¹ Q; false when one of them is singular. */
 function invert(a: Float64Array, out: Float64Array, at: number): boolean {
-  for (let i = 0; i < 16; i++) out[at + i] = i % 5 === 0 ? 1 : 0;
-  for (let p = 0; p < 4; p++) {
-    const row = 4 * p;
-    const pivot = a[row + p]!;
-    if (!(Math.abs(pivot) > 0)) return false;
-    const scale = 1 / pivot;
-    for (let c = 0; c < 4; c++) {
-      a[row + c]! *= scale;
-      out[at + row + c]! *= scale;
-    }
-    for (let r = 0; r < 16; r += 4) {
-      if (r === row) continue;
-      const factor = a[r + p]!;
-      if (factor === 0) continue;
-      for (let c = 0; c < 4; c++) {
-        a[r + c]! -= factor * a[row + c]!;
-        out[at + r + c]! -= factor * out[at + row + c]!;
-      }
-    }
-  }
+  const determinant = a[0]! * a[5]! - a[1]! * a[4]!;
+  if (!(Math.abs(determinant) > 0)) return false;
+  const p = 1 / determinant;
+  const p00 = a[5]! * p;
+  const p01 = -a[1]! * p;
+  const p10 = -a[4]! * p;
+  const p11 = a[0]! * p;
+  // P⁻¹ Q and R P⁻¹
+  const q00 = p00 * a[2]! + p01 * a[6]!;
+  const q01 = p00 * a[3]! + p01 * a[7]!;
+  const q10 = p10 * a[2]! + p11 * a[6]!;
+  const q11 = p10 * a[3]! + p11 * a[7]!;
+  const r00 = a[8]! * p00 + a[9]! * p10;
+  const r01 = a[8]! * p01 + a[9]! * p11;
+  const r10 = a[12]! * p00 + a[13]! * p10;
+  const r11 = a[12]! * p01 + a[13]! * p11;
+  const t00 = a[10]! - a[8]! * q00 - a[9]! * q10;
+  const t01 = a[11]! - a[8]! * q01 - a[9]! * q11;
+  const t10 = a[14]! - a[12]! * q00 - a[13]! * q10;
+  const t11 = a[15]! - a[12]! * q01 - a[13]! * q11;
+  const rest = t00 * t11 - t01 * t10;
+  if (!(Math.abs(rest) > 0)) return false;
+  const t = 1 / rest;
+  const s00 = t11 * t;
+  const s01 = -t01 * t;
+  const s10 = -t10 * t;
+  const s11 = t00 * t;
+  const u00 = q00 * s00 + q01 * s10;
+  const u01 = q00 * s01 + q01 * s11;
+  const u10 = q10 * s00 + q11 * s10;
+  const u11 = q10 * s01 + q11 * s11;
+  out[at] = p00 + u00 * r00 + u01 * r10;
+  out[at + 1] = p01 + u00 * r01 + u01 * r11;
+  out[at + 2] = -u00;
+  out[at + 3] = -u01;
+  out[at + 4] = p10 + u10 * r00 + u11 * r10;
+  out[at + 5] = p11 + u10 * r01 + u11 * r11;
+  out[at + 6] = -u10;
+  out[at + 7] = -u11;
+  out[at + 8] = -(s00 * r00 + s01 * r10);
+  out[at + 9] = -(s00 * r01 + s01 * r11);
+  out[at + 10] = s00;
+  out[at + 11] = s01;
+  out[at + 12] = -(s10 * r00 + s11 * r10);
+  out[at + 13] = -(s10 * r01 + s11 * r11);
+  out[at + 14] = s10;
+  out[at + 15] = s11;
   return true;
 }

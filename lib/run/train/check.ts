@@ -7,7 +7,7 @@ import { InputError, type InputFault } from '../../errors.js';
 import type { Amounts } from '../../mixture/volume.js';
 import { chargeAmounts, chargeFaults, DRY_SHARE } from '../charge.js';
 import { rangeFault, wholeFault } from '../check.js';
-import { kindFault, listFault, oneOfFault, rulesFaults, sharedShapeFaults } from '../shape.js';
+import { trainShapeFaults } from '../shape.js';
 import type { Charge } from '../problem.js';
 import { stopRuleFaults } from '../stop-rules.js';
 import { trainOf } from './holders.js';
@@ -24,7 +24,7 @@ export function checkTrainProblem(problem: TrainProblem, system: EthanolWater): 
 
 /** Every fault of the problem. */
 export function trainProblemFaults(problem: TrainProblem, system: EthanolWater): InputFault[] {
-  const shape = shapeFaults(problem);
+  const shape = trainShapeFaults(problem);
   if (shape.length > 0) return shape;
   const numbers = [
     ...fillingFaults('charge', problem.charge, problem.chargeTemperature_K, 'chargeTemperature_K'),
@@ -36,31 +36,6 @@ export function trainProblemFaults(problem: TrainProblem, system: EthanolWater):
   if (numbers.length > 0) return numbers;
   const train = [...pressureFaults(problem), ...volumeFaults(problem)];
   return train.length > 0 ? train : sheetFaults(problem, system);
-}
-
-function shapeFaults(problem: TrainProblem): InputFault[] {
-  const shared = sharedShapeFaults({ ...problem, heat: { kind: 'power' } }, 'train');
-  if (typeof problem !== 'object' || problem === null) return shared;
-  const { still, doublerCharges, sheet, outputs, start, energy, jars } = problem;
-  return [
-    ...shared,
-    ...kindFault('still.column', still?.column, ['plates', 'packing', 'none']),
-    ...kindFault('still.refluxCondenser', still?.refluxCondenser, ['total', 'partial', 'none']),
-    ...listFault('still.doublers', still?.doublers, 'a list of doublers'),
-    ...listFault('doublerCharges', doublerCharges, 'a list with the charge of each doubler').concat(
-      Array.isArray(doublerCharges)
-        ? doublerCharges.flatMap((own, i) =>
-            kindFault(`doublerCharges[${String(i)}].charge`, own?.charge, ['volume', 'amount']),
-          )
-        : [],
-    ),
-    ...listFault('sheet', sheet, 'a list of steps'),
-    ...(Array.isArray(sheet) ? sheet.flatMap((step, i) => rulesFaults(`sheet[${String(i)}].until`, step?.until)) : []),
-    ...kindFault('outputs', outputs, ['every', 'perStep']),
-    ...oneOfFault('start', start, [undefined, 'cold', 'firstVapour']),
-    ...oneOfFault('energy', energy, [undefined, 'balance', 'constantMolarOverflow']),
-    ...(jars === undefined ? [] : kindFault('jars', jars, ['size', 'perStep'])),
-  ];
 }
 
 function fillingFaults(

@@ -11,7 +11,8 @@ import type { Kelvin, MoleFraction } from '../../units/quantities.js';
 import { chargeAmounts } from '../charge.js';
 import { LAMBDA0, type Train } from './holders.js';
 import type { TrainProblem } from './problem.js';
-import { ENERGY, ETHANOL, excessBelow, ROUNDING, UNKNOWNS, VAPOUR, WATER } from './streams.js';
+import { excessBelow, ROUNDING } from './rounding.js';
+import { ENERGY, ETHANOL, UNKNOWNS, VAPOUR, WATER } from './streams.js';
 import type { TrainTables } from './tables.js';
 
 /** Share of its usual hold-up that clings to a cold, empty part. Source: this project's choice. */
@@ -72,7 +73,7 @@ export function startingState(problem: TrainProblem, train: Train, tables: Train
 /** Reads the tables of a holder, outside the hot loops. */
 function pointReader(
   { holders, nominalVapour_mol_s }: Train,
-  { intervals, boiling, cold, which }: TrainTables,
+  { intervals, boiling, cold }: TrainTables,
 ): {
   volume(j: number, x: MoleFraction): number;
   vapour(j: number, x: MoleFraction): MoleFraction;
@@ -86,7 +87,7 @@ function pointReader(
   };
   const value = (j: number, x: MoleFraction, quantity: 0 | 4 | 8 | 12): number => {
     const [k, s] = place(x);
-    return cubic(boiling, 16 * (which[j]! * intervals + k) + quantity, s);
+    return cubic(boiling[j]!, 16 * k + quantity, s);
   };
   return {
     volume: (j, x) => value(j, x, 12),
@@ -99,14 +100,15 @@ function pointReader(
       const x = ethanol_mol / amount_mol;
       const metal = holders[j]!.metal_J_K / LAMBDA0;
       const boiling_K = value(j, x, 4);
-      const energy = amount_mol * value(j, x, 8) + metal * (boiling_K - ZERO_CELSIUS);
+      const energy = amount_mol * (value(j, x, 8) / LAMBDA0) + metal * (boiling_K - ZERO_CELSIUS);
       // Boiling: what gives the usual vapour.
       const excess = nominalVapour_mol_s * holders[j]!.boilLag_s;
       if (temperature_K === 'boiling' || temperature_K >= boiling_K) return energy + excess;
       const [k, s] = place(x);
-      const at = 8 * (which[j]! * intervals + k);
+      const at = 8 * k;
       const below_K = boiling_K - temperature_K;
-      const heat = amount_mol * below_K * (cubic(cold, at, s) + cubic(cold, at + 4, s) * below_K) + metal * below_K;
+      const perMole = below_K * (cubic(cold[j]!, at, s) + cubic(cold[j]!, at + 4, s) * below_K);
+      const heat = (amount_mol * perMole) / LAMBDA0 + metal * below_K;
       return energy - excessBelow(heat, ROUNDING * excess);
     },
   };

@@ -2,8 +2,9 @@
 // change with the unknowns. The one place where the train's physics of a holder stands; docs/theory/train.md has the equations.
 
 import { ZERO_CELSIUS } from '../../constants.js';
-import type { Drum, Holder, Train } from './holders.js';
+import type { Holder, Train } from './holders.js';
 import { LAMBDA0 } from './holders.js';
+import { above, aboveSlope, ROUNDING } from './rounding.js';
 import type { TrainTables } from './tables.js';
 
 /** Unknowns of a holder, in this order: energy / LAMBDA0 [mol], vapour mole fraction, ethanol [mol], water [mol]. */
@@ -13,12 +14,11 @@ export const VAPOUR = 1;
 export const ETHANOL = 2;
 export const WATER = 3;
 
-/** Width over which 'begins to boil' and 'begins to run over' are rounded off, as a share of the usual excess. */
-export const ROUNDING = 0.25;
 /** A holder with less than this share of its usual amount gives its vapour reluctantly, and so never runs below nothing. */
 const NEARLY_DRY = 1e-3;
 /** An amount that divides, mol: keeps a mole fraction defined in an empty holder. */
-const NOTHING_mol = 1e-12;
+export const NOTHING_mol = 1e-12;
+const PER_LAMBDA = 1 / LAMBDA0;
 
 /** Streams of all holders at one state, refreshed by `evaluate`; with derivatives after `differentiate`. Energies / LAMBDA0. */
 export class Streams {
@@ -75,18 +75,20 @@ export class Streams {
 
   /** All streams at a state. */
   evaluate(u: Float64Array): void {
-    const { intervals, boiling, vapour, cold, which } = this.#tables;
+    const { intervals } = this.#tables;
     for (let j = 0, o = 0; j < this.count; j++, o += UNKNOWNS) {
+      const boiling = this.#tables.boiling[j]!;
+      const vapour = this.#tables.vapour[j]!;
       const n1 = u[o + ETHANOL]!;
       const N = Math.max(NOTHING_mol, n1 + u[o + WATER]!);
       const x = n1 / N;
       const position = x * intervals;
       const k = position <= 0 ? 0 : position >= intervals ? intervals - 1 : position | 0;
       const s = position - k;
-      const i = 16 * (which[j]! * intervals + k);
+      const i = 16 * k;
       const alpha = boiling[i]! + s * (boiling[i + 1]! + s * (boiling[i + 2]! + s * boiling[i + 3]!));
       const T = boiling[i + 4]! + s * (boiling[i + 5]! + s * (boiling[i + 6]! + s * boiling[i + 7]!));
-      const h = boiling[i + 8]! + s * (boiling[i + 9]! + s * (boiling[i + 10]! + s * boiling[i + 11]!));
+      const h = PER_LAMBDA * (boiling[i + 8]! + s * (boiling[i + 9]! + s * (boiling[i + 10]! + s * boiling[i + 11]!)));
       const metal = this.#metal[j]!;
       const e = u[o + ENERGY]! - N * h - metal * (T - ZERO_CELSIUS);
       const w = this.#boilWidth[j]!;
@@ -94,9 +96,10 @@ export class Streams {
       let belowHeat = 0;
       if (e < -w) {
         const m = e <= -3 * w ? -e - 2 * w : ((e + w) * (e + w)) / (4 * w);
-        const c = 8 * (which[j]! * intervals + k);
-        const c1 = cold[c]! + s * (cold[c + 1]! + s * (cold[c + 2]! + s * cold[c + 3]!));
-        const c2 = cold[c + 4]! + s * (cold[c + 5]! + s * (cold[c + 6]! + s * cold[c + 7]!));
+        const cold = this.#tables.cold[j]!;
+        const c = 8 * k;
+        const c1 = PER_LAMBDA * (cold[c]! + s * (cold[c + 1]! + s * (cold[c + 2]! + s * cold[c + 3]!)));
+        const c2 = PER_LAMBDA * (cold[c + 4]! + s * (cold[c + 5]! + s * (cold[c + 6]! + s * cold[c + 7]!)));
         const b = N * c1 + metal;
         below = (2 * m) / (b + Math.sqrt(Math.max(0, b * b + 4 * N * c2 * m)));
         belowHeat = below * (c1 + c2 * below);
@@ -114,8 +117,9 @@ export class Streams {
       const at = y * intervals;
       const q = at <= 0 ? 0 : at >= intervals ? intervals - 1 : at | 0;
       const r = at - q;
-      const v = 4 * (which[j]! * intervals + q);
-      this.vapourEnthalpy[j] = vapour[v]! + r * (vapour[v + 1]! + r * (vapour[v + 2]! + r * vapour[v + 3]!));
+      const v = 4 * q;
+      this.vapourEnthalpy[j] =
+        PER_LAMBDA * (vapour[v]! + r * (vapour[v + 1]! + r * (vapour[v + 2]! + r * vapour[v + 3]!)));
       const brim_m3 = this.#brim_m3[j]!;
       if (brim_m3 === Infinity) continue;
       let crest = N - this.#brim_mol[j]!;
@@ -128,20 +132,22 @@ export class Streams {
 
   /** All slopes at the state last evaluated. */
   differentiate(u: Float64Array): void {
-    const { intervals, boiling, vapour, cold, which } = this.#tables;
+    const { intervals } = this.#tables;
     for (let j = 0, o = 0, a = 0; j < this.count; j++, o += UNKNOWNS, a += 16) {
+      const boiling = this.#tables.boiling[j]!;
+      const vapour = this.#tables.vapour[j]!;
       const slopes = this.slopes;
       const N = Math.max(NOTHING_mol, u[o + ETHANOL]! + u[o + WATER]!);
       const x = this.liquid[j]!;
       const position = x * intervals;
       const k = position <= 0 ? 0 : position >= intervals ? intervals - 1 : position | 0;
       const s = position - k;
-      const i = 16 * (which[j]! * intervals + k);
+      const i = 16 * k;
       const alpha = boiling[i]! + s * (boiling[i + 1]! + s * (boiling[i + 2]! + s * boiling[i + 3]!));
       const alpha_x = (boiling[i + 1]! + s * (2 * boiling[i + 2]! + s * 3 * boiling[i + 3]!)) * intervals;
       const T_x = (boiling[i + 5]! + s * (2 * boiling[i + 6]! + s * 3 * boiling[i + 7]!)) * intervals;
-      const h = boiling[i + 8]! + s * (boiling[i + 9]! + s * (boiling[i + 10]! + s * boiling[i + 11]!));
-      const h_x = (boiling[i + 9]! + s * (2 * boiling[i + 10]! + s * 3 * boiling[i + 11]!)) * intervals;
+      const h = PER_LAMBDA * (boiling[i + 8]! + s * (boiling[i + 9]! + s * (boiling[i + 10]! + s * boiling[i + 11]!)));
+      const h_x = (boiling[i + 9]! + s * (2 * boiling[i + 10]! + s * 3 * boiling[i + 11]!)) * (intervals * PER_LAMBDA);
       const T = boiling[i + 4]! + s * (boiling[i + 5]! + s * (boiling[i + 6]! + s * boiling[i + 7]!));
       const metal = this.#metal[j]!;
       const x1 = (1 - x) / N;
@@ -155,11 +161,12 @@ export class Streams {
       let heat_x = 0;
       if (e < -w) {
         const m_e = e <= -3 * w ? -1 : (e + w) / (2 * w);
-        const c = 8 * (which[j]! * intervals + k);
-        const c1 = cold[c]! + s * (cold[c + 1]! + s * (cold[c + 2]! + s * cold[c + 3]!));
-        const c2 = cold[c + 4]! + s * (cold[c + 5]! + s * (cold[c + 6]! + s * cold[c + 7]!));
-        const c1_x = (cold[c + 1]! + s * (2 * cold[c + 2]! + s * 3 * cold[c + 3]!)) * intervals;
-        const c2_x = (cold[c + 5]! + s * (2 * cold[c + 6]! + s * 3 * cold[c + 7]!)) * intervals;
+        const cold = this.#tables.cold[j]!;
+        const c = 8 * k;
+        const c1 = PER_LAMBDA * (cold[c]! + s * (cold[c + 1]! + s * (cold[c + 2]! + s * cold[c + 3]!)));
+        const c2 = PER_LAMBDA * (cold[c + 4]! + s * (cold[c + 5]! + s * (cold[c + 6]! + s * cold[c + 7]!)));
+        const c1_x = (cold[c + 1]! + s * (2 * cold[c + 2]! + s * 3 * cold[c + 3]!)) * (intervals * PER_LAMBDA);
+        const c2_x = (cold[c + 5]! + s * (2 * cold[c + 6]! + s * 3 * cold[c + 7]!)) * (intervals * PER_LAMBDA);
         const d = this.below_K[j]!;
         const heat = d * (c1 + c2 * d);
         heat_d = c1 + 2 * c2 * d;
@@ -196,8 +203,9 @@ export class Streams {
       const at = u[o + VAPOUR]! * intervals;
       const q = at <= 0 ? 0 : at >= intervals ? intervals - 1 : at | 0;
       const r = at - q;
-      const v = 4 * (which[j]! * intervals + q);
-      this.vapourEnthalpySlope[j] = (vapour[v + 1]! + r * (2 * vapour[v + 2]! + r * 3 * vapour[v + 3]!)) * intervals;
+      const v = 4 * q;
+      this.vapourEnthalpySlope[j] =
+        (vapour[v + 1]! + r * (2 * vapour[v + 2]! + r * 3 * vapour[v + 3]!)) * (intervals * PER_LAMBDA);
       const brim_m3 = this.#brim_m3[j]!;
       if (brim_m3 === Infinity) continue;
       let crest = N - this.#brim_mol[j]!;
@@ -212,72 +220,5 @@ export class Streams {
       slopes[a + 9] = rate * (1 - full_x * x1);
       slopes[a + 10] = rate * (1 - full_x * x2);
     }
-  }
-}
-
-/** How far below the boiling line's energy a holder stands that lacks this heat: the inverse of what `evaluate` reads as lacking. */
-export function excessBelow(heat: number, width: number): number {
-  return heat >= width ? heat + 2 * width : width + 2 * Math.sqrt(width * heat);
-}
-
-/** max(0, value), rounded off by a parabola between −width and width. */
-export function above(value: number, width: number): number {
-  if (value <= -width) return 0;
-  return value >= width ? value : ((value + width) * (value + width)) / (4 * width);
-}
-
-/** Derivative of `above`. */
-export function aboveSlope(value: number, width: number): number {
-  if (value <= -width) return 0;
-  return value >= width ? 1 : (value + width) / (2 * width);
-}
-
-/** What runs out of the drum, and what it carries. */
-export class DrumStreams {
-  liquid = 0;
-  rate = 0;
-  enthalpy = 0;
-  rate1 = 0;
-  rate2 = 0;
-  enthalpy_x = 0;
-  readonly #tables: TrainTables;
-  readonly #offset: number;
-  readonly #drum: Drum;
-  readonly #width: number;
-
-  constructor(train: Train, tables: TrainTables) {
-    this.#tables = tables;
-    this.#offset = tables.which[train.holders.length]! * tables.intervals;
-    this.#drum = train.drum;
-    this.#width = ROUNDING * train.nominalVapour_mol_s * train.drum.weirLag_s;
-  }
-
-  evaluate(n1: number, n2: number): void {
-    const { intervals, boiling, cold } = this.#tables;
-    const { brim_m3, subcooling_K: d, weirLag_s } = this.#drum;
-    const N = Math.max(NOTHING_mol, n1 + n2);
-    const x = n1 / N;
-    const position = x * intervals;
-    const k = position <= 0 ? 0 : position >= intervals ? intervals - 1 : position | 0;
-    const s = position - k;
-    const i = 16 * (this.#offset + k);
-    const c = 8 * (this.#offset + k);
-    const h = boiling[i + 8]! + s * (boiling[i + 9]! + s * (boiling[i + 10]! + s * boiling[i + 11]!));
-    const c1 = cold[c]! + s * (cold[c + 1]! + s * (cold[c + 2]! + s * cold[c + 3]!));
-    const c2 = cold[c + 4]! + s * (cold[c + 5]! + s * (cold[c + 6]! + s * cold[c + 7]!));
-    const volume = boiling[i + 12]! + s * (boiling[i + 13]! + s * (boiling[i + 14]! + s * boiling[i + 15]!));
-    const volume_x = (boiling[i + 13]! + s * (2 * boiling[i + 14]! + s * 3 * boiling[i + 15]!)) * intervals;
-    const crest = N - brim_m3 / volume;
-    this.liquid = x;
-    this.rate = above(crest, this.#width) / weirLag_s;
-    this.enthalpy = h - d * (c1 + c2 * d);
-    const slope = aboveSlope(crest, this.#width) / weirLag_s;
-    const full_x = (-brim_m3 * volume_x) / (volume * volume);
-    this.rate1 = slope * (1 - (full_x * (1 - x)) / N);
-    this.rate2 = slope * (1 + (full_x * x) / N);
-    const h_x = (boiling[i + 9]! + s * (2 * boiling[i + 10]! + s * 3 * boiling[i + 11]!)) * intervals;
-    const c1_x = (cold[c + 1]! + s * (2 * cold[c + 2]! + s * 3 * cold[c + 3]!)) * intervals;
-    const c2_x = (cold[c + 5]! + s * (2 * cold[c + 6]! + s * 3 * cold[c + 7]!)) * intervals;
-    this.enthalpy_x = h_x - d * (c1_x + c2_x * d);
   }
 }

@@ -65,6 +65,7 @@ describe('shifted matrices', () => {
             const block = Math.floor(i / 4) + neighbour;
             for (let c = 0; c < 4; c++, next++) {
               if (block < 0 || block >= blocks) continue;
+              if (neighbour === 1 && (c === 1 || i % 4 === 1)) continue; // taken as 0
               const j = 4 * block + c;
               const value = i === j ? -14 + random[next]! : random[next]!;
               matrix.entries[48 * Math.floor(i / 4) + 16 * (neighbour + 1) + 4 * (i % 4) + c] = value;

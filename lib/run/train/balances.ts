@@ -1,0 +1,160 @@
+// The train as a stiff system: balances of energy, ethanol and water on every holder, a drum and a receiver, with the
+// vapours as algebraic unknowns, four unknowns a block (streams.ts says which). Blocks couple to their neighbours only.
+//
+// Drum block: [integral of the hold, heat taken out / LAMBDA0, ethanol, water]; receiver block: [enthalpy / LAMBDA0, vapour raised in the
+// uppermost holder is not kept here: unused, ethanol, water]. Ethanol and water are linear invariants of f and of its Jacobian.
+
+import { BlockTridiagonalMatrix } from '../../numerics/linear/block-tridiagonal.js';
+import { askedShare, clampedShare, type Controls, integralRate } from './controls.js';
+import { fade } from './fading.js';
+import { type Holder, LAMBDA0, type Train } from './holders.js';
+import { DrumStreams } from './drum-streams.js';
+import { ENERGY, ETHANOL, Streams, UNKNOWNS, VAPOUR, WATER } from './streams.js';
+import type { TrainTables } from './tables.js';
+
+export abstract class TrainBalances {
+  readonly size: number;
+  readonly mass: Float64Array;
+  readonly matrix: BlockTridiagonalMatrix;
+  readonly streams: Streams;
+  readonly drum: DrumStreams;
+  /** How the present step drives the train; the solver replaces it between steps. */
+  controls: Controls;
+  /** Offset of the drum's block, of the receiver's. */
+  readonly drumAt: number;
+  readonly receiverAt: number;
+  protected readonly count: number;
+  protected readonly efficiency: Float64Array;
+  protected readonly loss: Float64Array;
+  protected readonly reference_K: Float64Array;
+  protected readonly over: Uint8Array;
+  protected readonly partial: boolean;
+  readonly #weights: Float64Array;
+
+  constructor(train: Train, tables: TrainTables, tolerance: number, controls: Controls) {
+    const { holders } = train;
+    const count = holders.length;
+    const column = (read: (holder: Holder) => number): Float64Array => Float64Array.from(holders, read);
+    this.count = count;
+    this.drumAt = UNKNOWNS * count;
+    this.receiverAt = this.drumAt + UNKNOWNS;
+    this.size = this.receiverAt + UNKNOWNS;
+    this.mass = new Float64Array(this.size).fill(1);
+    for (let j = 0; j < count; j++) this.mass[UNKNOWNS * j + VAPOUR] = 0;
+    this.matrix = new BlockTridiagonalMatrix(count + 2);
+    this.streams = new Streams(train, tables);
+    this.drum = new DrumStreams(train, tables);
+    this.controls = controls;
+    this.efficiency = column((holder) => holder.efficiency);
+    this.loss = column((holder) => holder.loss_W_K / LAMBDA0);
+    this.reference_K = column((holder) => holder.reference_K);
+    this.over = Uint8Array.from(holders, (holder) => (holder.overflow === 'over' ? 1 : 0));
+    this.partial = holders.at(-1)!.kind === 'partialCondenser';
+    this.#weights = errorWeights(train, tolerance);
+  }
+
+  rightHandSide(_s: number, u: Float64Array, out: Float64Array): void {
+    const { streams, drum, drumAt: d, receiverAt: r } = this;
+    const { vapourRate, vapourEnthalpy, liquidRate, liquidEnthalpy, liquid, temperature_K, equilibrium } = streams;
+    const top = this.count - 1;
+    streams.evaluate(u);
+    drum.evaluate(u[d + ETHANOL]!, u[d + WATER]!);
+    const share = this.share(u);
+    const duty = this.duty(share) * fade(streams.below_K[top]!);
+    let energy = this.controls.power_W / LAMBDA0;
+    let ethanol = 0;
+    let water = 0;
+    let below = 0;
+    for (let j = 0, o = 0; j <= top; j++, o += UNKNOWNS) {
+      const V = vapourRate[j]!;
+      const y = u[o + VAPOUR]!;
+      const L = liquidRate[j]!;
+      const x = liquid[j]!;
+      const upEnergy = V * vapourEnthalpy[j]!;
+      const downEnergy = L * liquidEnthalpy[j]!;
+      let lost = this.loss[j]! * (temperature_K[j]! - this.reference_K[j]!);
+      if (j === top) {
+        lost += duty;
+        if (this.partial) lost += (this.controls.water_W_K / LAMBDA0) * (temperature_K[j]! - this.reference_K[j]!);
+      }
+      out[o + ENERGY] = energy - upEnergy - downEnergy - lost;
+      out[o + ETHANOL] = ethanol - V * y - L * x;
+      out[o + WATER] = water - V * (1 - y) - L * (1 - x);
+      const E = j === 0 ? 1 : this.efficiency[j]!;
+      out[o + VAPOUR] = below + E * (equilibrium[j]! - below) - y;
+      energy = upEnergy;
+      ethanol = V * y;
+      water = V * (1 - y);
+      below = y;
+      if (this.over[j] === 1) {
+        energy += downEnergy;
+        ethanol += L * x;
+        water += L * (1 - x);
+      } else if (j > 0) {
+        out[o - UNKNOWNS + ENERGY]! += downEnergy;
+        out[o - UNKNOWNS + ETHANOL]! += L * x;
+        out[o - UNKNOWNS + WATER]! += L * (1 - x);
+      }
+    }
+    const back = this.partial ? 0 : share * drum.rate;
+    const drawn = drum.rate - back;
+    const z = drum.liquid;
+    const o = UNKNOWNS * top;
+    out[o + ENERGY]! += back * drum.enthalpy;
+    out[o + ETHANOL]! += back * z;
+    out[o + WATER]! += back * (1 - z);
+    const { hold } = this.controls;
+    out[d] = hold === null ? 0 : integralRate(hold, z, u[d]!);
+    out[d + 1] = energy - drum.rate * drum.enthalpy;
+    out[d + ETHANOL] = ethanol - drum.rate * z;
+    out[d + WATER] = water - drum.rate * (1 - z);
+    out[r] = drawn * drum.enthalpy;
+    out[r + 1] = 0;
+    out[r + ETHANOL] = drawn * z;
+    out[r + WATER] = drawn * (1 - z);
+  }
+
+  weights(_u: Float64Array, out: Float64Array): void {
+    out.set(this.#weights);
+  }
+
+  /** Share of the drum's outflow that runs back, or of the full duty a hold on a partial condenser asks for. */
+  shareAt(u: Float64Array): number {
+    this.drum.evaluate(u[this.drumAt + ETHANOL]!, u[this.drumAt + WATER]!);
+    return this.share(u);
+  }
+
+  /** Duty of the partial condenser at the state last evaluated, W. */
+  dutyAt(share: number): number {
+    const top = this.count - 1;
+    if (!this.partial) return 0;
+    const warm = this.streams.temperature_K[top]! - this.reference_K[top]!;
+    return LAMBDA0 * this.duty(share) * fade(this.streams.below_K[top]!) + this.controls.water_W_K * warm;
+  }
+
+  protected share(u: Float64Array): number {
+    const { hold, returned } = this.controls;
+    return hold === null ? returned : clampedShare(hold, askedShare(hold, this.drum.liquid, u[this.drumAt]!));
+  }
+
+  protected duty(share: number): number {
+    if (!this.partial) return 0;
+    return ((this.controls.hold === null ? 1 : share) * this.controls.duty_W) / LAMBDA0;
+  }
+}
+
+function errorWeights(train: Train, tolerance: number): Float64Array {
+  const { holders, drum } = train;
+  const weights = new Float64Array(UNKNOWNS * (holders.length + 2));
+  holders.forEach(({ scale_mol }, j) => {
+    weights.fill(tolerance * scale_mol, UNKNOWNS * j, UNKNOWNS * (j + 1));
+    weights[UNKNOWNS * j + VAPOUR] = tolerance;
+  });
+  const kettle = tolerance * holders[0]!.scale_mol;
+  const d = UNKNOWNS * holders.length;
+  weights.fill(tolerance * drum.scale_mol, d, d + UNKNOWNS);
+  weights[d] = tolerance;
+  weights[d + 1] = kettle;
+  weights.fill(kettle, d + UNKNOWNS);
+  return weights;
+}

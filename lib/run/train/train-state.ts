@@ -8,6 +8,9 @@ import type { TrainEquations } from './equations.js';
 import { LAMBDA0, type Train } from './holders.js';
 import { ENERGY, ETHANOL, UNKNOWNS, VAPOUR, WATER } from './streams.js';
 
+/** Less than this share of the usual vapour is as good as no flow. */
+const LITTLE_FLOW = 0.01;
+
 /** A train at one moment. `look` points it at a state and evaluates its streams once. */
 export class TrainState implements RunState {
   readonly #equations: TrainEquations;
@@ -133,6 +136,16 @@ export class TrainState implements RunState {
   /** Heat taken out by the total or product condenser since the start, J. */
   get condensed_J(): number {
     return LAMBDA0 * this.#state[this.#equations.drumAt + 1]!;
+  }
+
+  /** Whether every holder boils and every plate is full enough to run over. */
+  get settled(): boolean {
+    const { vapourRate, liquidRate } = this.#equations.streams;
+    const { holders, nominalVapour_mol_s } = this.#train;
+    const flows = (rate: number): boolean => rate > LITTLE_FLOW * nominalVapour_mol_s;
+    return holders.every(
+      ({ kind }, j) => flows(vapourRate[j]!) && (kind === 'kettle' || kind === 'doubler' || flows(liquidRate[j]!)),
+    );
   }
 
   amount_mol(j: number): number {

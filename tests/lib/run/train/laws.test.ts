@@ -93,7 +93,7 @@ describe('a still of any kind', () => {
   });
 
   it('has the Jacobian of its own equations', () => {
-    const agreement = 2e-5; // central differences of step 1e-6 against rounded corners
+    const agreement = 1e-4; // central differences of a step that is small beside amounts of all sizes
     fc.assert(
       fc.property(
         anyTrainProblem(),

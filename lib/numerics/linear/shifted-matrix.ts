@@ -8,6 +8,8 @@ export interface ShiftedMatrix {
   readonly entries: Float64Array;
   /** Forms σ M − J in its own storage and factors it; false when a pivot vanishes. */
   factor(mass: Float64Array, shift: number): boolean;
+  /** Both at once, where one pass can do it; false when a pivot vanishes. Need not be there. */
+  factorAndSolve?(mass: Float64Array, shift: number, rightHandSide: Float64Array): boolean;
   /** Solves with the last factorisation, in place. */
   solve(rightHandSide: Float64Array): void;
 }

@@ -14,12 +14,11 @@ export class TridiagonalMatrix implements ShiftedMatrix {
   readonly #diagonal: Float64Array;
   readonly #upper: Float64Array;
   readonly #middle: number;
-  /** What row i takes of its eliminated neighbour, towards the middle. */
-  readonly #multipliers: Float64Array;
-  /** The entry that ties row i to its neighbour nearer the middle, over its pivot. */
+  /** The entry of J that ties row i to its neighbour nearer the middle, over the pivot. */
   readonly #ties: Float64Array;
   /** 1 / pivot. */
   readonly #inverse: Float64Array;
+  readonly #nothing: Float64Array;
 
   constructor(size: number) {
     this.size = size;
@@ -27,81 +26,94 @@ export class TridiagonalMatrix implements ShiftedMatrix {
     this.#lower = this.entries.subarray(0, size);
     this.#diagonal = this.entries.subarray(size, 2 * size);
     this.#upper = this.entries.subarray(2 * size);
-    this.#middle = size >> 1;
-    this.#multipliers = new Float64Array(size);
+    this.#middle = size >> 1; // the lower half is never the longer one
     this.#ties = new Float64Array(size);
     this.#inverse = new Float64Array(size);
+    this.#nothing = new Float64Array(size);
   }
 
   factor(mass: Float64Array, shift: number): boolean {
-    const size = this.size;
+    this.#nothing.fill(0);
+    return this.factorAndSolve(mass, shift, this.#nothing);
+  }
+
+  factorAndSolve(mass: Float64Array, shift: number, b: Float64Array): boolean {
+    const last = this.size - 1;
     const middle = this.#middle;
     const lower = this.#lower;
     const diagonal = this.#diagonal;
     const upper = this.#upper;
-    const multipliers = this.#multipliers;
     const ties = this.#ties;
     const inverse = this.#inverse;
-    let above = 0; // tie of the row above, not yet over its pivot
+    let above = 0; // what ties the row above to this one
     let aboveInverse = 0;
+    let fromAbove = 0; // right-hand side of the row above
     let below = 0;
     let belowInverse = 0;
-    let regular = true;
-    for (let i = 0, j = size - 1; i < middle || j > middle; i++, j--) {
-      if (i < middle) {
-        const multiplier = i > 0 ? -lower[i]! * aboveInverse : 0;
-        const pivot = shift * mass[i]! - diagonal[i]! - multiplier * above;
-        regular &&= Math.abs(pivot) > 0;
-        aboveInverse = 1 / pivot;
-        above = -upper[i]!;
-        multipliers[i] = multiplier;
-        inverse[i] = aboveInverse;
-        ties[i] = above * aboveInverse;
-      }
+    let fromBelow = 0;
+    for (let i = 0, j = last; i < middle; i++, j--) {
+      const multiplier = lower[i]! * aboveInverse;
+      aboveInverse = 1 / (shift * mass[i]! - diagonal[i]! - multiplier * above);
+      above = upper[i]!;
+      fromAbove = b[i]! + multiplier * fromAbove;
+      inverse[i] = aboveInverse;
+      ties[i] = above * aboveInverse;
+      b[i] = fromAbove;
       if (j > middle) {
-        const multiplier = j < size - 1 ? -upper[j]! * belowInverse : 0;
-        const pivot = shift * mass[j]! - diagonal[j]! - multiplier * below;
-        regular &&= Math.abs(pivot) > 0;
-        belowInverse = 1 / pivot;
-        below = -lower[j]!;
-        multipliers[j] = multiplier;
+        const multiplier = upper[j]! * belowInverse;
+        belowInverse = 1 / (shift * mass[j]! - diagonal[j]! - multiplier * below);
+        below = lower[j]!;
+        fromBelow = b[j]! + multiplier * fromBelow;
         inverse[j] = belowInverse;
         ties[j] = below * belowInverse;
+        b[j] = fromBelow;
       }
     }
-    const fromAbove = middle > 0 ? lower[middle]! * ties[middle - 1]! : 0;
-    const fromBelow = middle < size - 1 ? upper[middle]! * ties[middle + 1]! : 0;
-    const pivot = shift * mass[middle]! - diagonal[middle]! + fromAbove + fromBelow;
-    inverse[middle] = 1 / pivot;
-    return regular && Math.abs(pivot) > 0;
+    const downwards = lower[middle]! * aboveInverse;
+    const upwards = upper[middle]! * belowInverse;
+    inverse[middle] = 1 / (shift * mass[middle]! - diagonal[middle]! - downwards * above - upwards * below);
+    this.#substitute(b, b[middle]! + downwards * fromAbove + upwards * fromBelow);
+    return Number.isFinite(b[middle]!); // a vanished pivot spoils what is eliminated after it, down to the middle
   }
 
   solve(b: Float64Array): void {
+    const last = this.size - 1;
     const middle = this.#middle;
     const lower = this.#lower;
     const upper = this.#upper;
-    const multipliers = this.#multipliers;
+    const inverse = this.#inverse;
+    let fromAbove = 0;
+    let fromBelow = 0;
+    let aboveInverse = 0;
+    let belowInverse = 0;
+    for (let i = 0, j = last; i < middle; i++, j--) {
+      fromAbove = b[i]! + lower[i]! * aboveInverse * fromAbove;
+      aboveInverse = inverse[i]!;
+      b[i] = fromAbove;
+      if (j > middle) {
+        fromBelow = b[j]! + upper[j]! * belowInverse * fromBelow;
+        belowInverse = inverse[j]!;
+        b[j] = fromBelow;
+      }
+    }
+    const meeting = b[middle]! + lower[middle]! * aboveInverse * fromAbove + upper[middle]! * belowInverse * fromBelow;
+    this.#substitute(b, meeting);
+  }
+
+  /** From the middle, whose right-hand side is known, to both ends. */
+  #substitute(b: Float64Array, meeting: number): void {
+    const last = this.size - 1;
+    const middle = this.#middle;
     const ties = this.#ties;
     const inverse = this.#inverse;
-    const last = this.size - 1;
-    for (let i = 1, j = last - 1; i < middle || j > middle; i++, j--) {
-      if (i < middle) b[i]! -= multipliers[i]! * b[i - 1]!;
-      if (j > middle) b[j]! -= multipliers[j]! * b[j + 1]!;
-    }
-    let known = b[middle]!;
-    if (middle > 0) known += lower[middle]! * inverse[middle - 1]! * b[middle - 1]!;
-    if (middle < last) known += upper[middle]! * inverse[middle + 1]! * b[middle + 1]!;
-    known *= inverse[middle]!;
-    b[middle] = known;
-    let up = known;
-    let down = known;
-    for (let i = middle - 1, j = middle + 1; i >= 0 || j <= last; i--, j++) {
-      if (i >= 0) {
-        up = b[i]! * inverse[i]! - ties[i]! * up;
-        b[i] = up;
-      }
+    let up = meeting * inverse[middle]!;
+    let down = up;
+    b[middle] = up;
+    for (let i = middle - 1, j = middle + 1; i >= 0; i--, j++) {
+      up = b[i]! * inverse[i]! + ties[i]! * up;
+      b[i] = up;
       if (j <= last) {
-        down = b[j]! * inverse[j]! - ties[j]! * down;
+        down = b[j]! * inverse[j]! + ties[j]! * down;
         b[j] = down;
       }
     }

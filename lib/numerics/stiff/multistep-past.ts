@@ -3,6 +3,9 @@
 
 import { PAST } from './multistep-formula.js';
 
+/** The state at place i is number (i − newest) mod PAST of the past, newest first: NUMBERS[i − newest + PAST]. */
+const NUMBERS = Uint8Array.of(0, 1, 2, 3, 4, 5, 0, 1, 2, 3, 4, 5);
+
 /** The last PAST states and their moments. */
 export class MultistepPast {
   /** Moments of the states, newest first. */
@@ -23,7 +26,7 @@ export class MultistepPast {
     const { moments } = this;
     for (let i = PAST - 1; i > 0; i--) moments[i] = moments[i - 1]!;
     moments[0] = moment;
-    this.#newest = (this.#newest + PAST - 1) % PAST;
+    this.#newest = NUMBERS[this.#newest + PAST - 1]!;
     const states = this.#states;
     for (let k = 0, at = this.#newest; k < state.length; k++, at += PAST) states[at] = state[k]!;
   }
@@ -31,18 +34,19 @@ export class MultistepPast {
   /** first = Σ a_j u_j and second = factor Σ b_j u_j, states newest first. */
   combine(first: Float64Array, a: Float64Array, second: Float64Array, b: Float64Array, factor: number): void {
     const states = this.#states;
-    const p0 = this.#placed(a, 0);
-    const p1 = this.#placed(a, 1);
-    const p2 = this.#placed(a, 2);
-    const p3 = this.#placed(a, 3);
-    const p4 = this.#placed(a, 4);
-    const p5 = this.#placed(a, 5);
-    const q0 = factor * this.#placed(b, 0);
-    const q1 = factor * this.#placed(b, 1);
-    const q2 = factor * this.#placed(b, 2);
-    const q3 = factor * this.#placed(b, 3);
-    const q4 = factor * this.#placed(b, 4);
-    const q5 = factor * this.#placed(b, 5);
+    const n = PAST - this.#newest;
+    const p0 = a[NUMBERS[n]!]!;
+    const p1 = a[NUMBERS[n + 1]!]!;
+    const p2 = a[NUMBERS[n + 2]!]!;
+    const p3 = a[NUMBERS[n + 3]!]!;
+    const p4 = a[NUMBERS[n + 4]!]!;
+    const p5 = a[NUMBERS[n + 5]!]!;
+    const q0 = factor * b[NUMBERS[n]!]!;
+    const q1 = factor * b[NUMBERS[n + 1]!]!;
+    const q2 = factor * b[NUMBERS[n + 2]!]!;
+    const q3 = factor * b[NUMBERS[n + 3]!]!;
+    const q4 = factor * b[NUMBERS[n + 4]!]!;
+    const q5 = factor * b[NUMBERS[n + 5]!]!;
     const size = this.#size;
     for (let k = 0, at = 0; k < size; k++, at += PAST) {
       const u0 = states[at]!;
@@ -58,14 +62,9 @@ export class MultistepPast {
 
   /** Σ a_j u_j of one component, states newest first. */
   component(a: Float64Array, k: number): number {
+    const n = PAST - this.#newest;
     let sum = 0;
-    for (let place = 0; place < PAST; place++) sum += this.#placed(a, place) * this.#states[PAST * k + place]!;
+    for (let place = 0; place < PAST; place++) sum += a[NUMBERS[n + place]!]! * this.#states[PAST * k + place]!;
     return sum;
-  }
-
-  /** The weight, given newest first, of the state at a place. */
-  #placed(weights: Float64Array, place: number): number {
-    const age = place - this.#newest;
-    return weights[age < 0 ? age + PAST : age]!;
   }
 }

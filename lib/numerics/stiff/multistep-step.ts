@@ -20,13 +20,17 @@ export interface MultistepMethod {
 /** Orders 1 to 5. */
 export const BDF5: MultistepMethod = { name: 'bdf5', highestOrder: 5 };
 
+/** Local errors of many short steps add up; each is allowed this share of what a step of a one-step method is. */
+const LOCAL_SHARE = 0.2;
 /** Error weights change slowly: they are read again after so many steps. */
-const WEIGHTS_LAST = 4;
+const WEIGHTS_LAST = 8;
 /** Error of the iteration that is left standing, in units of the local error allowed. */
 const ITERATION_ERROR = 0.1;
 const MOST_ITERATIONS = 5;
 /** A second iteration that is not needed is made after so many steps, to measure what it would add. */
-const MEASURE_AFTER = 16;
+const MEASURE_AFTER = 32;
+/** The slope at the start is taken over this share of the first step. */
+const START_SHARE = 0.01;
 
 /** The storage and the arithmetic of multistep steps for one system. */
 export class MultistepStep implements StepMethod {
@@ -34,6 +38,8 @@ export class MultistepStep implements StepMethod {
   readonly work = { rightHandSides: 0, jacobians: 0, factorisations: 0 };
   readonly #system: StiffSystem;
   readonly #formula = new MultistepFormula();
+  /** The formula of the order below, when it is asked for. */
+  readonly #below = new MultistepFormula();
   readonly #control: MultistepControl;
   readonly #past: MultistepPast;
   readonly #dense = new DenseWeights();
@@ -69,17 +75,18 @@ export class MultistepStep implements StepMethod {
     this.#unmeasured = MEASURE_AFTER;
     const { mass, matrix } = this.#system;
     const before = this.#difference;
-    // A step of the linearly implicit Euler method gives the slope at the start, of algebraic unknowns too.
+    // A very short step of the linearly implicit Euler method gives the slope at the start, of algebraic unknowns too.
+    const short = START_SHARE * h;
     this.#system.linearise(s, start, this.#slope);
     this.#system.rightHandSide(s, start, before);
     this.work.jacobians++;
     this.work.rightHandSides++;
     this.work.factorisations++;
-    for (let k = 0; k < before.length; k++) before[k]! += h * this.#slope[k]!;
-    if (matrix.factor(mass, 1 / h)) matrix.solve(before);
+    for (let k = 0; k < before.length; k++) before[k]! += short * this.#slope[k]!;
+    if (matrix.factor(mass, 1 / short)) matrix.solve(before);
     else before.fill(0);
     for (let k = 0; k < before.length; k++) before[k] = start[k]! - before[k]!;
-    this.#past.push(s - h, before);
+    this.#past.push(s - short, before);
     this.#past.push(s, start);
   }
 
@@ -88,7 +95,7 @@ export class MultistepStep implements StepMethod {
     const weights = this.#weights;
     const perWeight = this.#perWeight;
     this.#system.weights(start, weights);
-    for (let k = 0; k < weights.length; k++) perWeight[k] = 1 / weights[k]!;
+    for (let k = 0; k < weights.length; k++) perWeight[k] = 1 / (LOCAL_SHARE * weights[k]!);
   }
 
   attempt(s: number, _start: Float64Array, h: number): number {
@@ -113,8 +120,12 @@ export class MultistepStep implements StepMethod {
     this.work.factorisations++;
     for (let k = 0; k < difference.length; k++) difference[k]! -= mass[k]! * slope[k]!;
     const shift = formula.leading / h;
-    if (!matrix.factor(mass, shift)) return Infinity;
-    matrix.solve(difference);
+    if (matrix.factorAndSolve) {
+      if (!matrix.factorAndSolve(mass, shift, difference)) return Infinity;
+    } else {
+      if (!matrix.factor(mass, shift)) return Infinity;
+      matrix.solve(difference);
+    }
     const size = this.#finish();
     const added = this.#nonlinearity * size * size;
     if (added <= ITERATION_ERROR && this.#unmeasured++ < MEASURE_AFTER) return formula.errorShare * size;
@@ -122,7 +133,8 @@ export class MultistepStep implements StepMethod {
   }
 
   afterAccepted(h: number, error: number): number {
-    return this.#control.accepted(h, error);
+    const control = this.#control;
+    return control.accepted(h, error, control.heldByGrowth(error) ? this.#errorBelow(h) : Infinity);
   }
 
   afterRejected(h: number, error: number): number {
@@ -151,6 +163,16 @@ export class MultistepStep implements StepMethod {
     dense.set(this.#control.order, share, this.#formula.ages);
     this.#past.combine(out, dense.past, this.#correction, dense.past, 0);
     for (let k = 0; k < out.length; k++) out[k]! += dense.end[0]! * end[k]!;
+  }
+
+  /** Scaled error the order below would have made in the step just taken. */
+  #errorBelow(h: number): number {
+    const below = this.#below;
+    const predicted = this.#correction;
+    below.set(this.#control.order - 1, this.#moment, h, this.#past.moments);
+    this.#past.combine(predicted, below.predict, this.#slope, below.slope, 1);
+    for (let k = 0; k < predicted.length; k++) predicted[k] = this.end[k]! - predicted[k]!;
+    return below.errorShare * this.#norm(predicted);
   }
 
   /** Newton iterations on the Jacobian of the predicted state, until what is left counts no more; returns the scaled local error. */
@@ -185,9 +207,16 @@ export class MultistepStep implements StepMethod {
   #finish(): number {
     const predicted = this.#predicted;
     const difference = this.#difference;
+    const perWeight = this.#perWeight;
     const end = this.end;
-    for (let k = 0; k < end.length; k++) end[k] = predicted[k]! + difference[k]!;
-    return this.#norm(difference);
+    let sum = 0;
+    for (let k = 0; k < end.length; k++) {
+      const d = difference[k]!;
+      const scaled = d * perWeight[k]!;
+      end[k] = predicted[k]! + d;
+      sum += scaled * scaled;
+    }
+    return Math.sqrt(sum / end.length);
   }
 
   /** Root mean square of a vector in units of the error weights. */

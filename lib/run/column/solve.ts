@@ -3,6 +3,7 @@
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import { createIntegrator, type StepView } from '../../numerics/stiff/integrate.js';
+import { BDF5 } from '../../numerics/stiff/multistep-step.js';
 import { DRY_SHARE } from '../charge.js';
 import type { ColumnProblem, RunStep } from '../problem.js';
 import type { Ending, RunSolution } from '../solution.js';
@@ -38,7 +39,7 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
   const column = columnSystem(problem, system.curve(problem.activity));
   const { layout } = column;
   const { outputs } = problem;
-  const integrator = createIntegrator(columnEquations(column, problem.tolerance ?? DEFAULT_TOLERANCE));
+  const integrator = createIntegrator(columnEquations(column, problem.tolerance ?? DEFAULT_TOLERANCE), BDF5);
   const moment = new ColumnState(column);
   const watch = new RuleWatch(problem.sheet, layout.plates);
   const rows = new ColumnRows(layout.plates, outputs);

@@ -1,0 +1,10 @@
+// How errors on the plates count: as much as the spout would feel them. A change δ of the spout's mole fraction goes, in a column that
+// stands, with these on the plates below (operating line and equilibrium, from the top down; δx_{N+1} = δ):
+//
+//   δy_j = r δx_{j+1} + (1 − r) δ,    δy_j = (1 − E) δy_{j−1} + E y*′ δx_j,    δy_{j−1} = r δx_j + (1 − r) δ
+//
+// Where a plate has to be off by more than the spout for the spout to be off by δ, its error weight is larger by as much. That is so
+// in the part of the column that stands near the azeotrope, where whatever comes from below dies away.
+
+/** Error weights of plates are loosened by no more than this. Source: this project's choice, docs/decisions/0021-error-weights-of-plates.md. */
+export const LOOSEST = 10;

@@ -60,7 +60,12 @@ function show(state: NotebookState): void {
   notebook.current = state.page;
   notebook.complaints = state.complaints;
   notebook.unitsInUse = state.units;
-  notebook.entries = pages.map(({ name, title }) => ({ name, title, address: writeAddress(name, state.scenario) }));
+  notebook.entries = pages.map(({ name, title, group }) => ({
+    name,
+    title,
+    address: writeAddress(name, state.scenario),
+    ...(group === undefined ? {} : { group }),
+  }));
   document.title = `${pages.find(({ name }) => name === state.page)!.title} · Kettle & Plate`;
 }
 

@@ -171,7 +171,10 @@ export abstract class NotebookPage<Asked extends Questions = Questions> extends 
     this.inFocus = key as ParameterKey;
     if (!touch || this.docked) return;
     this.docked = true;
-    void this.updateComplete.then(() => this.querySelector('kp-figure')?.scrollIntoView({ block: 'start' }));
+    void this.updateComplete.then(() => {
+      const figure = this.querySelector('.setup-figure') ?? this.querySelector('kp-figure');
+      figure?.scrollIntoView({ block: 'start' });
+    });
   }
 
   #note({ key, fault }: NumberFaultReport): void {

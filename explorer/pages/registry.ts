@@ -7,8 +7,19 @@ export interface PageEntry {
   /** In the address. */
   readonly name: string;
   readonly title: string;
+  /** Under which heading of the contents list; 'Pages' where none is named. */
+  readonly group?: 'Course';
   readonly load: () => Promise<PageElement>;
 }
+
+const lesson = async (name: string): Promise<PageElement> => {
+  const [{ LessonPage }, { lessons }] = await Promise.all([
+    import('./course/lesson-page.js'),
+    import('./course/lessons.js'),
+  ]);
+  return new LessonPage(lessons.find((one) => one.name === name)!);
+};
+const course = (name: string, title: string): PageEntry => ({ name, title, group: 'Course', load: () => lesson(name) });
 
 export const pages: readonly PageEntry[] = [
   {
@@ -20,5 +31,15 @@ export const pages: readonly PageEntry[] = [
     name: 'one-charge-three-stills',
     title: 'One charge, three stills',
     load: async () => new (await import('./one-charge-three-stills.js')).OneChargeThreeStills(),
+  },
+  course('what-boils', 'What boils'),
+  course('one-plate-more', 'One plate more'),
+  course('reflux', 'Reflux'),
+  course('why-it-stops', 'Why it stops'),
+  {
+    name: 'words',
+    title: 'Words',
+    group: 'Course',
+    load: async () => new (await import('./course/glossary-page.js')).GlossaryPage(),
   },
 ];

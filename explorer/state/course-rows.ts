@@ -2,11 +2,13 @@
 // column with everything sent back.
 
 import { moleFractionFromStrength, strengthFromMoleFraction, temperatureOnSlice, vapourOnSlice } from '#lib/index.js';
-import type { CurveSlice } from '#lib/index.js';
+import type { CurveSlice, RunSolution } from '#lib/index.js';
+import type { RunHistoryRows } from '../figures/rows.js';
 import type { OverTheLiquidRows } from '../figures/vapour-over-liquid.js';
 import type { StrengthStepsRows } from '../figures/strength-steps.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { EquilibriumAnswer } from '../worker/questions.js';
+import { invented } from './derive.js';
 import { azeotropeRow } from './equilibrium-rows.js';
 
 /** Points of a drawn curve; the weak end is steep and gets more than its share. */
@@ -65,4 +67,37 @@ export function ladderOf(slice: CurveSlice, kettle: number, plates: number): num
     steps.push(liquid);
   }
   return steps;
+}
+
+/** A run of the course with the number it is called after. */
+export interface LessonRun {
+  readonly label: string;
+  readonly run: RunSolution;
+}
+
+/** Rows of a run's strength at the spout with earlier runs in pencil; those of the same name stay away. */
+export function lessonRunRows(
+  now: LessonRun,
+  kept: readonly LessonRun[],
+  answer: EquilibriumAnswer,
+  pressure: number,
+  units: UnitSystem,
+): RunHistoryRows {
+  const earlier = kept.filter(({ run }) => run !== now.run);
+  return {
+    runs: [
+      { ...now, shortLabel: now.label, hand: 'ink' },
+      ...earlier.map(({ label, run }) => ({
+        label: `${label}, before`,
+        shortLabel: 'before',
+        hand: 'pencil' as const,
+        run,
+      })),
+    ],
+    azeotrope: azeotropeRow(answer, pressure, units.pressure),
+    along: 'volume',
+    measure: null,
+    strengthFrom: invented.endStrength,
+    units,
+  };
 }

@@ -9,6 +9,8 @@ export interface ContentsEntry {
   readonly title: string;
   /** Its address, settings included. */
   readonly address: string;
+  /** The heading it stands under; 'Pages' where none is named. */
+  readonly group?: string;
 }
 
 /** One way of showing quantities. */
@@ -70,13 +72,24 @@ export class Notebook extends LitElement {
         <p class="book-name">Kettle &amp; Plate</p>
         <h2 id="contents-pages" tabindex="-1">Pages</h2>
         <ul>
-          ${this.entries.map((entry) => this.#pageLink(entry))}
+          ${this.#inGroup(undefined).map((entry) => this.#pageLink(entry))}
         </ul>
+        ${[...new Set(this.entries.flatMap(({ group }) => group ?? []))].map(
+          (group) =>
+            html`<h2>${group}</h2>
+              <ul>
+                ${this.#inGroup(group).map((entry) => this.#pageLink(entry))}
+              </ul>`,
+        )}
         <h2 id="contents-units" tabindex="-1">Units</h2>
         <ul>
           ${this.units.map((choice) => this.#unitsButton(choice))}
         </ul>
       </nav>`;
+  }
+
+  #inGroup(group: string | undefined): readonly ContentsEntry[] {
+    return this.entries.filter((entry) => entry.group === group);
   }
 
   #pageLink({ name, title, address }: ContentsEntry): unknown {

@@ -1,0 +1,42 @@
+// What lessons share: cautions, sources, numbers in the reader's units.
+
+import { toSI } from '#lib/index.js';
+import { columnProblem } from '../../state/derive.js';
+import { modelName, roundStrength } from '../../entries/words.js';
+import type { Scenario } from '../../state/scenario.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { EquilibriumAnswer, RunQuestion } from '../../worker/questions.js';
+
+export const kettleCaution =
+  'A kettle at the boil scalds and its vapour lights. Keep flame away, let fresh air in, never close a heated still, and never let it run below its heating surface. Local codes and the maker’s instructions come first.';
+
+export const spoutCaution =
+  'Vapour at the spout is heavier than air and lights. Catch spirit away from flame, keep the way from the kettle to the open air free, and let air in as the still cools. Local codes, the maker’s instructions and licensed practice come first.';
+
+/** Where the equilibrium comes from. */
+export function modelSource({ model }: EquilibriumAnswer): string {
+  return `Equilibrium by ${modelName(model.name)}: ${model.source}.`;
+}
+
+/** A column run to its end, as the figures of a run show it. */
+export function wholeRun(scenario: Scenario): RunQuestion {
+  return { kind: 'run', problem: columnProblem(scenario) };
+}
+
+/** '90 % vol' of a strength that was chosen, in the units in use. */
+export function round(strength: number, units: UnitSystem): string {
+  return roundStrength(strength, units);
+}
+
+/** How much a temperature differs from another, in the unit shown: '0.4 °C'. */
+export function degrees(kelvin: number, { temperature }: UnitSystem): string {
+  const base = toSI(0, '°C');
+  const size = Math.abs(temperature.toShown(base + kelvin) - temperature.toShown(base));
+  return `${size.toFixed(1)}\u00a0${temperature.unit}`;
+}
+
+/** How much a strength differs from another, in the unit shown, without its sign. */
+export function gain(from: number, to: number, { strength }: UnitSystem): string {
+  const size = Math.abs(strength.toShown(to) - strength.toShown(from));
+  return `${size < 1 ? size.toFixed(2) : size.toFixed(1)}\u00a0${strength.unit.replaceAll(' ', '\u00a0')}`;
+}

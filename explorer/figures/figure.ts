@@ -91,6 +91,16 @@ export type Mark =
       readonly x: readonly [number, number];
       readonly y: readonly [number, number];
     }
+  /** A stretch of x under a bracket above the base axis, with its name when there is room for it. */
+  | {
+      readonly kind: 'bracket';
+      readonly key: string;
+      readonly from: number;
+      readonly to: number;
+      readonly words: string;
+    }
+  /** Something goes wrong here: a red tick on the curve, words beside it. */
+  | { readonly kind: 'warning'; readonly key: string; readonly x: number; readonly y: number; readonly words: string }
   /** A length on the x axis drawn like a dimension, with a dotted drop from the curve at its end. */
   | {
       readonly kind: 'measure';

@@ -12,6 +12,7 @@ export interface MarkContext {
   readonly x: (shown: number) => number;
   readonly y: (shown: number) => number;
   readonly width: number;
+  readonly height: number;
   readonly clip: string;
   readonly hatch: string;
   readonly wide: boolean;
@@ -20,6 +21,8 @@ export interface MarkContext {
 /** Px a line runs on into the gap before its name. */
 const runOut = marginGap - 10;
 const tick = 7;
+/** Px above the base axis at which brackets stand. */
+const bracketHeight = 8;
 /** Px between points of a smooth curve below which one is passed over. */
 const nearest = 1.5;
 
@@ -39,6 +42,12 @@ export function makeMark(mark: Mark): SVGElement {
       return svgElement('circle', { class: `kp-dot ${mark.hand}`, r: 4.5 });
     case 'box':
       return svgElement('rect', { class: 'kp-box' });
+    case 'bracket':
+    case 'warning': {
+      const group = svgElement('g', { class: `kp-${mark.kind}` });
+      group.append(svgElement('path'), svgElement('text'));
+      return group;
+    }
     case 'measure': {
       const group = svgElement('g', { class: 'kp-measure' });
       group.append(svgElement('path', { class: 'drop' }), svgElement('path', { class: 'length' }), svgElement('text'));
@@ -89,6 +98,12 @@ export function updateMark(node: SVGElement, mark: Mark, context: MarkContext): 
       setAttributes(node, { x: left, y: top, width: x(mark.x[1]) - left, height: y(mark.y[0]) - top });
       return;
     }
+    case 'bracket':
+      updateBracket(node, mark, context);
+      return;
+    case 'warning':
+      updateWarning(node, mark, context);
+      return;
     case 'measure':
       updateMeasure(node, mark, context);
   }
@@ -110,6 +125,31 @@ function updateMeasure(node: SVGElement, mark: Extract<Mark, { kind: 'measure' }
   setAttributes(drop!, { d: `M${to},${context.y(mark.dropFrom)}V${at - tick}` });
   setAttributes(length!, { d: `M${from},${at - tick}v${2 * tick}M${from},${at}H${to}M${to},${at - tick}v${2 * tick}` });
   setAttributes(words!, { class: 'kp-name ink', ...measureWords(mark, context) });
+  setText(words!, mark.words);
+}
+
+function updateBracket(node: SVGElement, mark: Extract<Mark, { kind: 'bracket' }>, context: MarkContext): void {
+  const [path, words] = node.children;
+  const from = context.x(mark.from) + 1;
+  const to = Math.max(from + 1, context.x(mark.to) - 1);
+  const at = context.height - bracketHeight;
+  setAttributes(path!, { d: `M${from},${at + 5}V${at}H${to}V${at + 5}` });
+  setAttributes(words!, { class: 'kp-name ink', 'text-anchor': 'middle', x: (from + to) / 2, y: at - 12 });
+  setText(words!, measureText(mark.words, false) < to - from + 12 ? mark.words : '');
+}
+
+function updateWarning(node: SVGElement, mark: Extract<Mark, { kind: 'warning' }>, context: MarkContext): void {
+  const [path, words] = node.children;
+  const x = context.x(mark.x);
+  const y = context.y(mark.y);
+  const before = x + 10 + measureText(mark.words, false) > context.width;
+  setAttributes(path!, { d: `M${x},${y - tick}v${2 * tick}` });
+  setAttributes(words!, {
+    class: 'kp-name red',
+    'text-anchor': before ? 'end' : 'start',
+    x: before ? x - 8 : x + 8,
+    y: y - tick - 4,
+  });
   setText(words!, mark.words);
 }
 

@@ -39,7 +39,7 @@ export class PanelPainter {
   #context: MarkContext;
 
   constructor(id: string, hatch: string) {
-    this.#context = { x: Number, y: Number, width: 0, clip: `${id}-clip`, hatch, wide: true };
+    this.#context = { x: Number, y: Number, width: 0, height: 0, clip: `${id}-clip`, hatch, wide: true };
     const clipPath = svgElement('clipPath', { id: `${id}-clip` });
     clipPath.append(this.#clip);
     const [marks, names, margin] = [svgElement('g'), svgElement('g'), svgElement('g')];
@@ -54,7 +54,7 @@ export class PanelPainter {
     const { width } = place;
     const x = toPixels(xAxis, width, 'right');
     const y = toPixels(panel.y, panel.height, 'up');
-    this.#context = { ...this.#context, x, y, width, wide: place.layout === 'wide' };
+    this.#context = { ...this.#context, x, y, width, height: panel.height, wide: place.layout === 'wide' };
     setAttributes(this.root, { transform: `translate(${place.left},${place.top})` });
     setAttributes(this.#title, { x: place.titleX - place.left, y: place.titleY - place.top });
     setText(this.#quantity, panel.y.title);

@@ -96,7 +96,12 @@ export function linesOf(mark: Mark, toPx: (place: Point) => Point, width: number
     }
     case 'points':
       return Array.from(mark.x, (x, i) => toPx({ x, y: mark.y[i]! })).map((at) => [at, at]);
+    case 'warning': {
+      const at = toPx(mark);
+      return [[at, at]];
+    }
     case 'band':
+    case 'bracket':
     case 'dot':
     case 'hatch':
       return [];

@@ -16,6 +16,8 @@ const state: RunState = {
   collectedWater_mol: 10,
   ethanolLeft_mol: 0.25 * charge.ethanol_mol,
   chargeEthanol_mol: charge.ethanol_mol,
+  vapourShare: 0.01,
+  refluxRatio: 4,
 };
 const collected = volumeAt20C(50, 10);
 
@@ -62,6 +64,12 @@ const families: readonly { at: StopRule; before: StopRule; never: StopRule; arms
     never: { kind: 'alcoholLeftBelow', share: 1.2 },
     arms: false,
   },
+  {
+    at: { kind: 'refluxAbove', ratio: 4 },
+    before: { kind: 'refluxAbove', ratio: 5 },
+    never: { kind: 'refluxAbove', ratio: -1 },
+    arms: false,
+  },
 ];
 
 describe.each(families)('$at.kind', ({ at, before, never, arms }) => {
@@ -85,6 +93,13 @@ describe.each(families)('$at.kind', ({ at, before, never, arms }) => {
 });
 
 describe('stop rules', () => {
+  it('let heating up end when the first hundredth of the vapour is there', () => {
+    const margin = stopMargin({ kind: 'firstVapour' });
+    expect(margin({ ...state, vapourShare: 0 })).toBeGreaterThan(0);
+    expect(margin(state)).toBe(0);
+    expect(describeRule({ kind: 'firstVapour' })).toBe('the first vapour reached the condenser');
+  });
+
   it('of an unknown kind are refused by name', () => {
     const unknown = { kind: 'whenReady' } as unknown as StopRule;
     expect(stopRuleFaults('until[0]', unknown, charge)[0]!.argument).toBe('until[0].kind');

@@ -68,7 +68,10 @@ export interface ColumnProblem {
    * what its vapour condenses to; or 'charge', everything the charge.
    */
   readonly start?: 'firstVapour' | 'charge';
-  /** Local error per step the solver aims at, in mole fractions; an amount counts as a share of a twentieth of the charge. Default 1e-6. */
+  /**
+   * Error the solver aims at, as a mole fraction at the spout; amounts and time count as shares of a thousandth of the charge and
+   * of the time to boil it up. Where the spout changes steeply its error is larger, by that little in time. Default 1e-6.
+   */
   readonly tolerance?: number;
 }
 

@@ -71,6 +71,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
     current.set(task.start);
     const { events } = task;
     const before = events.map((event) => event.value(task.from, current));
+    const after = before.slice();
     let s = task.from;
     let h = Math.min(task.firstStep, task.to - task.from);
     let attempts = 0;
@@ -86,25 +87,31 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
         tally.rejected++;
         h = step.afterRejected(h, error);
       }
-      let next = step.afterAccepted(h, error);
       let reached = s + h >= task.to ? task.to : s + h;
       let fired = -1;
       let share = 1;
       for (let i = 0; i < events.length; i++) {
-        const after = events[i]!.value(reached, step.end);
-        if (before[i]! > 0 && after <= 0) {
-          const crossing = after === 0 ? 1 : locate(events[i]!, s, h);
+        after[i] = events[i]!.value(reached, step.end);
+        if (before[i]! > 0 && after[i]! <= 0) {
+          const crossing = after[i] === 0 ? 1 : locate(events[i]!, s, h);
           if (fired < 0 || crossing < share) {
             fired = i;
             share = crossing;
           }
         }
-        if (fired < 0) before[i] = after;
       }
       if (fired >= 0 && share < 1) {
         share = closeStep(events[fired]!, s, h, share, before[fired]!);
+        if (!(share > 0)) {
+          // No step ends well at the event: come nearer first.
+          tally.rejected++;
+          h = step.afterRejected(h, Infinity);
+          continue;
+        }
         reached = s + share * h;
       }
+      for (let i = 0; i < events.length; i++) before[i] = after[i]!;
+      let next = step.afterAccepted(h, error);
       tally.accepted++;
       view.from = s;
       view.to = reached;
@@ -134,13 +141,11 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
 
   /**
    * Takes the step that ends at an event: the share found on the dense output is mended until the state the step
-   * itself reaches lies on the event or a hair beyond, never before it. Leaves that state in `step`.
+   * itself reaches lies on the event or a hair beyond, never before it. Leaves that state in `step`. NaN when such a step fails.
    */
   function closeStep(event: FallingEvent, s: number, h: number, guess: number, above: number): number {
-    const valueAt = (share: number): number => {
-      step.attempt(s, current, share * h);
-      return event.value(s + share * h, step.end);
-    };
+    const valueAt = (share: number): number =>
+      step.attempt(s, current, share * h) <= 1 ? event.value(s + share * h, step.end) : NaN;
     let [last, valueLast] = [0, above];
     let share = guess;
     let value = valueAt(share);
@@ -154,7 +159,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
       share = Math.min(1, share + nudge);
       value = valueAt(share);
     }
-    return share;
+    return Number.isNaN(value) ? NaN : share;
   }
 
   /** Share of the step at which an event falls through zero on the dense output. */

@@ -7,9 +7,13 @@ import type { StiffSystem } from '../../numerics/stiff/stiff-system.js';
 import type { CurveSlice } from '../../equilibrium/equilibrium-curve.js';
 import { readSlope, readValue, readVapour, vapourSlope } from '../../equilibrium/slice-tables.js';
 import { type ColumnFlows, type ColumnSystem, kettleAmount } from './column-system.js';
+import { loosest } from './error-gain.js';
 
-/** Kettle amounts count in the error at this share of the whole charge for one unit of mole fraction. */
-const KETTLE_WEIGHT = 0.05;
+/**
+ * Amounts, and the clock, count in the error at this share of the whole charge, and of the time to boil it up, for one unit of mole
+ * fraction: what is left in the kettle near the end of a run decides when the front arrives at the head.
+ */
+const AMOUNT_WEIGHT = 0.001;
 
 /** The spout is what a run is judged by: its error counts so many times. */
 const SPOUT_COUNTS = 4;
@@ -28,6 +32,8 @@ export abstract class ColumnEquations implements StiffSystem {
   /** ∂y/∂K of the kettle's vapour and ∂(dt/db)/∂K where the equations were last linearised. */
   protected kettleSlope = 0;
   protected time_K = 0;
+  /** Error weights of plates are loosened by no more than this. */
+  protected loosest = 1;
   #kettleDrift = 0;
   #timeDrift = 0;
   #kettle: CurveSlice;
@@ -56,6 +62,7 @@ export abstract class ColumnEquations implements StiffSystem {
     const { heat } = column;
     writeHoldUps(column, this.mass);
     writeWeights(column, tolerance, this.#fixedWeights);
+    this.loosest = loosest(tolerance);
     this.flows = column.flows;
     this.intervals = column.kettleSlice.intervals;
     this.#kettle = column.kettleSlice;
@@ -157,11 +164,11 @@ function writeHoldUps(column: ColumnSystem, mass: Float64Array): void {
 
 function writeWeights(column: ColumnSystem, tolerance: number, weights: Float64Array): void {
   const { layout, chargeTotal_mol, heat, kettleSlice } = column;
-  const amount = tolerance * chargeTotal_mol * KETTLE_WEIGHT;
+  const amount = tolerance * chargeTotal_mol * AMOUNT_WEIGHT;
   const secondsPerMole = heat.kind === 'power' ? kettleSlice.latentHeat[0]! / heat.power_W : 1 / heat.rate_mol_s;
   weights.fill(tolerance);
   weights[layout.condenser] = tolerance / SPOUT_COUNTS;
   weights[layout.kettleEthanol] = amount;
   weights[layout.receiverEthanol] = amount;
-  weights[layout.time] = tolerance * chargeTotal_mol * secondsPerMole;
+  weights[layout.time] = amount * secondsPerMole;
 }

@@ -7,4 +7,11 @@
 // in the part of the column that stands near the azeotrope, where whatever comes from below dies away.
 
 /** Error weights of plates are loosened by no more than this. Source: this project's choice, docs/decisions/0021-error-weights-of-plates.md. */
-export const LOOSEST = 10;
+const LOOSEST = 10;
+/** Nor beyond this mole fraction: a coarser one would be no composition any more. */
+const COARSEST = 1e-3;
+
+/** By how much error weights of plates may be loosened at a tolerance. */
+export function loosest(tolerance: number): number {
+  return Math.max(1, Math.min(LOOSEST, COARSEST / tolerance));
+}

@@ -3,7 +3,6 @@
 import { TridiagonalMatrix } from '../../numerics/linear/tridiagonal.js';
 import { readVapourFrom, vapourSlopeFrom } from '../../equilibrium/slice-tables.js';
 import { ColumnEquations } from './column-equations.js';
-import { LOOSEST } from './error-gain.js';
 
 export class IdealPlates extends ColumnEquations {
   override readonly matrix = new TridiagonalMatrix(this.size);
@@ -82,7 +81,7 @@ export class IdealPlates extends ColumnEquations {
     const { entries } = this.matrix;
     let gain = 1;
     for (let i = condenser - 1; i > 1; i--) {
-      gain = Math.min(LOOSEST, Math.max(1, (returned * gain + drawn) / entries[i + 1]!));
+      gain = Math.min(this.loosest, Math.max(1, (returned * gain + drawn) / entries[i + 1]!));
       weights[i]! *= gain;
     }
   }

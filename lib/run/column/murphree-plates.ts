@@ -5,7 +5,6 @@ import { pentadiagonalMatrix } from '../../numerics/linear/pentadiagonal.js';
 import { readVapourFrom, vapourSlopeFrom } from '../../equilibrium/slice-tables.js';
 import { ColumnEquations } from './column-equations.js';
 import type { ColumnSystem } from './column-system.js';
-import { LOOSEST } from './error-gain.js';
 
 export class MurphreePlates extends ColumnEquations {
   override readonly matrix = pentadiagonalMatrix(this.size);
@@ -77,7 +76,7 @@ export class MurphreePlates extends ColumnEquations {
     let vapour = 1; // δy_j over δ of the spout
     for (let i = condenser - 2; i > 1; i -= 2) {
       const gain = (vapour - passed * drawn) / (passed * returned + entries[5 * i + 6]!);
-      const liquid = Math.min(LOOSEST, Math.max(1, gain));
+      const liquid = Math.min(this.loosest, Math.max(1, gain));
       weights[i + 1]! *= Math.max(1, vapour);
       weights[i]! *= liquid;
       vapour = returned * liquid + drawn;

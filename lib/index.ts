@@ -113,10 +113,14 @@ export { saturatedDensityEthanol, saturatedDensityWater } from './substances/sat
 export { secondVirialEthanol, secondVirialWater } from './substances/second-virial.js';
 
 // runs in time
-export { problemFaults, solve, type RunProblem } from './run/solve.js';
+export { problemFaults, solve, type RunProblem, type SolutionOf } from './run/solve.js';
 export { heatToBoil } from './run/heat-up.js';
 export { solveColumn } from './run/column/solve.js';
 export { MOST_PLATES } from './run/column/check.js';
+export type { DoublerCharge, Hold, Jars, Reflux, TrainProblem, TrainStep } from './run/train/problem.js';
+export type { HolderKind } from './run/train/holders.js';
+export type { Jar, TrainHolder, TrainSolution } from './run/train/solution.js';
+export type * from './still/still.js';
 export type {
   Charge,
   ColumnProblem,
@@ -127,7 +131,7 @@ export type {
   SimpleProblem,
   StopRule,
 } from './run/problem.js';
-export type { Ending, RunSolution, SolveStatistics } from './run/solution.js';
+export type { Ending, RunHistory, RunSolution, SolveStatistics } from './run/solution.js';
 
 // decisions
 export { aboveStrength, type AboveStrength } from './craft/above-strength.js';

@@ -17,6 +17,8 @@ import {
   type InputFault,
   type RunSolution,
   type SimpleProblem,
+  type TrainProblem,
+  type TrainSolution,
 } from '#lib/index.js';
 
 /** A run in time. */
@@ -47,7 +49,12 @@ export interface DriftQuestion {
   /** Pressures without and with an azeotrope, to look between for its end; null not to look. */
   readonly endBetween_Pa: readonly [number, number] | null;
 }
-export type Question = RunQuestion | EquilibriumQuestion | StagesQuestion | DriftQuestion;
+/** A run of a still as it stands: energy, doublers, plates or packing, condensers. */
+export interface TrainQuestion {
+  readonly kind: 'train';
+  readonly problem: TrainProblem;
+}
+export type Question = RunQuestion | EquilibriumQuestion | StagesQuestion | DriftQuestion | TrainQuestion;
 
 export interface EquilibriumAnswer {
   readonly kind: 'equilibrium';
@@ -96,7 +103,11 @@ export interface DriftAnswer {
   /** Temperatures the model was fitted to, K. */
   readonly range_K: readonly [number, number];
 }
-export type Answer = RunAnswer | EquilibriumAnswer | StagesAnswer | DriftAnswer;
+export interface TrainAnswer {
+  readonly kind: 'train';
+  readonly solution: TrainSolution;
+}
+export type Answer = RunAnswer | EquilibriumAnswer | StagesAnswer | DriftAnswer | TrainAnswer;
 
 /** The answer that belongs to a question. */
 export type AnswerTo<Asked extends Question> = Extract<Answer, { readonly kind: Asked['kind'] }>;
@@ -108,18 +119,24 @@ export type Reply =
 
 const rungs = 40;
 
-/** What is loaded only when it is first asked for: the module drift.ts. */
+/** What is loaded only when it is first asked for: a module of the worker each. */
 export interface LateAnswers {
   readonly drift: (question: DriftQuestion) => DriftAnswer;
+  readonly train: (question: TrainQuestion, system: EthanolWater) => TrainAnswer;
+}
+type LateName = keyof LateAnswers;
+const lateNames: readonly string[] = ['drift', 'train'] satisfies LateName[];
+
+/** Which of them these questions need. */
+export function lateNeeded(questions: readonly Question[]): readonly LateName[] {
+  return [...new Set(questions.map(({ kind }) => kind))].filter((kind): kind is LateName => lateNames.includes(kind));
 }
 
-/** Whether a question needs what is loaded late. */
-export function needsLate(question: Question): boolean {
-  return question.kind === 'drift';
-}
-
-/** A solver that answers lists of questions; `late` once it has been loaded. */
-export function createSolver(system: EthanolWater, late?: LateAnswers): (questions: readonly Question[]) => Reply {
+/** A solver that answers lists of questions; `late` what has been loaded of them. */
+export function createSolver(
+  system: EthanolWater,
+  late: Partial<LateAnswers> = {},
+): (questions: readonly Question[]) => Reply {
   return (questions) => {
     try {
       return { kind: 'answered', answers: questions.map((question) => answerTo(question, system, late)) };
@@ -130,7 +147,7 @@ export function createSolver(system: EthanolWater, late?: LateAnswers): (questio
   };
 }
 
-function answerTo(question: Question, system: EthanolWater, late: LateAnswers | undefined): Answer {
+function answerTo(question: Question, system: EthanolWater, late: Partial<LateAnswers>): Answer {
   switch (question.kind) {
     case 'run': {
       const { problem } = question;
@@ -142,8 +159,11 @@ function answerTo(question: Question, system: EthanolWater, late: LateAnswers | 
     case 'stages':
       return stages(question, system);
     case 'drift':
-      if (late === undefined) throw new Error('drift.ts has not been loaded');
+      if (late.drift === undefined) throw new Error('drift.ts has not been loaded');
       return late.drift(question);
+    case 'train':
+      if (late.train === undefined) throw new Error('train.ts has not been loaded');
+      return late.train(question, system);
   }
 }
 

@@ -2,14 +2,20 @@
 
 import { expose } from 'comlink';
 import { createEthanolWater } from '#lib/index.js';
-import { createSolver, needsLate, type Question, type Reply } from './questions.js';
+import { createSolver, type LateAnswers, lateNeeded, type Question, type Reply } from './questions.js';
 
 const system = createEthanolWater();
 const atOnce = createSolver(system);
+const loaders: { readonly [Name in keyof LateAnswers]: () => Promise<Pick<LateAnswers, Name>> } = {
+  drift: () => import('./drift.js'),
+  train: () => import('./train.js'),
+};
 
 async function answer(questions: readonly Question[]): Promise<Reply> {
-  if (!questions.some(needsLate)) return atOnce(questions);
-  return createSolver(system, await import('./drift.js'))(questions);
+  const needed = lateNeeded(questions);
+  if (needed.length === 0) return atOnce(questions);
+  const modules = await Promise.all(needed.map((name) => loaders[name]()));
+  return createSolver(system, Object.assign({}, ...modules) as Partial<LateAnswers>)(questions);
 }
 
 expose({ answer });

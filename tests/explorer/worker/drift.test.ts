@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { activityModel, azeotrope, azeotropeUncertainty, createEthanolWater } from '#lib/index.js';
 import { drift } from '../../../explorer/worker/drift.js';
-import { createSolver, needsLate, type DriftQuestion } from '../../../explorer/worker/questions.js';
+import { createSolver, lateNeeded, type DriftQuestion } from '../../../explorer/worker/questions.js';
 
 const atm_Pa = 101_325;
 const question: DriftQuestion = {
@@ -61,7 +61,7 @@ describe('the solver', () => {
   const system = createEthanolWater();
 
   it('hands a drift to what was loaded late', () => {
-    expect(needsLate(question)).toBe(true);
+    expect(lateNeeded([question])).toEqual(['drift']);
     const reply = createSolver(system, { drift })([question]);
     expect(reply).toEqual({ kind: 'answered', answers: [drift(question)] });
   });

@@ -17,8 +17,10 @@ export interface MultistepMethod {
   readonly highestOrder: 1 | 2 | 3 | 4 | 5;
 }
 
-/** Orders 1 to 5. */
+/** Orders 1 to 5: for systems whose fast modes die away without oscillating (A(52°)-stable), such as chains of holders. */
 export const BDF5: MultistepMethod = { name: 'bdf5', highestOrder: 5 };
+/** Orders 1 to 4: where fast modes may oscillate a little (A(73°)-stable), such as liquid that runs over weirs. */
+export const BDF4: MultistepMethod = { name: 'bdf4', highestOrder: 4 };
 
 /** Local errors of many short steps add up; each is allowed this share of what a step of a one-step method is. */
 const LOCAL_SHARE = 0.2;

@@ -43,6 +43,7 @@ export interface Doubler {
   readonly overflow: 'back' | 'over';
 }
 
+/** A pot: nothing between kettle or doublers and the head. */
 export interface NoSection {
   readonly kind: 'none';
 }
@@ -106,6 +107,7 @@ export interface Head {
   readonly film_m3: number;
 }
 
+/** What runs back is what the head condenses. */
 export interface NoRefluxCondenser {
   readonly kind: 'none';
 }

@@ -19,6 +19,7 @@ const LONGEST_WEIR_LAG_s = 3;
 const BOIL_SHARE = 0.05;
 const WEIR_SHARE = 0.1;
 
+/** What a holder of the train is. */
 export type HolderKind = 'kettle' | 'doubler' | 'plate' | 'packing' | 'head' | 'partialCondenser';
 
 /** One holder of the train. */

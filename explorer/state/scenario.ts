@@ -17,6 +17,10 @@ export interface Scenario {
   readonly pressure: number;
   /** L/D of what runs back to a doubler. */
   readonly doublerReflux: number;
+  /** Filled into the doubler, at 20 °C, m³. */
+  readonly doublerVolume: number;
+  /** % vol / 100 at 20 °C. */
+  readonly doublerStrength: number;
   /** Strength from which on what comes over counts, % vol / 100. */
   readonly wantedStrength: number;
   /** Pressure at which the azeotrope is looked up, Pa; no run is made at it. */

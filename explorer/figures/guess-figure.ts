@@ -3,6 +3,7 @@
 
 import { valueAt } from './columns.js';
 import type {
+  Axis,
   Column,
   CurveName,
   DataTable,
@@ -72,23 +73,30 @@ function drawnOn<Rows>(
 ): Panel {
   const shown = (key: string): boolean => given.answered || !hidden.includes(key);
   const isAnswer = (mark: Mark): boolean => hidden.includes(mark.key);
+  // Asked for without a guess, the answer stands alone.
+  const untouched = given.answered && given.points.length === 0;
   const marks = panel.marks.filter(({ key }) => shown(key));
   const names = panel.names.filter(({ key }) => shown(key));
   return {
     ...panel,
-    marks: [...marks.filter((mark) => !isAnswer(mark)), ...pencil(drawing, given), ...marks.filter(isAnswer)],
-    names: [...names, ...guessNames(given, size)],
+    marks: [
+      ...marks.filter((mark) => !isAnswer(mark)),
+      ...(untouched ? [] : pencil(drawing, panel.y, given)),
+      ...marks.filter(isAnswer),
+    ],
+    names: [...(untouched ? [] : guessNames(panel.y, given, size)), ...names],
+    marginNames: panel.marginNames.filter(({ key }) => shown(key)),
     cursorSeries: [],
   };
 }
 
 /** The dots, the known point, and the place of the keys. */
-function pencil<Rows>(drawing: Drawing, given: GuessRows<Rows>): Mark[] {
+function pencil<Rows>(drawing: Drawing, axis: Axis, given: GuessRows<Rows>): Mark[] {
   const { start, points, hand, answered } = given;
   const line = [start, ...points].map((place) => shownAt(place, given));
   const [from, to] = drawing.x.domain;
   const begin = line[0]!;
-  const ends = points.length > 0 ? line : [begin, { x: begin.x + startShare * (to - from), y: begin.y }];
+  const ends = points.length > 0 ? line : [begin, beginning(begin, axis, from, to)];
   const marks: Mark[] = [
     {
       kind: 'curve',
@@ -106,16 +114,30 @@ function pencil<Rows>(drawing: Drawing, given: GuessRows<Rows>): Mark[] {
   return marks;
 }
 
-function guessNames<Rows>(given: GuessRows<Rows>, size: FigureSize): CurveName[] {
+function guessNames<Rows>(axis: Axis, given: GuessRows<Rows>, size: FigureSize): CurveName[] {
   const { start, points } = given;
-  const last = shownAt(points.at(-1) ?? start, given);
-  const beside = points.length === 0;
-  const text = beside ? 'draw on from here' : 'your guess';
-  const along = beside ? size.width * startShare + 10 : 0;
-  const places: CurveName['places'] = beside
-    ? [{ ...last, dx: along, dy: 0, anchor: 'start' }]
-    : [-16, 18, -32, 34].map((dy) => ({ ...last, dx: 0, dy, anchor: 'end' as const }));
-  return [{ key: 'guess', text, hand: 'pencil', bold: false, optional: false, places }];
+  const key = 'guess';
+  if (points.length === 0) {
+    const begin = shownAt(start, given);
+    const dx = size.width * startShare + 10;
+    const places = [{ ...begin, dx, dy: onFoot(begin, axis) ? -14 : 0, anchor: 'start' as const }];
+    return [{ key, text: 'draw on from here', hand: 'pencil', bold: false, optional: false, places }];
+  }
+  const places = [0.75, 0.5, 0.9, 0.3].flatMap((share) => {
+    const place = shownAt(points[Math.round(share * (points.length - 1))]!, given);
+    return [18, -16].map((dy) => ({ ...place, dx: 0, dy, anchor: 'middle' as const }));
+  });
+  return [{ key, text: 'your guess', hand: 'pencil', bold: false, optional: false, places }];
+}
+
+/** Where the dotted start ends: level, or a little up where it would lie on the axis. */
+function beginning(begin: Place, axis: Axis, from: number, to: number): Place {
+  const rise = onFoot(begin, axis) ? startShare * (axis.domain[1] - axis.domain[0]) : 0;
+  return { x: begin.x + startShare * (to - from), y: begin.y + rise };
+}
+
+function onFoot({ y }: Place, { domain: [low, high] }: Axis): boolean {
+  return y - low < 0.04 * (high - low);
 }
 
 function shownAt<Rows>(place: Place, { x, y }: GuessRows<Rows>): Place {

@@ -53,10 +53,15 @@ export function strengthByPlates(rows: StrengthByPlatesRows, size: FigureSize): 
     const at = valueAt(rows.plates, shown, plates);
     marks.push({ kind: 'dot', key: `known ${plates}`, hand: 'ink', x: plates, y: at });
     const text = `${platesInWords(plates)}, ${strength.text(strength.fromShown(at))}`;
-    const beside: NamePlace[] = [
-      { x: plates, y: at, dx: 8, dy: 18, anchor: 'start' },
-      { x: plates, y: at, dx: 10, dy: 2, anchor: 'start' },
-    ];
+    // Near the foot there is no room below.
+    const low = (at - y.domain[0]) / (y.domain[1] - y.domain[0]) < 0.2;
+    const beside = [low ? -18 : 18, low ? 18 : -18].map((dy): NamePlace => ({
+      x: plates,
+      y: at,
+      dx: 8,
+      dy,
+      anchor: 'start',
+    }));
     names.push({ key: `known ${plates}`, text, hand: 'ink', bold: false, optional: false, places: beside });
   }
   return {

@@ -4,7 +4,7 @@
 import { fixedAxis, roundAxis } from './axes.js';
 import { valueAt } from './columns.js';
 import type { Axis, Column, CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
-import { azeotropePoint, type OverTheLiquidRows } from './vapour-over-liquid.js';
+import { azeotropeLine, type OverTheLiquidRows } from './vapour-over-liquid.js';
 
 /** Rows of the staircase, everything sent back; strengths % vol / 100. */
 export interface StrengthStepsRows extends Pick<
@@ -58,19 +58,18 @@ function drawn(rows: StrengthStepsRows, size: FigureSize, x: Axis, title: string
     { kind: 'curve', key: 'steps', hand: 'ink', weight: 'staircase', shape: 'straight', ...stair },
   ];
   const at = (share: number): number => low + share * (high - low);
+  const beside = (px: number, dx: number, dy: number, anchor: NamePlace['anchor']): NamePlace => ({
+    x: px,
+    y: valueAt(liquid, vapour, px),
+    dx,
+    dy,
+    anchor,
+  });
   const names: CurveName[] = [
-    name(
-      'vapour',
-      'what rises',
-      false,
-      [0.35, 0.3, 0.25, 0.5].map((s) => ({
-        x: at(s),
-        y: valueAt(liquid, vapour, at(s)),
-        dx: -6,
-        dy: -16,
-        anchor: 'middle',
-      })),
-    ),
+    name('vapour', 'what rises', false, [
+      ...[0.35, 0.3].map((s) => beside(at(s), 0, -16, 'middle')),
+      ...[0.2, 0.12, 0.3].map((s) => beside(at(s), -8, -10, 'end')),
+    ]),
     name(
       'same',
       size.layout === 'wide' ? 'condensed, it is the next liquid' : 'condensed',
@@ -78,7 +77,9 @@ function drawn(rows: StrengthStepsRows, size: FigureSize, x: Axis, title: string
       [0.5, 0.4, 0.6].map((s) => ({ x: at(s), y: at(s), dx: 12, dy: 14, anchor: 'start' })),
     ),
   ];
-  azeotropePoint(rows, marks, names);
+  const ceiling = azeotropeLine(rows, x, size.width, false);
+  marks.push(...ceiling.marks);
+  names.push(...ceiling.names);
   return {
     description: describe(rows),
     x,

@@ -12,6 +12,7 @@ import type {
   FigureUnits,
   Mark,
   NamePlace,
+  Panel,
 } from './figure.js';
 import type { AzeotropeRow } from './rows.js';
 
@@ -52,18 +53,19 @@ export function vapourOverLiquid(rows: OverTheLiquidRows, size: FigureSize): Dra
   ];
   const across = pixelsPerUnit(x, size.width);
   const names: CurveName[] = [
-    print(
-      'vapour',
-      'what rises',
-      [0.3, 0.4, 0.5, 0.22].map((at) => on(x, liquid, vapour, at, 0, -16, 'middle')),
-    ),
+    print('vapour', 'what rises', [
+      ...[0.4, 0.5, 0.3, 0.6].map((at) => on(x, liquid, vapour, at, 0, -16, 'middle')),
+      ...[0.5, 0.4, 0.6].map((at) => on(x, liquid, vapour, at, 0, 18, 'middle')),
+    ]),
     print(
       'same',
       'as strong as the liquid',
       [0.45, 0.4, 0.5, 0.35].map((at) => on(x, [...x.domain], [...x.domain], at, 12, 14, 'start')),
     ),
   ];
-  azeotropePoint(rows, marks, names);
+  const ceiling = azeotropeLine(rows, y, height[size.layout], size.layout === 'wide');
+  marks.push(...ceiling.marks);
+  names.unshift(...ceiling.names);
   if (rows.own !== null) {
     const [px, py] = [strength.toShown(rows.own.liquid), strength.toShown(rows.own.vapour)];
     marks.push(
@@ -100,7 +102,7 @@ export function vapourOverLiquid(rows: OverTheLiquidRows, size: FigureSize): Dra
   return {
     description: describe(rows),
     x,
-    panels: [plainPanel('vapour', height[size.layout], y, marks, names)],
+    panels: [{ ...plainPanel('vapour', height[size.layout], y, marks, names), marginNames: ceiling.marginNames }],
     rightRoom: 0,
     cursor: null,
     readOut: null,
@@ -108,23 +110,35 @@ export function vapourOverLiquid(rows: OverTheLiquidRows, size: FigureSize): Dra
   };
 }
 
-/** The azeotrope as a point with its name: there the vapour is as strong as the liquid. */
-export function azeotropePoint(
-  rows: Pick<OverTheLiquidRows, 'azeotrope' | 'units'>,
-  marks: Mark[],
-  names: CurveName[],
-): void {
-  if (rows.azeotrope === null) return;
-  const at = rows.units.strength.toShown(rows.azeotrope.strength);
-  marks.push({ kind: 'dot', key: 'azeotrope', hand: 'print', x: at, y: at });
-  const text = `azeotrope ${rows.units.strength.withUnit(rows.azeotrope.strength)}`;
-  names.push({
-    ...print('azeotrope', text, [
-      { x: at, y: at, dx: -4, dy: 20, anchor: 'end' },
-      { x: at, y: at, dx: -4, dy: 36, anchor: 'end' },
-    ]),
-    bold: true,
-  });
+/** Px under which a line is so near the top that its name stands below it. */
+const nameRoom = 26;
+
+/** The azeotrope as a line and a point with its name: there the vapour is as strong as the liquid. */
+export function azeotropeLine(
+  { azeotrope, units }: Pick<OverTheLiquidRows, 'azeotrope' | 'units'>,
+  axis: Axis,
+  px: number,
+  margin: boolean,
+): Pick<Panel, 'names' | 'marginNames' | 'marks'> {
+  if (azeotrope === null) return { marks: [], names: [], marginNames: [] };
+  const y = units.strength.toShown(azeotrope.strength);
+  const text = `azeotrope ${units.strength.withUnit(azeotrope.strength)}`;
+  const marks: Mark[] = [
+    { kind: 'level', key: 'azeotrope', hand: 'print', weight: 'minor', y, reach: margin ? 'margin' : 'plot' },
+    { kind: 'dot', key: 'azeotrope', hand: 'print', x: y, y },
+  ];
+  if (margin) {
+    const note = 'the vapour is as strong as the liquid';
+    return {
+      marks,
+      names: [],
+      marginNames: [{ key: 'azeotrope', text, note, y, hand: 'print', bold: true, at: 'margin' }],
+    };
+  }
+  const low = axis.domain[0];
+  const below = (axis.domain[1] - y) * pixelsPerUnit(axis, px) < nameRoom;
+  const places: NamePlace[] = [{ x: low, y, dx: 9, dy: below ? 14 : -12, anchor: 'start' }];
+  return { marks, names: [{ ...print('azeotrope', text, places), bold: true }], marginNames: [] };
 }
 
 /** An axis over all strengths: 0 to 100 % vol, 0 to 200 proof. */

@@ -83,19 +83,23 @@ export class AnswerBlank extends LitElement {
   }
 
   protected override render(): unknown {
+    const { tail } = this;
     const offers = this.answerWords !== '' && this.missed >= patience;
     return html`<form class="try-it" @submit=${this.#check} novalidate>
       <em>Try it.</em> ${this.lead}
-      <input
-        class="answer-blank"
-        type="text"
-        inputmode="decimal"
-        autocomplete="off"
-        size="4"
-        .value=${this.given}
-        aria-label=${this.label}
-      />
-      ${this.tail} <button type="submit" class="word-button ink">Check</button>
+      <span class="kept-together"
+        ><input
+          class="answer-blank"
+          type="text"
+          inputmode="decimal"
+          autocomplete="off"
+          size="4"
+          .value=${this.given}
+          aria-label=${this.label}
+        />${typeof tail === 'string' ? ` ${unit(tail)}` : nothing}</span
+      >
+      ${typeof tail === 'string' ? tail.slice(unit(tail).length) : tail}
+      <button type="submit" class="word-button ink">Check</button>
       <span class="reply" role="status">${this.reply}</span>
       ${
         offers
@@ -124,6 +128,11 @@ export class AnswerBlank extends LitElement {
     this.reply = this.answerWords;
     this.missed = 0;
   };
+}
+
+/** What must not part from the blank: the first word after it, or a unit of two. */
+function unit(tail: string): string {
+  return /^(?:% vol|: 1|\S+)\S*/u.exec(tail)?.[0] ?? '';
 }
 
 customElements.define('kp-answer', AnswerBlank);

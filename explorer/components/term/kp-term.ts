@@ -8,17 +8,20 @@ import { termOf } from '../../text/glossary/glossary.js';
 let made = 0;
 const withMargin = '(min-width: 1000px)';
 /** What may stand in the margin already. */
-const inMargin = '.notes, .read-out, .term-means.beside';
+const inMargin = '.notes > *, .read-out, .term-means.beside';
 /** Px to keep free above and below. */
 const apart = 8;
 
 export class TermWord extends LitElement {
   static override properties: PropertyDeclarations = {
     word: { type: String },
+    tail: { type: String },
     open: { state: true },
   };
   /** As it stands in the text; any form the glossary knows. */
   declare word: string;
+  /** What follows it without a space: a full stop, a comma. */
+  declare tail: string;
   declare private open: boolean;
 
   readonly #id = `term-${String(++made)}`;
@@ -26,6 +29,7 @@ export class TermWord extends LitElement {
   constructor() {
     super();
     this.word = '';
+    this.tail = '';
     this.open = false;
   }
 
@@ -35,7 +39,7 @@ export class TermWord extends LitElement {
 
   protected override render(): unknown {
     const term = termOf(this.word);
-    if (term === undefined) return this.word;
+    if (term === undefined) return this.word + this.tail;
     const { open } = this;
     return html`<button
         type="button"
@@ -46,7 +50,7 @@ export class TermWord extends LitElement {
         @keydown=${this.#key}
       >
         ${this.word}</button
-      ><span class="term-means" id=${this.#id} role="status"
+      >${this.tail}<span class="term-means" id=${this.#id} role="status"
         >${open ? html`<b>${term.name}</b> ${term.means}` : nothing}</span
       >`;
   }

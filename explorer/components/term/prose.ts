@@ -4,10 +4,11 @@
 import { html } from 'lit';
 import './kp-term.js';
 
-const marks = /\[\[([^\]]+)\]\]|\{\{([^}]+)\}\}|\(\(([^)]+)\)\)|\*([^*]+)\*/gu;
+const marks = /\[\[([^\]]+)\]\]([.,:;)’]*)|\{\{([^}]+)\}\}|\(\(([^)]+)\)\)|\*([^*]+)\*/gu;
 
 /** A text as a template. */
-export function prose(text: string): unknown {
+export function prose(source: string): unknown {
+  const text = kept(source);
   const parts: unknown[] = [];
   let from = 0;
   for (const match of text.matchAll(marks)) {
@@ -22,21 +23,21 @@ export function paragraphs(texts: readonly string[]): unknown {
   return texts.map((text) => html`<p>${prose(text)}</p>`);
 }
 
-/** A text without its marks, for a table, a title or paper. */
-export function plainProse(text: string): string {
-  return text.replace(
-    marks,
-    (_whole, ...words: (string | undefined)[]) => words.slice(0, 4).find((word) => word !== undefined) ?? '',
-  );
-}
-
 /** Words the glossary is asked for in a text. */
 export function termsIn(text: string): string[] {
   return [...text.matchAll(marks)].flatMap(([, term]) => (term === undefined ? [] : [term]));
 }
 
-function marked([, term, ink, print, stressed]: RegExpExecArray): unknown {
-  if (term !== undefined) return html`<kp-term word=${term}></kp-term>`;
+/** A number and its unit never part, nor a ratio. */
+function kept(text: string): string {
+  return text
+    .replaceAll('% vol', '%\u00a0vol')
+    .replaceAll(' : 1', '\u00a0:\u00a01')
+    .replace(/(\d) (?=%|°|kPa\b|L\b|min\b)/gu, '$1\u00a0');
+}
+
+function marked([, term, tail, ink, print, stressed]: RegExpExecArray): unknown {
+  if (term !== undefined) return html`<kp-term word=${term} tail=${tail ?? ''}></kp-term>`;
   if (ink !== undefined) return html`<span class="ink number">${ink}</span>`;
   return print !== undefined ? html`<span class="number">${print}</span>` : html`<em>${stressed}</em>`;
 }

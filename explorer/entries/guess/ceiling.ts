@@ -56,7 +56,7 @@ export const ceiling: GuessDefinition = {
       x: { ...plates, step: 4 },
       y: { ...strength, step: strength.toShown(0.505) - strength.toShown(0.5) },
       field: fieldOf(start, counts.at(-1)!, [Math.floor(10 * rows.strengthFrom) / 10, 1]),
-      asked: { start, answer: { x: counts.slice(1), y: strengths.slice(1) }, x: plates, y: strength, says: 'it is' },
+      asked: { start, answer: { x: counts.slice(1), y: strengths.slice(1) }, x: plates, y: strength, says: 'the column gives' },
       means: (reading) => ceilingWords(reading, azeotrope?.strength ?? null, at, strength),
     };
   },

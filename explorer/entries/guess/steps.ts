@@ -47,7 +47,7 @@ export const steps: GuessDefinition<{ readonly equilibrium: EquilibriumQuestion 
       x: plates,
       y: { ...strength, step: Math.round(strength.toShown(0.01)) },
       field: fieldOf(start, mostPlates, [Math.floor(10 * rows.strengthFrom) / 10, 1]),
-      asked: { start, answer: { x: counts, y: ladder }, x: plates, y: strength, says: 'it is' },
+      asked: { start, answer: { x: counts, y: ladder }, x: plates, y: strength, says: 'the plates give' },
       means: (reading) => stepsWords(reading, azeotrope?.strength ?? null, strength),
     };
   },

@@ -13,6 +13,9 @@ export class OwnWordsEvent extends CustomEvent<{ readonly text: string }> {
 /** Rest after the last key before the text is told, ms. */
 const rest_ms = 400;
 
+/** Lines to write on, on paper. */
+const paperLines = 6;
+
 let made = 0;
 
 export class OwnWords extends LitElement {
@@ -64,6 +67,7 @@ export class OwnWords extends LitElement {
           @input=${this.#typed}
           @change=${() => this.#tell()}
         ></textarea>
+        ${Array.from({ length: paperLines }, () => html`<span class="write-on"></span>`)}
       </div>
       ${
         written && !this.leads

@@ -83,7 +83,7 @@ export class LessonPage extends NotebookPage<Asks> {
         <p class="goal"><b>After this page you can</b> ${prose(lesson.goal)}</p>
         <h2 id="guess-first">Guess first</h2>
         ${paragraphs(lesson.opening)}
-        <aside class="notes beside-first">${this.#switch()}</aside>
+        <aside class="notes beside-all">${this.#switch()}</aside>
       </section>
       ${this.#guess()} ${this.#tries(numbers)} ${numbers === undefined ? nothing : this.#why(numbers)} ${this.#check()}
       ${this.#ownWords()} ${this.foot()}`;
@@ -111,23 +111,19 @@ export class LessonPage extends NotebookPage<Asks> {
   #tries(numbers: LessonNumbers | undefined): unknown {
     const { lesson } = this;
     return html`<section class="entry tries" aria-labelledby="then-try">
-      <h2 id="then-try">Then try</h2>
-      ${this.setup(lesson.sentence)}
-      ${
-        numbers === undefined
-          ? html`<div class="figure-to-come"></div>`
-          : html`${this.#figures(numbers.tries.figures)}
-              <div class="prose result-words">${paragraphs(numbers.tries.words)}</div>`
-      }
-      <ol class="steps">
-        ${lesson.steps.map((step) => html`<li>${prose(step)}</li>`)}
-      </ol>
-      ${this.leads ? leadersFound(lesson) : nothing}
-      <aside class="notes beside-words">
-        ${caution(lesson.caution)}
-        <p>${lesson.assumed}</p>
-      </aside>
-    </section>`;
+        <h2 id="then-try">Then try</h2>
+        ${this.setup(lesson.sentence)}
+        ${numbers === undefined ? html`<div class="figure-to-come"></div>` : this.#figures(numbers.tries.figures)}
+        <aside class="notes beside-all">${caution(lesson.caution)}</aside>
+      </section>
+      <section class="entry prose after-words steps-entry" aria-label="What to do">
+        ${numbers === undefined ? nothing : html`<div class="result-words">${paragraphs(numbers.tries.words)}</div>`}
+        <ol class="steps">
+          ${lesson.steps.map((step) => html`<li>${prose(step)}</li>`)}
+        </ol>
+        ${this.leads ? leadersFound(lesson) : nothing}
+        <aside class="notes"><p>${prose(lesson.assumed)}</p></aside>
+      </section>`;
   }
 
   /** One figure under the ruler, or a pair side by side. */
@@ -197,7 +193,7 @@ export class LessonPage extends NotebookPage<Asks> {
         .leads=${this.leads}
       ></kp-own-words>
       ${this.leads ? leadersAnswers(this.lesson) : nothing}
-      <aside class="notes">
+      <aside class="notes on-screen">
         <p>What you draw and write here is kept in this browser and sent nowhere.</p>
       </aside>
     </section>`;

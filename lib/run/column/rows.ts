@@ -39,19 +39,27 @@ const READERS = NAMES.map((name) => READINGS[name]);
 const TIME = NAMES.indexOf('time_s');
 const FIRST_CAPACITY = 256;
 
+/** An array that grows with the longest run. */
+export interface RowStore {
+  table: Float64Array;
+}
+
 /** Collects rows while a run goes on: one growing array, row after row. */
 export class ColumnRows {
   readonly #outputs: Outputs;
   readonly #plates: number;
   readonly #width: number;
+  readonly #store: RowStore;
   #table: Float64Array;
   #rows = 0;
 
-  constructor(plates: number, outputs: Outputs) {
+  /** Rows are written to the store, which grows with them; `columns` copies them out. */
+  constructor(plates: number, outputs: Outputs, store: RowStore) {
     this.#outputs = outputs;
     this.#plates = plates;
     this.#width = NAMES.length + 2 * plates;
-    this.#table = new Float64Array(FIRST_CAPACITY * this.#width);
+    this.#store = store;
+    this.#table = store.table;
   }
 
   get rows(): number {
@@ -84,10 +92,11 @@ export class ColumnRows {
       const expected = `fewer points a step: this run has more than ${String(MOST_ROWS)} rows`;
       throw new InputError({ argument: 'outputs.points', value: this.#outputs.points, expected });
     }
-    if (at === this.#table.length) {
-      const larger = new Float64Array(2 * this.#table.length);
+    if (at + this.#width > this.#table.length) {
+      const larger = new Float64Array(Math.max(FIRST_CAPACITY * this.#width, 2 * this.#table.length));
       larger.set(this.#table);
       this.#table = larger;
+      this.#store.table = larger;
     }
     const table = this.#table;
     for (const read of READERS) table[at++] = read(moment);

@@ -2,8 +2,7 @@
 // its rules is met, to the solver's tolerance and never before.
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
-import { createIntegrator, type StepView } from '../../numerics/stiff/integrate.js';
-import { BDF5 } from '../../numerics/stiff/multistep-step.js';
+import type { StepView } from '../../numerics/stiff/integrate.js';
 import { DRY_SHARE } from '../charge.js';
 import type { ColumnProblem, RunStep } from '../problem.js';
 import type { Ending, RunSolution } from '../solution.js';
@@ -11,10 +10,10 @@ import { checkColumnProblem } from './check.js';
 import { ColumnState } from './column-state.js';
 import { columnSystem, type ColumnSystem } from './column-system.js';
 import { endingOf, metBefore } from './endings.js';
-import { columnEquations } from './equations.js';
 import { ColumnRows } from './rows.js';
 import { RuleWatch } from './rule-watch.js';
 import { beginStep, startingState } from './start.js';
+import { workspace } from './workspace.js';
 
 /** A step that draws nothing has settled before the charge has been boiled up so many times. */
 const LONGEST_HOLD = 10;
@@ -39,10 +38,11 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
   const column = columnSystem(problem, system.curve(problem.activity));
   const { layout } = column;
   const { outputs } = problem;
-  const integrator = createIntegrator(columnEquations(column, problem.tolerance ?? DEFAULT_TOLERANCE), BDF5);
+  const { integrator, rows: store } = workspace(system, column, problem.tolerance ?? DEFAULT_TOLERANCE);
+  const counted = integrator.counts;
   const moment = new ColumnState(column);
   const watch = new RuleWatch(problem.sheet, layout.plates);
-  const rows = new ColumnRows(layout.plates, outputs);
+  const rows = new ColumnRows(layout.plates, outputs, store);
   const probe = new Float64Array(layout.size);
   const stepStarts: number[] = [];
   let state = startingState(column, problem.start);
@@ -84,10 +84,17 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
     );
     if (ending.kind !== 'stopped') break;
   }
-  const { accepted, rejected, ...work } = integrator.counts;
+  const counts = integrator.counts;
   return {
     ending: ending!,
-    statistics: { acceptedSteps: accepted, rejectedSteps: rejected, events, ...work },
+    statistics: {
+      acceptedSteps: counts.accepted - counted.accepted,
+      rejectedSteps: counts.rejected - counted.rejected,
+      rightHandSides: counts.rightHandSides - counted.rightHandSides,
+      jacobians: counts.jacobians - counted.jacobians,
+      factorisations: counts.factorisations - counted.factorisations,
+      events,
+    },
     rows: rows.rows,
     plates: layout.plates,
     stepStarts,

@@ -136,7 +136,9 @@ function panel(
 
 function describe({ reflux, strength, time_s, measure, minutes, units }: RefluxPriceRows): string {
   const end = reflux.length - 1;
-  const at = (i: number): string =>
-    `${units.strength.withUnit(strength[i] ?? NaN)} and ${minutes.withUnit(time_s[i] ?? NaN)} at ${reflux[i] ?? NaN} : 1`;
-  return `Strength at the spout and time for the first ${measure} against the reflux ratio: ${at(0)}, ${at(Math.floor(end / 2))}, ${at(end)}.`;
+  const along = (text: (row: number) => string): string =>
+    [0, Math.floor(end / 2), end].map((row) => `${text(row)} at ${reflux[row] ?? NaN} : 1`).join(', ');
+  const bought = along((row) => units.strength.withUnit(strength[row] ?? NaN));
+  const paid = along((row) => minutes.withUnit(time_s[row] ?? NaN));
+  return `Strength at the spout against the reflux ratio: ${bought}. Time for the first ${measure}: ${paid}.`;
 }

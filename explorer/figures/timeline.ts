@@ -57,8 +57,9 @@ export interface TimelineRows {
   /** What time counts from: 'since lighting up'. */
   readonly since: string;
   readonly panels: readonly TimelinePanel[];
-  /** Steps of the run sheet, drawn in the first panel. */
+  /** Steps of the run sheet, and the panel that has room for them above its base. */
   readonly phases: readonly { readonly from_s: number; readonly to_s: number; readonly label: string }[];
+  readonly phasesIn: string;
   readonly warnings: readonly {
     readonly key: string;
     readonly panel: string;
@@ -83,7 +84,7 @@ export function timeline(rows: TimelineRows, size: FigureSize): Drawing {
   return {
     description: describe(rows),
     x,
-    panels: rows.panels.map((panel, index) => panelOf(panel, rows, x, size, index === 0)),
+    panels: rows.panels.map((panel) => panelOf(panel, rows, x, size)),
     rightRoom: 0,
     cursor: { quantity: time, start: 0.4 * longest, range: [0, longest] },
     readOut: {
@@ -118,7 +119,7 @@ export function timeline(rows: TimelineRows, size: FigureSize): Drawing {
   };
 }
 
-function panelOf(panel: TimelinePanel, rows: TimelineRows, x: Axis, size: FigureSize, first: boolean): Panel {
+function panelOf(panel: TimelinePanel, rows: TimelineRows, x: Axis, size: FigureSize): Panel {
   const { quantity, series } = panel;
   const { time } = rows.units;
   const height = Math.round(panel.height * (size.layout === 'wide' ? 1 : narrowShare));
@@ -161,7 +162,7 @@ function panelOf(panel: TimelinePanel, rows: TimelineRows, x: Axis, size: Figure
       names.push({ key, text: label, hand, bold, optional: false, places });
     }
   }
-  if (first) {
+  if (panel.key === rows.phasesIn) {
     rows.phases.forEach(({ from_s, to_s, label }, i) => {
       const [from, to] = [time.toShown(from_s), time.toShown(to_s)];
       marks.push({ kind: 'bracket', key: `phase ${String(i)}`, from, to, words: label });

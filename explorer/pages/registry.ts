@@ -32,6 +32,11 @@ export const pages: readonly PageEntry[] = [
     title: 'One charge, three stills',
     load: async () => new (await import('./one-charge-three-stills.js')).OneChargeThreeStills(),
   },
+  {
+    name: 'the-doubler',
+    title: 'The doubler',
+    load: async () => new (await import('./the-doubler.js')).TheDoubler(),
+  },
   course('what-boils', 'What boils'),
   course('one-plate-more', 'One plate more'),
   course('reflux', 'Reflux'),

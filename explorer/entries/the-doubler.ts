@@ -1,0 +1,244 @@
+// 'The doubler' in words: what it does first, what it does later, what it is charged with, and two of them in series.
+
+import { html } from 'lit';
+import type { StrengthByStillRows } from '../figures/rows.js';
+import type { TimelineRows } from '../figures/timeline.js';
+import type { Answered } from '../pages/notebook-page.js';
+import {
+  type DoublerQuestions,
+  inventedDoubler,
+  otherNames,
+  resultsOf,
+  type DoublerResults,
+} from '../state/doubler.js';
+import { holderRow, insideDoubler, type InsideDoubler } from '../state/inside-doubler.js';
+import { azeotropeRow } from '../state/equilibrium-rows.js';
+import { numberWithUnit } from '../components/number/number-spec.js';
+import type { NumberSpecs } from '../state/number-specs.js';
+import { clock, fixed, joined, percent } from '../text/format.js';
+import type { UnitSystem } from '../text/unit-systems.js';
+import { ink, print, roundStrength } from './words.js';
+
+export type Doubling = Answered<DoublerQuestions>;
+
+/** What all sentences of the page are made of. */
+export interface DoublerNumbers {
+  readonly pot: DoublerResults;
+  readonly doubler: DoublerResults;
+  readonly others: readonly DoublerResults[];
+  readonly inside: InsideDoubler;
+}
+
+export function doublerNumbers({ scenario, answers }: Doubling): DoublerNumbers {
+  const of = (name: 'pot' | 'doubler' | (typeof otherNames)[number]): DoublerResults =>
+    resultsOf(answers[name].solution, scenario.chargeVolume);
+  return {
+    pot: of('pot'),
+    doubler: of('doubler'),
+    others: otherNames.map(of),
+    inside: insideDoubler(answers.doubler.solution),
+  };
+}
+
+/** Strength against litres: the doubler over the pot. */
+export function doublerRows(now: Doubling, units: UnitSystem): StrengthByStillRows {
+  const { doubler, water, pot, equilibrium } = now.answers;
+  return {
+    stills: [
+      { label: 'with the doubler', shortLabel: 'doubler', weight: 'result', run: doubler.solution },
+      { label: 'with water in it', shortLabel: 'water', weight: 'second', run: water.solution },
+      { label: 'bare pot', shortLabel: 'pot', weight: 'third', run: pot.solution },
+    ],
+    azeotrope: azeotropeRow(equilibrium, now.scenario.pressure, units.pressure),
+    threshold: null,
+    units,
+  };
+}
+
+/** What goes on in the doubler along the clock. */
+export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
+  const run = now.answers.doubler.solution;
+  const { volume_m3, strength } = insideDoubler(run);
+  const { time_s } = run;
+  const brim = inventedDoubler.doublerRoom * now.scenario.doublerVolume;
+  return {
+    subject: 'Inside the doubler',
+    since: 'since lighting up',
+    panels: [
+      {
+        key: 'strength',
+        title: 'Strength',
+        quantity: units.strength,
+        height: 190,
+        takesIn: [0],
+        series: [
+          { key: 'spout', label: 'spout', hand: 'ink', weight: 'result', ...sinceFirstDrop(run) },
+          { key: 'held', label: 'in the doubler', hand: 'ink', weight: 'second', time_s, values: strength },
+        ],
+        levels: [],
+      },
+      {
+        key: 'level',
+        title: 'What it holds, hot',
+        quantity: units.volume,
+        height: 98,
+        takesIn: [0],
+        series: [{ key: 'held', label: 'in the doubler', hand: 'ink', weight: 'result', time_s, values: volume_m3 }],
+        levels: [{ key: 'brim', label: 'brim', hand: 'print', at: brim }],
+      },
+      {
+        key: 'temperature',
+        title: 'Temperature',
+        quantity: units.temperature,
+        height: 98,
+        takesIn: [],
+        series: [
+          {
+            key: 'doubler',
+            label: 'doubler',
+            hand: 'ink',
+            weight: 'result',
+            time_s,
+            values: holderRow(run, 'holderTemperature_K', 1),
+          },
+          { key: 'kettle', label: 'kettle', hand: 'ink', weight: 'second', time_s, values: run.kettleTemperature_K },
+        ],
+        levels: [],
+      },
+    ],
+    phases: phasesOf(now),
+    phasesIn: 'level',
+    warnings: [],
+    units,
+  };
+}
+
+// Before the first drop the spout says nothing.
+function sinceFirstDrop(run: Doubling['answers']['doubler']['solution']): {
+  time_s: Float64Array;
+  values: Float64Array;
+} {
+  const found = run.time_s.findIndex((time) => time > (run.firstVapour_s ?? Infinity) + 60);
+  const first = found < 0 ? run.rows - 1 : found;
+  return { time_s: run.time_s.subarray(first), values: run.spoutStrength.subarray(first) };
+}
+
+function phasesOf({ answers, scenario }: Doubling): TimelineRows['phases'] {
+  const results = resultsOf(answers.doubler.solution, scenario.chargeVolume);
+  return [
+    { from_s: 0, to_s: results.kettleBoils_s, label: 'the kettle heats up' },
+    { from_s: results.kettleBoils_s, to_s: results.spoutRuns_s, label: 'the doubler' },
+    { from_s: results.spoutRuns_s, to_s: results.ended_s, label: 'the spout runs' },
+  ];
+}
+
+/** First: it gives nothing; then what its charge is good for. */
+export function firstWords(now: Doubling, numbers: DoublerNumbers, units: UnitSystem, specs: NumberSpecs): unknown {
+  const { doubler, pot, inside } = numbers;
+  const waits = ink(clock(doubler.spoutRuns_s - doubler.kettleBoils_s));
+  const charge = ink(numberWithUnit(specs.doublerVolume, now.scenario.doublerVolume));
+  const stronger = doubler.first > pot.first;
+  return html`<p>
+      When the kettle boils, the spout stays dry for another ${waits}: all the vapour condenses in the doubler, until
+      its ${charge} boil too. By then it holds ${ink(units.volume.withUnit(inside.whenItRuns.volume_m3))}, hot, at
+      ${ink(units.strength.withUnit(inside.whenItRuns.strength))}.
+    </p>
+    <p>
+      Its first spirit runs at ${ink(units.strength.withUnit(doubler.first))}, where the bare pot’s begins at
+      ${ink(units.strength.withUnit(pot.first))}.
+      ${
+        stronger
+          ? html`That is no doubling: it is what any liquid of
+            ${ink(units.strength.withUnit(inside.whenItRuns.strength))} gives when it boils. You brought most of that
+            strength along in its charge.`
+          : html`So weak a charge does not lift the first spirit at all: what you put in drowns what the pot sends.`
+      }
+    </p>`;
+}
+
+/** Later: one more stage. */
+export function laterWords(now: Doubling, { doubler, pot, inside }: DoublerNumbers, units: UnitSystem): unknown {
+  const half = inside.halfSpent_s;
+  const spent =
+    half === null
+      ? html`What it holds keeps more than half its strength to the end of this run.`
+      : html`${ink(clock(half - doubler.spoutRuns_s))} after the first drop half of that strength is gone, whatever you
+        do with the heat: a doubler lives on its charge, and then on what the pot sends.`;
+  const end = print(roundStrength(inventedDoubler.endStrength, units));
+  const gain = doubler.pureAlcohol_m3 - pot.pureAlcohol_m3;
+  const own = now.scenario.doublerVolume * now.scenario.doublerStrength;
+  const kept = ink(joined(fixed(units.volume.toShown(own), 2), units.volume.unit));
+  const more = ink(joined(fixed(units.volume.toShown(Math.abs(gain)), 2), units.volume.unit));
+  return html`<p>
+    ${spent} From then on it is one more stage between pot and spout, fed by the pot’s vapour. Down to ${end} it brings
+    over ${more} ${gain >= 0 ? 'more' : 'less'} pure alcohol than the bare pot; ${kept} of pure alcohol went in with its
+    charge. It makes no alcohol: it only moves it.
+  </p>`;
+}
+
+/** The same doubler charged with other things. */
+export function chargesTable(now: Doubling, { others }: DoublerNumbers, units: UnitSystem): unknown {
+  const { strength, volume } = units;
+  const names = ['water', 'wash', 'low wines', 'feints', 'heads and hearts'];
+  const own = (index: number): number => now.scenario.doublerVolume * inventedDoubler.otherCharges[index]!;
+  const pure = (m3: number): string => fixed(volume.toShown(m3), 2);
+  return html`<p class="table-title"><b>What it is charged with</b>, the rest the same</p>
+    <table class="figures-table">
+      <thead>
+        <tr>
+          <th scope="col">charge</th>
+          <th scope="col">${strength.unit}</th>
+          <th scope="col">waits</th>
+          <th scope="col">first spirit, ${strength.unit}</th>
+          <th scope="col">pure alcohol in, ${volume.unit}</th>
+          <th scope="col">out, ${volume.unit}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${others.map(
+          (result, index) =>
+            html`<tr>
+              <th scope="row">${names[index]}</th>
+              <td>${index === 0 ? '0' : strength.text(inventedDoubler.otherCharges[index]!)}</td>
+              <td class="ink">${clock(result.spoutRuns_s - result.kettleBoils_s)}</td>
+              <td class="ink">${strength.text(result.first)}</td>
+              <td class="ink">${pure(own(index))}</td>
+              <td class="ink">${pure(result.pureAlcohol_m3)}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>`;
+}
+
+/** Two in series, as for rum: the cuts, and whether the charges come back. */
+export function retortWords(now: Doubling, units: UnitSystem): unknown {
+  const { jars } = now.answers.retorts.solution;
+  const [spirit, high, low] = [1, 2, 3].map((step) => jars.find((jar) => jar.step === step));
+  const { chargeVolume, chargeStrength } = now.scenario;
+  const { lowWines, highWines, cuts } = inventedDoubler;
+  const pure = (m3: number): unknown => ink(joined(fixed(units.volume.toShown(m3), 2), units.volume.unit));
+  const inCharge = ({ share, strength }: { share: number; strength: number }): number =>
+    share * strength * chargeVolume;
+  if (spirit === undefined || high === undefined || low === undefined) {
+    return html`<p>
+      With this charge the spout never stands above ${print(roundStrength(cuts[0], units))}: there is no spirit to keep
+      apart.
+    </p>`;
+  }
+  return html`<p>
+      Two doublers in series are the old way to make rum in one run. The first is charged with low wines, the second
+      with high wines: here ${ink(percent(lowWines.share))} of the kettle’s charge at
+      ${print(roundStrength(lowWines.strength, units))} and ${ink(percent(highWines.share))} at
+      ${print(roundStrength(highWines.strength, units))}. Down to ${print(roundStrength(cuts[0], units))} the spout
+      gives ${ink(units.volume.withUnit(spirit.volume_m3))} of spirit at
+      ${ink(units.strength.withUnit(spirit.strength))}; from there to ${print(roundStrength(cuts[1], units))} new high
+      wines, then new low wines to ${print(roundStrength(cuts[2], units))}.
+    </p>
+    <p>
+      The wash holds ${pure(chargeVolume * chargeStrength)} of pure alcohol and the spirit kept takes out
+      ${pure(spirit.pureAlcohol_m3)}. The high wines give back ${pure(high.pureAlcohol_m3)} of the
+      ${pure(inCharge(highWines))} they were charged with, the low wines ${pure(low.pureAlcohol_m3)} of
+      ${pure(inCharge(lowWines))}. Where both come back about whole, the spirit is the wash’s own alcohol and the
+      charges feed themselves, run after run; the cuts are how the distiller keeps that balance.
+    </p>`;
+}

@@ -1,0 +1,55 @@
+// What the first doubler of a run holds along the clock, as volumes and strengths.
+
+import {
+  densityOfLiquid,
+  massFractionFromMoleFraction,
+  strengthFromMoleFraction,
+  type TrainSolution,
+} from '#lib/index.js';
+import { remembered } from './memo.js';
+
+/** A column of one holder, row by row. */
+export function holderRow(
+  run: TrainSolution,
+  column: 'holderTemperature_K' | 'holderAmount_mol' | 'holderLiquid' | 'holderVapourRate_mol_s',
+  holder: number,
+): Float64Array {
+  const width = run.holders.length;
+  return Float64Array.from({ length: run.rows }, (_none, row) => run[column][row * width + holder]!);
+}
+
+export interface InsideDoubler {
+  /** Of the liquid as hot as it is, m³. */
+  readonly volume_m3: Float64Array;
+  /** % vol / 100 at 20 °C. */
+  readonly strength: Float64Array;
+  /** When the spout begins to run. */
+  readonly whenItRuns: { readonly volume_m3: number; readonly strength: number };
+  /** When half the strength it had then is gone, s; null if it never is. */
+  readonly halfSpent_s: number | null;
+}
+
+/** kg/mol. */
+const ethanolMass = 46.06844e-3;
+const waterMass = 18.015268e-3;
+
+/** The doubler is the second holder, after the kettle. */
+export const insideDoubler = remembered((run: TrainSolution): InsideDoubler => {
+  const liquid = holderRow(run, 'holderLiquid', 1).map((x) => Math.min(1, Math.max(0, x)));
+  const amount = holderRow(run, 'holderAmount_mol', 1);
+  const temperature = holderRow(run, 'holderTemperature_K', 1);
+  const strength = liquid.map(strengthFromMoleFraction);
+  const volume_m3 = liquid.map((x, row) => {
+    const mass = amount[row]! * (x * ethanolMass + (1 - x) * waterMass);
+    return mass / densityOfLiquid(massFractionFromMoleFraction(x), temperature[row]!);
+  });
+  const found = run.time_s.findIndex((time) => time >= (run.firstVapour_s ?? Infinity));
+  const runs = found < 0 ? run.rows - 1 : found;
+  const half = strength.findIndex((value, row) => row > runs && value < strength[runs]! / 2);
+  return {
+    volume_m3,
+    strength,
+    whenItRuns: { volume_m3: volume_m3[runs]!, strength: strength[runs]! },
+    halfSpent_s: half < 0 ? null : run.time_s[half]!,
+  };
+});

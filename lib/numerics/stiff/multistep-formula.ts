@@ -14,7 +14,7 @@ export const PAST = 6;
 /** The coefficients for the step now attempted; weights of past states that a lower order does not use are 0. */
 export class MultistepFormula {
   readonly predict = new Float64Array(PAST);
-  /** ℓ'_i, to be divided by h. */
+  /** ℓ'_i / h. */
   readonly slope = new Float64Array(PAST);
   /** Ages of the past states in steps, newest first. */
   readonly ages = new Float64Array(PAST);
@@ -54,7 +54,7 @@ export class MultistepFormula {
     let slopes = 0;
     for (let i = order; i > 0; i--) {
       const weight = product / products[i]!;
-      const weightSlope = weight * (inverses - slope[i]!);
+      const weightSlope = weight * (inverses - slope[i]!) * perStep;
       predict[i] = weight;
       slope[i] = weightSlope;
       rest -= weight;

@@ -21,6 +21,13 @@ export class MultistepPast {
     this.#states = new Float64Array(PAST * size);
   }
 
+  /** Forgets every state. */
+  clear(): void {
+    this.moments.fill(0);
+    this.#states.fill(0);
+    this.#newest = 0;
+  }
+
   /** Adds the newest state. */
   push(moment: number, state: Float64Array): void {
     const { moments } = this;
@@ -31,8 +38,8 @@ export class MultistepPast {
     for (let k = 0, at = this.#newest; k < state.length; k++, at += PAST) states[at] = state[k]!;
   }
 
-  /** first = Σ a_j u_j and second = factor Σ b_j u_j, states newest first. */
-  combine(first: Float64Array, a: Float64Array, second: Float64Array, b: Float64Array, factor: number): void {
+  /** first = Σ a_j u_j and second = Σ b_j u_j, states newest first. */
+  combine(first: Float64Array, a: Float64Array, second: Float64Array, b: Float64Array): void {
     const states = this.#states;
     const n = PAST - this.#newest;
     const p0 = a[NUMBERS[n]!]!;
@@ -41,12 +48,12 @@ export class MultistepPast {
     const p3 = a[NUMBERS[n + 3]!]!;
     const p4 = a[NUMBERS[n + 4]!]!;
     const p5 = a[NUMBERS[n + 5]!]!;
-    const q0 = factor * b[NUMBERS[n]!]!;
-    const q1 = factor * b[NUMBERS[n + 1]!]!;
-    const q2 = factor * b[NUMBERS[n + 2]!]!;
-    const q3 = factor * b[NUMBERS[n + 3]!]!;
-    const q4 = factor * b[NUMBERS[n + 4]!]!;
-    const q5 = factor * b[NUMBERS[n + 5]!]!;
+    const q0 = b[NUMBERS[n]!]!;
+    const q1 = b[NUMBERS[n + 1]!]!;
+    const q2 = b[NUMBERS[n + 2]!]!;
+    const q3 = b[NUMBERS[n + 3]!]!;
+    const q4 = b[NUMBERS[n + 4]!]!;
+    const q5 = b[NUMBERS[n + 5]!]!;
     const size = this.#size;
     for (let k = 0, at = 0; k < size; k++, at += PAST) {
       const u0 = states[at]!;

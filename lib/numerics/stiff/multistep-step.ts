@@ -74,6 +74,7 @@ export class MultistepStep implements StepMethod {
   begin(s: number, start: Float64Array, h: number): void {
     this.#control.restart();
     this.#weightsAge = 0;
+    this.#nonlinearity = 0;
     this.#unmeasured = MEASURE_AFTER;
     const { mass, matrix } = this.#system;
     const before = this.#difference;
@@ -88,6 +89,7 @@ export class MultistepStep implements StepMethod {
     if (matrix.factor(mass, 1 / short)) matrix.solve(before);
     else before.fill(0);
     for (let k = 0; k < before.length; k++) before[k] = start[k]! - before[k]!;
+    this.#past.clear();
     this.#past.push(s - short, before);
     this.#past.push(s, start);
   }
@@ -110,7 +112,7 @@ export class MultistepStep implements StepMethod {
     const moment = s + h;
     this.#moment = moment;
     formula.set(this.#control.order, moment, h, this.#past.moments);
-    this.#past.combine(predicted, formula.predict, slope, formula.slope, 1 / h);
+    this.#past.combine(predicted, formula.predict, slope, formula.slope);
     if (system.evaluate) {
       system.evaluate(moment, predicted, difference);
     } else {
@@ -163,7 +165,7 @@ export class MultistepStep implements StepMethod {
     const dense = this.#dense;
     const end = this.end;
     dense.set(this.#control.order, share, this.#formula.ages);
-    this.#past.combine(out, dense.past, this.#correction, dense.past, 0);
+    this.#past.combine(out, dense.past, this.#correction, dense.past);
     for (let k = 0; k < out.length; k++) out[k]! += dense.end[0]! * end[k]!;
   }
 
@@ -172,7 +174,7 @@ export class MultistepStep implements StepMethod {
     const below = this.#below;
     const predicted = this.#correction;
     below.set(this.#control.order - 1, this.#moment, h, this.#past.moments);
-    this.#past.combine(predicted, below.predict, this.#slope, below.slope, 1);
+    this.#past.combine(predicted, below.predict, this.#slope, below.slope);
     for (let k = 0; k < predicted.length; k++) predicted[k] = this.end[k]! - predicted[k]!;
     return below.errorShare * this.#norm(predicted);
   }

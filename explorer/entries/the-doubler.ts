@@ -11,6 +11,7 @@ import {
   resultsOf,
   type DoublerResults,
 } from '../state/doubler.js';
+import { inventedParts } from '../state/invented-stills.js';
 import { holderRow, insideDoubler, type InsideDoubler } from '../state/inside-doubler.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
 import { numberWithUnit } from '../components/number/number-spec.js';
@@ -60,7 +61,7 @@ export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
   const run = now.answers.doubler.solution;
   const { volume_m3, strength } = insideDoubler(run);
   const { time_s } = run;
-  const brim = inventedDoubler.doublerRoom * now.scenario.doublerVolume;
+  const brim = inventedParts.doublerRoom * now.scenario.doublerVolume;
   return {
     subject: 'Inside the doubler',
     since: 'since lighting up',

@@ -1,31 +1,17 @@
 // 'The doubler': the reader's pot with and without a doubler, the doubler charged with other things, and two doublers
 // in series, as problems; and what they come to as numbers.
 
-import {
-  DEFAULT_ACTIVITY,
-  toSI,
-  type Doubler,
-  type DoublerCharge,
-  type Still,
-  type TrainProblem,
-  type TrainSolution,
-} from '#lib/index.js';
+import { DEFAULT_ACTIVITY, type DoublerCharge, type TrainProblem, type TrainSolution } from '#lib/index.js';
 import type { EquilibriumQuestion, TrainQuestion } from '../worker/questions.js';
 import { chargeOf } from './derive.js';
+import { inventedStill } from './invented-stills.js';
 import { remembered } from './memo.js';
 import type { Scenario } from './scenario.js';
 
 /** Invented for this page. */
 export const inventedDoubler = {
-  /** Rooms in the vessels, as multiples of what is filled in. */
-  kettleRoom: 1.35,
-  doublerRoom: 2,
   /** Every run ends when the spout falls to this, % vol / 100. */
   endStrength: 0.1,
-  /** Loss of a bare wall and heat capacity of its metal, a square metre of wall. */
-  wallLoss_W_m2K: 8,
-  wallMetal_J_m2K: 7000,
-  air_K: toSI(20, '°C'),
   /** What else the doubler could be charged with, % vol / 100. */
   otherCharges: [0.0005, 0.1, 0.3, 0.5, 0.7],
   /** Two in series: their charges as shares of the kettle's, and their strengths. */
@@ -114,7 +100,7 @@ function question(
     kind: 'train',
     problem: {
       kind: 'train',
-      still: potStill(numbers, charges),
+      still: inventedStill({ ...numbers, doublerCharges: charges, plates: 0, efficiency: 1 }),
       charge: chargeOf(numbers as Scenario),
       doublerCharges: charges.map((charge) => ({ charge })),
       activity: DEFAULT_ACTIVITY,
@@ -124,45 +110,6 @@ function question(
       start: 'cold',
       tolerance: drawingTolerance,
     },
-  };
-}
-
-/** A pot with so many doublers: upright vessels as high as wide, bare metal, no head worth its name. */
-function potStill({ chargeVolume, heat, pressure }: ChargeNumbers, charges: readonly DoublerCharge['charge'][]): Still {
-  const { kettleRoom, doublerRoom, air_K } = inventedDoubler;
-  const kettle = vessel(kettleRoom * chargeVolume);
-  const doublers = charges.map((charge): Doubler => {
-    const filled_m3 = charge.kind === 'volume' ? charge.volume_m3 : 0;
-    const { height_m, ...doubler } = vessel(doublerRoom * filled_m3);
-    // The pipe's mouth a little above the bottom.
-    return { ...doubler, dipDepth_m: (0.9 * height_m) / doublerRoom, overflow: 'back' };
-  });
-  return {
-    kettle: { ...kettle, heatingSurfaceHeight_m: 0.15 * kettle.height_m, power_W: heat },
-    doublers,
-    column: { kind: 'none' },
-    head: { heatLoss_W_K: 0, metal_J_K: 0, film_m3: 1e-4 },
-    refluxCondenser: { kind: 'none' },
-    productCondenser: { holdUp_m3: 3e-4 * chargeVolume, flow_kg_s: 0.1, inlet_K: 288.15, transfer_W_K: 0.1 * heat },
-    air: { pressure_Pa: pressure, temperature_K: air_K },
-  };
-}
-
-function vessel(volume_m3: number): {
-  volume_m3: number;
-  diameter_m: number;
-  height_m: number;
-  heatLoss_W_K: number;
-  metal_J_K: number;
-} {
-  const diameter_m = Math.cbrt((4 * volume_m3) / Math.PI);
-  const wall_m2 = 1.5 * Math.PI * diameter_m ** 2;
-  return {
-    volume_m3,
-    diameter_m,
-    height_m: diameter_m,
-    heatLoss_W_K: inventedDoubler.wallLoss_W_m2K * wall_m2,
-    metal_J_K: inventedDoubler.wallMetal_J_m2K * wall_m2,
   };
 }
 

@@ -1,0 +1,25 @@
+// The kinds of entry there are, in the order of the list of what can be added. A new kind is one folder and one
+// line here; its code is loaded when a page first holds one.
+
+import type { EntryKind } from './entry.js';
+
+const load = {
+  text: async () => (await import('./text/kind.js')).text,
+} as const satisfies Readonly<Record<string, () => Promise<EntryKind>>>;
+
+export const kindNames: readonly string[] = Object.keys(load);
+
+const loaded = new Map<string, EntryKind>();
+
+/** The kind of this name where it has been loaded. */
+export function kindAtHand(name: string): EntryKind | undefined {
+  return loaded.get(name);
+}
+
+/** The kind of this name; undefined where this explorer has none. */
+export async function kindNamed(name: string): Promise<EntryKind | undefined> {
+  if (!Object.hasOwn(load, name)) return undefined;
+  const kind: EntryKind = await load[name as keyof typeof load]();
+  loaded.set(name, kind);
+  return kind;
+}

@@ -1,0 +1,70 @@
+// What a notebook is: one plain record that can stand in a file, in the address or in this browser as it is.
+// It holds the numbers, the reader's own pages, and what the reader did on every page. Nothing in it is ever
+// changed in place; see acts.ts for what can be done with it and history.ts for undoing that.
+
+import { startingScenario } from './parameters.js';
+import type { Scenario } from './scenario.js';
+
+/** Anything that survives being written to a file and read again. */
+export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
+
+/** One entry of a page. */
+export interface EntryRecord {
+  /** Of this page; never used twice in it, kept when the entry moves. */
+  readonly id: string;
+  /** Name of its kind; one that is not known here is kept as it is. */
+  readonly kind: string;
+  /** What the kind says it is made of. */
+  readonly data: Json;
+  /** A heading above it. */
+  readonly heading?: string;
+  /** Stands close under the entry before it, in one section with it. */
+  readonly close?: boolean;
+}
+
+/** A page: a ready one that ships with the explorer, or one of the reader's own. */
+export interface PageRecord {
+  /** In the address. */
+  readonly name: string;
+  readonly title: string;
+  /** One sentence, one line. */
+  readonly promise: string;
+  readonly entries: readonly EntryRecord[];
+}
+
+/** What the reader did on a page without changing what the page is. */
+export interface PageWork {
+  /** The numbers of the runs kept as pencil lines, the oldest first. */
+  readonly pencils: readonly Scenario[];
+  /** What is switched on for the whole page: points laid over, another law drawn. */
+  readonly switches: readonly string[];
+  /** By the id of an entry: a guess drawn, an answer written, a row added. The entry's kind knows its shape. */
+  readonly entries: Readonly<Record<string, Json>>;
+}
+
+export interface Notebook {
+  readonly version: 1;
+  readonly name: string;
+  /** Every number a page may set, SI. */
+  readonly scenario: Scenario;
+  /** The reader's own pages, in the order of the contents list. */
+  readonly pages: readonly PageRecord[];
+  /** By the name of a page, ready or own. */
+  readonly work: Readonly<Record<string, PageWork>>;
+}
+
+export const noPageWork: PageWork = Object.freeze({ pencils: [], switches: [], entries: {} });
+
+/** A notebook in which nothing has been done yet. */
+export const newNotebook: Notebook = Object.freeze({
+  version: 1,
+  name: '',
+  scenario: startingScenario,
+  pages: [],
+  work: {},
+});
+
+/** What was done on a page. */
+export function workOn(notebook: Notebook, page: string): PageWork {
+  return notebook.work[page] ?? noPageWork;
+}

@@ -23,6 +23,13 @@ export function paragraphs(texts: readonly string[]): unknown {
   return texts.map((text) => html`<p>${prose(text)}</p>`);
 }
 
+/** A text without its marks, for a summary, a title or paper. */
+export function plainProse(text: string): string {
+  return text.replace(marks, (_whole: string, term?: string, tail?: string, ...words: (string | undefined)[]) =>
+    term !== undefined ? term + (tail ?? '') : (words.slice(0, 3).find((word) => word !== undefined) ?? ''),
+  );
+}
+
 /** Words the glossary is asked for in a text. */
 export function termsIn(text: string): string[] {
   return [...text.matchAll(marks)].flatMap(([, term]) => (term === undefined ? [] : [term]));

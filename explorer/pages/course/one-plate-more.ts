@@ -87,7 +87,7 @@ export const onePlateMore: Lesson<{ readonly equilibrium: EquilibriumQuestion }>
     minutes: [6, 12, 8, 8, 6],
     found: [
       'From 9.5 % vol: 55.4 from the kettle, then 82.5, 88.9, 91.6, 93.1. The first plate adds 27, the fourth 1.5.',
-      'Hundredths. By the twelfth a plate adds some 0.15 % vol, by the twentieth 0.04.',
+      'Hundredths. The twelfth plate adds 0.14 % vol, the twentieth 0.04.',
       'The first steps shrink, for the kettle already stands further up the curve. The steps near the top stay almost exactly where they were.',
     ],
     listen: [

@@ -1,14 +1,14 @@
 // Lesson 3: what is sent back buys strength, and every part of it is boiled again.
 
 import { strengthHistory } from '../../figures/strength-history.js';
-import { boilingAt } from '../../state/course-questions.js';
+import { boilingAt, measureOf } from '../../state/course-questions.js';
 import { lessonRunRows } from '../../state/course-rows.js';
 import { runResults } from '../../state/run-results.js';
 import type { Given } from '../../entries/asking.js';
 import { clock, joined, trimmed } from '../../text/format.js';
 import type { EquilibriumQuestion, RunQuestion } from '../../worker/questions.js';
 import type { Lesson } from './lesson.js';
-import { modelSource, round, spoutCaution, wholeRun } from './shared.js';
+import { modelSource, round, spoutCaution, whenMeasureIsIn, wholeRun } from './shared.js';
 
 type Asked = { readonly run: RunQuestion; readonly equilibrium: EquilibriumQuestion };
 
@@ -64,14 +64,14 @@ export const reflux: Lesson<Asked> = {
     };
   },
   steps: [
-    'Press *Keep as a pencil line*. Then set the reflux to 6 : 1 and compare: the strength at the start, the litres that come over strong, the time.',
+    'Press *Keep as a pencil line*. Then set the reflux to 6 : 1 and compare: the litres that come over strong, and the hours.',
     'Set 12 : 1, then 24 : 1. What do you still gain, and what does each doubling cost?',
     'Set the reflux to 0. What is left of twelve plates?',
     'Back at 3 : 1, halve the heat. What changes, and what does not?',
   ],
   caution: spoutCaution,
   assumed:
-    'The charge is 120 L of wash at 9.5 % vol unless you set another on an earlier page; charge and still are invented. Time counts from the first vapour and holds twenty minutes at total reflux. The same heat boils the same amount of vapour each minute; heat lost through walls is not in it.',
+    'The charge is 120 L of wash at 9.5 % vol unless you set another on an earlier page; charge and still are invented. Time counts from the first vapour and includes twenty minutes of holding at total reflux, which make the first drops as strong as the plates can, at any ratio. The same heat boils the same amount of vapour each minute; heat lost through walls is not in it.',
   questions: ['boiled-per-kept', 'time-at-ratio'],
   ownWords: {
     prompt:
@@ -83,10 +83,10 @@ export const reflux: Lesson<Asked> = {
       'A jug, and two cups to pour into, make the ratio plain: of every four cups boiled three go back into the jug. Ask how many times the jug is emptied to fill one cup.',
     minutes: [6, 14, 8, 8, 6],
     found: [
-      'At 6 : 1 the spout begins a little stronger and holds for more litres; the whole run takes nearly twice as long.',
-      'Tenths of a per cent at the start, a steeper fall at the end, and nearly twice the hours each time.',
-      'Hardly more than the kettle alone: nothing comes down to meet the vapour.',
-      'The hours double, after the twenty minutes of holding. The strengths stay as they were: the ratio sets them, not the fire. (In a real still the fire has its own limits, flooding and weeping, which are not in this model.)',
+      'At 6 : 1 the spout stays above 90 % vol for 9.5 L instead of 6.3 L, and stands 0.8 % vol higher when the first 2 L are in. The run takes 4 h 19 min instead of 3 h 4 min.',
+      'At 12 : 1 it is 10.9 L in 7 h, at 24 : 1 it is 11.4 L in 12 h 38 min: half a litre more for close to twice the hours.',
+      'The plates give up what they held, and then the column gives no more than a kettle alone: nothing comes down to meet the vapour.',
+      'The hours double, but for the twenty minutes of holding. The litres above 90 % vol stay what they were: the ratio sets them, not the fire. Only the first drop is a little weaker, for in twenty minutes the plates have seen half as much vapour. (A real still’s fire has limits of its own, flooding and weeping, which are not in this model.)',
     ],
     listen: [
       '‘It is not lost, so it is free.’ Ask what boils it the next time round.',
@@ -104,13 +104,15 @@ function named({ scenario, answers }: Given<Asked>): {
 }
 
 function inWords({ scenario, answers, units }: Given<Asked>, hand: 'ink' | 'before'): string {
-  const { best, volumeAbove_m3, duration_s } = runResults(answers.run.solution, counted);
+  const { volumeAbove_m3, duration_s } = runResults(answers.run.solution, counted);
   const number = (text: string): string => (hand === 'ink' ? `{{${text}}}` : `((${text}))`);
   const at = number(toOne(scenario.reflux));
   const strong =
     volumeAbove_m3 === null
       ? `never reaches ((${round(counted, units)}))`
       : `stays above ((${round(counted, units)})) for ${number(units.volume.withUnit(volumeAbove_m3))}`;
+  const measure = units.volume.withUnit(measureOf(scenario));
+  const stands = number(units.strength.withUnit(whenMeasureIsIn(scenario, answers.run)));
   const head = hand === 'ink' ? `At ${at}` : `Before, at ${at},`;
-  return `${head} the spout reaches ${number(units.strength.withUnit(best))} at best and ${strong}. The whole run takes ${number(clock(duration_s))} from the first vapour.`;
+  return `${head} the spout stands at ${stands} when the first ((${measure})) are in, and ${strong}. The whole run takes ${number(clock(duration_s))} from the first vapour.`;
 }

@@ -5,7 +5,9 @@ import { columnProblem } from '../../state/derive.js';
 import { modelName, roundStrength } from '../../entries/words.js';
 import type { Scenario } from '../../state/scenario.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
-import type { EquilibriumAnswer, RunQuestion } from '../../worker/questions.js';
+import { measureOf } from '../../state/course-questions.js';
+import { positionIn, readAt } from '../../state/run-results.js';
+import type { EquilibriumAnswer, RunAnswer, RunQuestion } from '../../worker/questions.js';
 
 export const kettleCaution =
   'A kettle at the boil scalds and its vapour lights. Keep flame away, let fresh air in, never close a heated still, and never let it run below its heating surface. Local codes and the maker’s instructions come first.';
@@ -39,4 +41,9 @@ export function degrees(kelvin: number, { temperature }: UnitSystem): string {
 export function gain(from: number, to: number, { strength }: UnitSystem): string {
   const size = Math.abs(strength.toShown(to) - strength.toShown(from));
   return `${size < 1 ? size.toFixed(2) : size.toFixed(1)}\u00a0${strength.unit.replaceAll(' ', '\u00a0')}`;
+}
+
+/** What the spout reads when the first measure is in, % vol / 100: later than what the holding left behind. */
+export function whenMeasureIsIn(scenario: Scenario, { solution }: RunAnswer): number {
+  return readAt(solution.spoutStrength, positionIn(solution.collectedVolume_m3, measureOf(scenario)));
 }

@@ -1,0 +1,171 @@
+// The lessons say only what the model says: every number in a leader's notes and in our own answers is
+// computed again here. And all lessons have the same parts.
+
+import { describe, expect, it } from 'vitest';
+import {
+  azeotrope,
+  activityModel,
+  createEthanolWater,
+  DEFAULT_ACTIVITY,
+  strengthFromMoleFraction,
+  toSI,
+} from '#lib/index.js';
+import type { Answers, Asks, Given } from '../../../../explorer/entries/asking.js';
+import { guessNamed } from '../../../../explorer/entries/guess/list.js';
+import { questionNamed } from '../../../../explorer/entries/question/list.js';
+import type { Lesson, LessonNumbers } from '../../../../explorer/pages/course/lesson.js';
+import { lessons } from '../../../../explorer/pages/course/lessons.js';
+import { pages } from '../../../../explorer/pages/registry.js';
+import { boilOf, ladderOf } from '../../../../explorer/state/course-rows.js';
+import { untilMeasure, whenFull } from '../../../../explorer/state/course-questions.js';
+import { startingScenario } from '../../../../explorer/state/parameters.js';
+import { runResults } from '../../../../explorer/state/run-results.js';
+import type { Scenario } from '../../../../explorer/state/scenario.js';
+import { unitSystems } from '../../../../explorer/text/unit-systems.js';
+import { clock } from '../../../../explorer/text/format.js';
+import { createSolver, type RunAnswer } from '../../../../explorer/worker/questions.js';
+
+const system = createEthanolWater();
+const solver = createSolver(system);
+const atm = toSI(1, 'atm');
+const slice = system.curve(DEFAULT_ACTIVITY).at(atm);
+
+function given(lesson: Lesson, scenario: Scenario = startingScenario, units = unitSystems.metric): Given<Asks> {
+  const asked = lesson.asks(scenario);
+  const reply = solver(Object.values(asked));
+  if (reply.kind !== 'answered') throw new Error('the solver refused a lesson');
+  const answers = Object.fromEntries(Object.keys(asked).map((name, k) => [name, reply.answers[k]!])) as Answers<Asks>;
+  return { scenario, answers, units };
+}
+
+function numbersOf(lesson: Lesson, scenario?: Scenario, units = unitSystems.metric): LessonNumbers {
+  return lesson.numbers(given(lesson, scenario, units), []);
+}
+
+const lessonNamed = (name: string): Lesson => lessons.find((lesson) => lesson.name === name)!;
+const run = (change: Partial<Scenario>): RunAnswer => {
+  const reply = solver([untilMeasure({ ...startingScenario, ...change })]);
+  if (reply.kind !== 'answered' || reply.answers[0]?.kind !== 'run') throw new Error('no run');
+  return reply.answers[0];
+};
+const whole = (change: Partial<Scenario>): ReturnType<typeof runResults> => {
+  const answers = given(lessonNamed('reflux'), { ...startingScenario, ...change }).answers;
+  return runResults((answers.run as RunAnswer).solution, 0.9);
+};
+
+describe.each(lessons.map((lesson) => [lesson.name, lesson] as const))('the lesson %s', (name, lesson) => {
+  it('stands in the contents list under its own title', () => {
+    const page = pages.find((one) => one.name === name);
+    expect([page?.title, page?.group]).toEqual([lesson.title, 'Course']);
+  });
+
+  it('has every part: goal, guess, steps, caution, two questions, own words, and notes for a leader', () => {
+    expect(lesson.goal).toMatch(/\w/u);
+    expect(guessNamed(lesson.guess)).toBeDefined();
+    expect(lesson.questions.map(questionNamed)).not.toContain(undefined);
+    expect(lesson.questions.length).toBeGreaterThanOrEqual(2);
+    expect(lesson.caution).toMatch(/never close|free/u);
+    expect(lesson.caution).toContain('Local codes');
+    expect(lesson.leader.found).toHaveLength(lesson.steps.length);
+    expect(lesson.leader.listen.length).toBeGreaterThanOrEqual(3);
+    expect(lesson.ownWords.ours.length).toBeGreaterThan(200);
+  });
+
+  it('names its sources and a common saying', () => {
+    const { source, sayings } = numbersOf(lesson);
+    expect(source).toMatch(/\d{4}|residuals/u);
+    expect(sayings.length).toBeGreaterThanOrEqual(1);
+  });
+
+  it('finds words for any setting in any units, without gaps', () => {
+    const settings: Partial<Scenario>[] = [
+      {},
+      { plates: 0 },
+      { plates: 1 },
+      { chargeStrength: 0.9 },
+      { reflux: 0 },
+      { pressure: 70_000 },
+    ];
+    for (const setting of settings) {
+      for (const units of Object.values(unitSystems)) {
+        const { tries, why, sayings } = numbersOf(lesson, { ...startingScenario, ...setting }, units);
+        const text = [...tries.words, ...why, ...sayings.flatMap(({ says, answer }) => [says, answer])].join(' ');
+        expect(text).not.toMatch(/NaN|undefined|null|Infinity/u);
+      }
+    }
+  });
+});
+
+describe('the numbers a leader is given', () => {
+  const percent = (strength: number): number => Math.round(1000 * strength) / 10;
+
+  it('about what boils are the model’s', () => {
+    const rises = (liquid: number): number => 100 * boilOf(slice, liquid).vapour;
+    expect(rises(0.2) - rises(0.05)).toBeCloseTo(30, 0);
+    expect(rises(0.8) - rises(0.4)).toBeCloseTo(9, 0);
+    const high = system.curve(DEFAULT_ACTIVITY).at(80_000);
+    for (const liquid of [0.1, 0.5, 0.9]) {
+      expect(boilOf(slice, liquid).temperature_K - boilOf(high, liquid).temperature_K).toBeCloseTo(6, -0.5);
+      expect(boilOf(high, liquid).vapour).toBeCloseTo(boilOf(slice, liquid).vapour, 1.5);
+    }
+    expect(percent(boilOf(slice, 0.095).vapour)).toBeCloseTo(55, -0.5);
+  });
+
+  it('about plates are the model’s', () => {
+    const ladder = ladderOf(slice, 0.095, 20);
+    expect(ladder.slice(0, 5).map(percent)).toEqual([55.4, 82.5, 88.9, 91.6, 93.1]);
+    const adds = (plate: number): number => 100 * (ladder[plate]! - ladder[plate - 1]!);
+    expect(adds(1)).toBeCloseTo(27, 0);
+    expect(adds(4)).toBeCloseTo(1.5, 1);
+    expect(adds(12)).toBeCloseTo(0.14, 2);
+    expect(adds(20)).toBeCloseTo(0.04, 2);
+    // A stronger kettle shrinks the first steps and leaves the top nearly as it was.
+    const strong = ladderOf(slice, 0.4, 12);
+    expect(strong[0]! - 0.4).toBeLessThan(ladder[0]! - 0.095);
+    expect(100 * Math.abs(strong[12]! - ladder[12]!)).toBeLessThan(0.2);
+  });
+
+  it('about reflux are the model’s', () => {
+    const [three, six, twelve, twentyFour] = [3, 6, 12, 24].map((reflux) => whole({ reflux }));
+    const litres = [three, six, twelve, twentyFour].map((one) => Math.round(10_000 * one!.volumeAbove_m3!) / 10);
+    expect(litres).toEqual([6.3, 9.5, 10.9, 11.4]);
+    const hours = [three, six, twelve, twentyFour].map((one) => plain(clock(one!.duration_s)));
+    expect(hours).toEqual(['3 h 4 min', '4 h 19 min', '6 h 58 min', '12 h 38 min']);
+    const strength = (reflux: number): number => 100 * whenFull(run({ reflux })).strength;
+    expect(strength(6) - strength(3)).toBeCloseTo(0.8, 1);
+    // Without reflux no more than the kettle alone.
+    expect(
+      100 * (whenFull(run({ reflux: 0 })).strength - whenFull(run({ reflux: 0, plates: 0 })).strength),
+    ).toBeLessThan(0);
+    const [full, half] = [whole({}), whole({ heat: startingScenario.heat / 2 })];
+    const hold_s = toSI(20, 'min');
+    expect((half.duration_s - hold_s) / (full.duration_s - hold_s)).toBeCloseTo(2, 1);
+    expect(half.volumeAbove_m3! / full.volumeAbove_m3!).toBeCloseTo(1, 1);
+    // From 3 : 1 to 7 : 1 what is kept each minute is halved.
+    expect(whenFull(run({ reflux: 7 })).time_s / whenFull(run({ reflux: 3 })).time_s).toBeCloseTo(2, 1);
+  });
+
+  it('about the ceiling are the model’s', () => {
+    const most = { plates: 60, efficiency: 1, reflux: 30 };
+    const hundredths = (strength: number): number => Math.round(10_000 * strength) / 100;
+    expect(hundredths(whole(most).best)).toBe(97.17);
+    expect(hundredths(whenFull(run(most)).strength)).toBe(97.15);
+    const each = [{}, { plates: 60 }, { reflux: 30 }, { efficiency: 1 }];
+    expect(each.map((change) => percent(whenFull(run(change)).strength))).toEqual([93.6, 95.6, 95, 94.9]);
+    const model = activityModel(DEFAULT_ACTIVITY);
+    const ceiling = [atm, 70_000].map((pressure) => {
+      const found = azeotrope(model, pressure);
+      return found.found ? percent(strengthFromMoleFraction(found.moleFraction)) : Number.NaN;
+    });
+    expect(ceiling).toEqual([97.2, 97.4]);
+    // More plates stop helping by about thirty; reflux goes on.
+    const at = (change: Partial<Scenario>): number => 100 * whenFull(run(change)).strength;
+    expect(at({ plates: 60 }) - at({ plates: 30 })).toBeLessThan(0.05);
+    expect(at({ plates: 30 }) - at({ plates: 12 })).toBeGreaterThan(1);
+    expect(at({ reflux: 20 }) - at({ reflux: 12 })).toBeGreaterThan(0.05);
+  });
+});
+
+function plain(text: string): string {
+  return text.replaceAll('\u00a0', ' ');
+}

@@ -10,8 +10,17 @@ import { fileURLToPath } from 'node:url';
 import { largestDifference } from './yardstick.mjs';
 
 const folder = fileURLToPath(new URL('peers/', import.meta.url));
+const CVODE_SWEEP = ['1e-5', '1e-6', '5e-7', '3e-7', '2e-7', '1e-7', '5e-8', '3e-8', '1e-8'];
+const SCIPY_SWEEP = ['1e-5', '1e-6', '3e-7', '1e-7', '3e-8'];
+const SCIPY_NAMES = {
+  BDF: 'scipy solve_ivp BDF',
+  Radau: 'scipy solve_ivp Radau',
+  LSODA: 'scipy solve_ivp LSODA',
+  odeint: 'scipy odeint (LSODA)',
+  'LSODA,numpy': 'scipy solve_ivp LSODA, numpy',
+};
 
-/** Rows of every peer that can be had: { name, tolerance, ms, error, work }; and notes on those that cannot. */
+/** Rows of every peer that can be had: { name, tolerance, ms, least, error, work }; and notes on those that cannot. */
 export function peerRows(slice, reference) {
   const scratch = mkdtempSync(join(tmpdir(), 'kettle-bench-'));
   const rows = [];
@@ -22,19 +31,18 @@ export function peerRows(slice, reference) {
     attempt(notes, 'SUNDIALS CVODE', ['libsundials-dev', 'gcc', 'libc6-dev'], () => {
       const program = join(scratch, 'cvode');
       const libraries = ['-lsundials_cvode', '-lsundials_nvecserial', '-lm'];
-      execFileSync('cc', ['-O3', '-march=native', '-o', program, join(folder, 'cvode.c'), ...libraries], {
-        stdio: 'pipe',
-      });
-      const sweep = ['1e-5', '1e-6', '3e-7', '1e-7', '3e-8', '1e-8'];
-      for (const line of lines(program, [table, '101', ...sweep]))
-        rows.push(row('CVODE, banded, C -O3', line, reference));
+      compile(['-o', program, join(folder, 'cvode.c'), ...libraries]);
+      for (const [weights, ...line] of lines(program, [table, '201', ...CVODE_SWEEP])) {
+        const name = weights === 'ours' ? 'CVODE, C -O3, our error weights' : 'CVODE, C -O3';
+        rows.push(row(name, line, reference));
+      }
     });
-    attempt(notes, 'scipy', ['python3-scipy'], () => {
+    attempt(notes, 'scipy', ['python3-scipy', 'gcc', 'libc6-dev'], () => {
+      const library = join(scratch, 'column.so');
+      compile(['-shared', '-fPIC', '-x', 'c', '-o', library, join(folder, 'column.h')]);
       const script = join(folder, 'scipy_ivp.py');
-      const sweep = ['1e-6', '1e-7', '3e-8', '1e-8'];
-      for (const line of lines('/usr/bin/python3', [script, table, '5', ...sweep])) {
-        const [method, ...rest] = line;
-        rows.push(row(`scipy ${method}`, rest, reference));
+      for (const [method, ...line] of lines('/usr/bin/python3', [script, library, table, '7', ...SCIPY_SWEEP])) {
+        rows.push(row(SCIPY_NAMES[method], line, reference));
       }
     });
   } finally {
@@ -43,9 +51,14 @@ export function peerRows(slice, reference) {
   return { rows, notes };
 }
 
-function row(name, [tolerance, ms, steps, sides, ...spout], reference) {
+function row(name, [tolerance, least, median, steps, sides, ...spout], reference) {
   const error = largestDifference(Float64Array.from(spout, Number), reference);
-  return { name, tolerance, ms: Number(ms), error, work: steps === '-1' ? `${sides} sides` : `${steps} steps` };
+  const work = steps === '-1' ? `${sides} sides` : `${steps} steps, ${sides} sides`;
+  return { name, tolerance: Number(tolerance), ms: Number(median), least: Number(least), error, work };
+}
+
+function compile(args) {
+  execFileSync('cc', ['-O3', '-march=native', ...args], { stdio: 'pipe' });
 }
 
 function lines(program, args) {

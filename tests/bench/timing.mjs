@@ -1,9 +1,10 @@
-// Median time of a call after warm-up, in milliseconds.
+// Times of a call after warm-up, in milliseconds, and tables of them. The least time is what the call costs; the median is what it costs
+// beside whatever else the machine does.
 
 import { performance } from 'node:perf_hooks';
 
-/** Runs `call` until it is warm, then `samples` times; returns the median in ms. */
-export function medianTime(call, { warmUp = 200, samples = 301 } = {}) {
+/** Runs `call` until it is warm, then `samples` times; returns { ms: median, least }. */
+export function timed(call, { warmUp = 300, samples = 501 } = {}) {
   for (let i = 0; i < warmUp; i++) call();
   const times = [];
   for (let i = 0; i < samples; i++) {
@@ -11,20 +12,25 @@ export function medianTime(call, { warmUp = 200, samples = 301 } = {}) {
     call();
     times.push(performance.now() - start);
   }
-  return times.sort((a, b) => a - b)[samples >> 1];
+  times.sort((a, b) => a - b);
+  return { ms: times[samples >> 1], least: times[0] };
 }
 
-/** Time at an error, by straight lines between the runs' logarithms; null where no two runs enclose it. */
-export function timeAtError(runs, error) {
+/** `ms` and `least` at an error, by straight lines between the runs' logarithms; null where no two runs enclose it. */
+export function timesAtError(runs, error) {
   const sorted = runs.filter((run) => run.error > 0).sort((a, b) => a.error - b.error);
   for (let i = 1; i < sorted.length; i++) {
     const [fine, coarse] = [sorted[i - 1], sorted[i]];
     if (fine.error > error || coarse.error < error) continue;
     const part = Math.log(error / fine.error) / Math.log(coarse.error / fine.error);
-    return Math.exp(Math.log(fine.ms) + part * Math.log(coarse.ms / fine.ms));
+    const between = (key) => Math.exp(Math.log(fine[key]) + part * Math.log(coarse[key] / fine[key]));
+    return { ms: between('ms'), least: between('least') };
   }
   return null;
 }
+
+/** Milliseconds as printed. */
+export const inMs = (time) => (time >= 10 ? time.toFixed(1) : time.toFixed(3));
 
 /** A Markdown table, columns aligned. */
 export function table(header, rows) {

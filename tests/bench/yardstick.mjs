@@ -8,18 +8,17 @@ import { columnSystem } from '../../dist/lib/run/column/column-system.js';
 import { createIntegrator } from '../../dist/lib/numerics/stiff/integrate.js';
 import { RODAS5P } from '../../dist/lib/numerics/stiff/rodas5p.js';
 
-const PLATES = 20;
 const RATE = 0.13;
 const OUTPUTS = 180;
 const INTERVAL = 60 * RATE; // mol boiled up between outputs
 
-/** The yardstick as a problem for the public door. */
-export function yardstickProblem(tolerance, activity) {
+/** The yardstick as a problem for the public door; `plates` other than 20 for the cost of a plate. */
+export function yardstickProblem(tolerance, activity, plates = 20) {
   return {
     kind: 'column',
-    charge: { kind: 'amount', amount_mol: 5200 + 2 * PLATES + 1, moleFraction: 0.0405 },
+    charge: { kind: 'amount', amount_mol: 5200 + 2 * plates + 1, moleFraction: 0.0405 },
     column: {
-      plates: PLATES,
+      plates,
       efficiency: 1,
       plateHoldUp_mol: 2,
       condenserHoldUp_mol: 1,
@@ -36,11 +35,11 @@ export function yardstickProblem(tolerance, activity) {
 }
 
 /** The bare integration, storage reused: a function that runs it and returns the 180 spout mole fractions. */
-export function bareYardstick(system, activity, tableau, tolerance) {
-  const column = columnSystem(yardstickProblem(tolerance, activity), system.curve(activity));
+export function bareYardstick(system, activity, method, tolerance, plates = 20) {
+  const column = columnSystem(yardstickProblem(tolerance, activity, plates), system.curve(activity));
   Object.assign(column.flows, { returned: 0.75, drawn: 0.25 });
   const { layout } = column;
-  const integrator = createIntegrator(columnEquations(column, tolerance), tableau);
+  const integrator = createIntegrator(columnEquations(column, tolerance), method);
   const start = new Float64Array(layout.size).fill(0.0405);
   start[layout.time] = 0;
   start[layout.kettleEthanol] = 0.0405 * 5200;
@@ -66,8 +65,8 @@ export function bareYardstick(system, activity, tableau, tolerance) {
 }
 
 /** The converged solution to compare with. */
-export function converged(system, activity) {
-  return Float64Array.from(bareYardstick(system, activity, RODAS5P, 1e-12).run());
+export function converged(system, activity, plates = 20) {
+  return Float64Array.from(bareYardstick(system, activity, RODAS5P, 1e-12, plates).run());
 }
 
 /** Largest difference of two runs of the spout. */

@@ -1,0 +1,42 @@
+// One worker's share of the batch: solves its columns at the tolerance it is sent, answers with the strengths of what they collect.
+
+import { parentPort, workerData } from 'node:worker_threads';
+import { createEthanolWater, solveColumn } from '../../dist/lib/index.js';
+
+const { part, parts, activity } = workerData;
+const system = createEthanolWater();
+const SIDE = 40;
+
+parentPort.on('message', (tolerance) => {
+  const strengths = [];
+  for (let i = part; i < SIDE * SIDE; i += parts) {
+    const plates = 1 + (i % SIDE);
+    const reflux = 0.5 * 40 ** (Math.floor(i / SIDE) / (SIDE - 1));
+    const run = solveColumn(problem(plates, reflux, tolerance), system);
+    strengths.push(run.pureAlcoholCollected_m3.at(-1) / run.collectedVolume_m3.at(-1));
+  }
+  parentPort.postMessage(strengths);
+});
+
+function problem(plates, reflux, tolerance) {
+  return {
+    kind: 'column',
+    charge: { kind: 'volume', volume_m3: 0.12, strength: 0.095 },
+    column: {
+      plates,
+      efficiency: 1,
+      plateHoldUp_mol: 2,
+      condenserHoldUp_mol: 1,
+      headPressure_Pa: 101325,
+      plateDrop_Pa: 0,
+    },
+    activity,
+    heat: { kind: 'power', power_W: 5500 },
+    sheet: [
+      { reflux: 'total', until: [{ kind: 'duration', seconds: 1800 }] },
+      { reflux, until: [{ kind: 'alcoholLeftBelow', share: 0.2 }] },
+    ],
+    outputs: { kind: 'every', interval_s: 1e6 },
+    tolerance,
+  };
+}

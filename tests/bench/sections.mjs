@@ -1,0 +1,10 @@
+// What the benchmark measures, in the order of the page: one file each, one line each. A section is an object
+// { title, run(bench) } whose run gives lines of Markdown; `bench` holds the built library, a system and the activity model.
+
+import { allocation } from './sections/allocation.mjs';
+import { batch } from './sections/batch.mjs';
+import { calls } from './sections/calls.mjs';
+import { perPlate } from './sections/per-plate.mjs';
+import { yardstick } from './sections/yardstick.mjs';
+
+export const SECTIONS = [yardstick, perPlate, batch, calls, allocation];

@@ -3,7 +3,7 @@
 // the numbers, the answers to what it asked, and ways to act; an entry never reaches for anything else.
 
 import type { NumberSpecs } from '../state/number-specs.js';
-import type { Json } from '../state/notebook-record.js';
+import type { Common, Json } from '../state/notebook-record.js';
 import type { RunCursor } from '../state/run-cursor.js';
 import type { ParameterKey, Scenario } from '../state/scenario.js';
 import type { UnitSystem } from '../text/unit-systems.js';
@@ -100,9 +100,10 @@ export interface Here<Data = Json, Asked extends Asks = Asks> {
   /** The cursor all figures of the page share. */
   readonly cursor: RunCursor;
   readonly moveCursor: (cursor: RunCursor) => void;
-  /** Switched on for the whole page. */
-  readonly switches: readonly string[];
-  readonly turn: (name: string) => void;
+  /** What entries of the page share, by name: what is laid over figures, what is set beside the others. */
+  readonly common: Common;
+  /** Sets one of them; undefined forgets it. Undone like everything else. */
+  readonly setCommon: (name: string, value: Json | undefined, words?: ChangeWords) => void;
 
   /** Changes what the entry is; from the data of that moment, so that two changes never lose each other. */
   readonly change: (next: (data: Data) => Data, words?: ChangeWords) => void;
@@ -150,9 +151,9 @@ export interface EntryKind<Data = Json, Asked extends Asks = Asks> {
   /** Loads what `asks` and `view` need for these data; the page waits for it. */
   readonly prepare?: (data: Data) => Promise<void>;
   /** Asked together with the rest of the page. Pure; the very same record when nothing it uses changes. */
-  readonly asks?: (data: Data, scenario: Scenario) => Asked;
+  readonly asks?: (data: Data, scenario: Scenario, common: Common) => Asked;
   /** Asked when the figures stand and the numbers rest, one at a time. Pure; the same record for the same input. */
-  readonly asksLater?: (data: Data, scenario: Scenario) => Asks;
+  readonly asksLater?: (data: Data, scenario: Scenario, common: Common) => Asks;
   /** The entry on the page, in its column. Light DOM. */
   readonly view: (here: Here<Data, Asked>) => unknown;
   /** Beside it in the margin; under it on a phone. */

@@ -32,12 +32,15 @@ export interface PageRecord {
   readonly entries: readonly EntryRecord[];
 }
 
+/** Values that entries of one page share, by name. */
+export type Common = Readonly<Record<string, Json>>;
+
 /** What the reader did on a page without changing what the page is. */
 export interface PageWork {
   /** The numbers of the runs kept as pencil lines, the oldest first. */
   readonly pencils: readonly Scenario[];
-  /** What is switched on for the whole page: points laid over, another law drawn. */
-  readonly switches: readonly string[];
+  /** What entries of the page share, by name: points laid over the figures, stills set beside the others. */
+  readonly common: Common;
   /** By the id of an entry: a guess drawn, an answer written, a row added. The entry's kind knows its shape. */
   readonly entries: Readonly<Record<string, Json>>;
 }
@@ -53,7 +56,7 @@ export interface Notebook {
   readonly work: Readonly<Record<string, PageWork>>;
 }
 
-export const noPageWork: PageWork = Object.freeze({ pencils: [], switches: [], entries: {} });
+export const noPageWork: PageWork = Object.freeze({ pencils: [], common: {}, entries: {} });
 
 /** A notebook in which nothing has been done yet. */
 export const newNotebook: Notebook = Object.freeze({

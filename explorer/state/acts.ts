@@ -1,0 +1,57 @@
+// What can be done with any page of a notebook: set a number, keep and rub out pencil lines, set what the
+// entries of a page share, keep what the reader did. Pure; an act that changes nothing gives the same notebook.
+
+import { workOn, type Json, type Notebook, type PageWork } from './notebook-record.js';
+import { withNumber, type ParameterKey, type Scenario } from './scenario.js';
+
+/** Pencil lines kept on a page; the oldest goes first. */
+export const mostPencils = 3;
+
+export function setNumber(notebook: Notebook, key: ParameterKey, value: number): Notebook {
+  const scenario = withNumber(notebook.scenario, key, value);
+  return scenario === notebook.scenario ? notebook : { ...notebook, scenario };
+}
+
+/** Keeps a run, by its numbers, as a pencil line of a page. */
+export function keepPencil(notebook: Notebook, page: string, scenario: Scenario): Notebook {
+  return withWork(notebook, page, (work) => ({ ...work, pencils: [...work.pencils, scenario].slice(-mostPencils) }));
+}
+
+/** Rubs out the latest pencil line of a page. */
+export function rubOutPencil(notebook: Notebook, page: string): Notebook {
+  return withWork(notebook, page, (work) =>
+    work.pencils.length === 0 ? work : { ...work, pencils: work.pencils.slice(0, -1) },
+  );
+}
+
+/** Sets what entries of a page share under a name; undefined forgets it. */
+export function setCommon(notebook: Notebook, page: string, name: string, value: Json | undefined): Notebook {
+  return withWork(notebook, page, (work) => {
+    if (work.common[name] === value) return work;
+    const { [name]: _, ...others } = work.common;
+    return { ...work, common: value === undefined ? others : { ...others, [name]: value } };
+  });
+}
+
+/** Keeps what the reader did with an entry; undefined forgets it. */
+export function keepWork(
+  notebook: Notebook,
+  page: string,
+  entry: string,
+  next: (work: Json | undefined) => Json | undefined,
+): Notebook {
+  return withWork(notebook, page, (work) => {
+    const before = work.entries[entry];
+    const after = next(before);
+    if (after === before) return work;
+    const { [entry]: _, ...others } = work.entries;
+    return { ...work, entries: after === undefined ? others : { ...others, [entry]: after } };
+  });
+}
+
+/** A notebook with other work on a page; the same where the work is. */
+export function withWork(notebook: Notebook, page: string, next: (work: PageWork) => PageWork): Notebook {
+  const before = workOn(notebook, page);
+  const after = next(before);
+  return after === before ? notebook : { ...notebook, work: { ...notebook.work, [page]: after } };
+}

@@ -1,40 +1,74 @@
 // 'One charge, three stills': what each still makes of the charge, in words and as a table.
 
 import { html, nothing } from 'lit';
-import { strengthByStill } from '../figures/strength-by-still.js';
+import type { TrainSolution } from '#lib/index.js';
+import { stillMultiples } from '../figures/still-multiples.js';
 import type { StrengthByStillRows } from '../figures/rows.js';
 import type { Answered } from '../pages/notebook-page.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
-import { heatingUp, inventedStills, stillNames, stillResults } from '../state/three-stills.js';
-import type { StillName, StillResults, StillsQuestions } from '../state/three-stills.js';
+import { inventedStills, ownNames, stillNames, stillResults } from '../state/three-stills.js';
+import type { OwnStill, StillName, StillResults, StillsQuestions } from '../state/three-stills.js';
 import { numberWithUnit } from '../components/number/number-spec.js';
 import type { NumberSpecs } from '../state/number-specs.js';
-import { clock, fixed, joined, percent, trimmed } from '../text/format.js';
+import { clock, fixed, joined, percent } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import { ink, print, roundStrength } from './words.js';
 
 export type Stills = Answered<StillsQuestions>;
-export type Results = Readonly<Record<StillName, StillResults>>;
-export { strengthByStill };
+export type Results = Readonly<Record<'pot' | 'doubler' | 'column', StillResults>> &
+  Readonly<Partial<Record<StillName, StillResults>>>;
+export { stillMultiples };
 
-/** Results of all three above the strength that counts. */
-export function resultsOf(now: Stills): Results {
-  const { heat, wantedStrength } = now.scenario;
-  const of = (name: StillName): StillResults => stillResults(now.answers[name].solution, wantedStrength, heat);
-  return { pot: of('pot'), doubler: of('doubler'), column: of('column') };
+/** The stills that stand on the page, in order. */
+export function namesOf({ answers }: Stills): readonly StillName[] {
+  return [...stillNames, ...ownNames.filter((name) => answers[name] !== undefined)];
 }
 
-/** Rows of the figure: heavier the more the still does. */
-export function stillRows(now: Stills, units: UnitSystem, specs: NumberSpecs): StrengthByStillRows {
-  const { pot, doubler, column, equilibrium } = now.answers;
-  const plates = now.scenario.plates === 0 ? 'no plates' : numberWithUnit(specs.plates, now.scenario.plates);
+/** The run of a still that stands on the page. */
+export function runOf({ answers }: Stills, name: StillName): TrainSolution {
+  const answer = answers[name];
+  if (answer?.kind !== 'train') throw new Error(`no run of ${name}`);
+  return answer.solution;
+}
+
+/** Results of all above the strength that counts. */
+export function resultsOf(now: Stills): Results {
+  const entries = namesOf(now).map((name): [StillName, StillResults] => [
+    name,
+    stillResults(runOf(now, name), now.scenario.wantedStrength),
+  ]);
+  return Object.fromEntries(entries) as unknown as Results;
+}
+
+/** What a still of plates is called. */
+export function columnLabel({ plates, reflux }: OwnStill, specs: NumberSpecs): string {
+  const many = plates === 0 ? 'no plates' : numberWithUnit(specs.plates, plates);
+  return `${many}, reflux ${numberWithUnit(specs.reflux, reflux)}`;
+}
+
+/** Labels in the order of the stills. */
+export function labelsOf(now: Stills, own: readonly OwnStill[], specs: NumberSpecs): readonly string[] {
+  const names = ['bare pot', 'pot with a doubler', columnLabel(now.scenario, specs)];
+  return [...names, ...own.map((still) => columnLabel(still, specs))].slice(0, namesOf(now).length);
+}
+
+/** Rows of the figure: a panel a still. */
+export function stillRows(
+  now: Stills,
+  own: readonly OwnStill[],
+  units: UnitSystem,
+  specs: NumberSpecs,
+): StrengthByStillRows {
+  const short = ['pot', 'doubler', 'column', 'own 1', 'own 2', 'own 3'];
+  const labels = labelsOf(now, own, specs);
   return {
-    stills: [
-      { label: plates, shortLabel: 'column', weight: 'result', run: column.solution },
-      { label: 'one doubler', shortLabel: 'doubler', weight: 'second', run: doubler.solution },
-      { label: 'bare pot', shortLabel: 'pot', weight: 'third', run: pot.solution },
-    ],
-    azeotrope: azeotropeRow(equilibrium, now.scenario.pressure, units.pressure),
+    stills: namesOf(now).map((name, index) => ({
+      label: labels[index]!,
+      shortLabel: short[index]!,
+      weight: 'result',
+      run: runOf(now, name),
+    })),
+    azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure, units.pressure),
     threshold: now.scenario.wantedStrength,
     units,
   };
@@ -87,7 +121,7 @@ function above(name: string, results: StillResults, wanted: unknown, units: Unit
   const shown = units.volume.toShown(pureAlcoholAbove_m3);
   const pure = ink(joined(fixed(shown, shown >= 0.1 ? 2 : 3), units.volume.unit));
   return html`${name} stays above ${wanted} for ${ink(volumeInWords(volumeAbove_m3, units))} and brings over ${pure} of
-  pure alcohol, ${ink(percent(shareAbove))} of what is in the charge.`;
+  pure alcohol, ${ink(percent(shareAbove))} of all that was filled in.`;
 }
 
 /** Whether every run ended with the same share of the alcohol; a very strong charge is used up before. */
@@ -101,49 +135,55 @@ export function endedByAlcohol(now: Stills): boolean {
 function endedWords(now: Stills): unknown {
   const share = print(percent(1 - inventedStills.alcoholLeft));
   return endedByAlcohol(now)
-    ? html`All three go on until ${share} of the charge’s alcohol is out of the still.`
+    ? html`All go on until ${share} of all alcohol filled in is out of the still.`
     : html`Not every run gets to ${share} of the alcohol: with this charge one ends before.`;
 }
 
 /** The same in numbers, a column a still. */
-export function recoveredTable(now: Stills, results: Results, units: UnitSystem): unknown {
+export function recoveredTable(
+  now: Stills,
+  results: Results,
+  own: readonly OwnStill[],
+  units: UnitSystem,
+  specs: NumberSpecs,
+): unknown {
   const { volume, strength } = units;
   const digits = volume.toShown(now.scenario.chargeVolume) < 10 ? 3 : 2;
   const pure = (m3: number): string => fixed(volume.toShown(m3), digits);
   const amount = digits === 3 ? pure : volume.text;
   const wanted = roundStrength(now.scenario.wantedStrength, units);
   const energy = energyShown(units);
-  const none = '–';
   const orNone = (value: number | null, text: (value: number) => string): string =>
-    value === null ? none : text(value);
+    value === null ? '–' : text(value);
+  const names = namesOf(now);
+  const row = (label: string, text: (result: StillResults) => string): unknown =>
+    html`<tr>
+      <th scope="row">${label}</th>
+      ${names.map((name) => html`<td class="ink">${text(results[name]!)}</td>`)}
+    </tr>`;
   return html`<p class="table-title"><b>What comes over</b>, from the same charge</p>
-    <table class="figures-table">
-      <thead>
-        <tr>
-          <th scope="col">still</th>
-          <th scope="col">bare pot</th>
-          <th scope="col">one doubler</th>
-          <th scope="col">column</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${row(`pure alcohol above ${wanted}, ${volume.unit}`, results, (r) => orNone(r.pureAlcoholAbove_m3, pure))}
-        ${row('its share of the charge’s', results, (r) => orNone(r.shareAbove, (share) => percent(share)))}
-        ${row(`collected above ${wanted}, ${volume.unit}`, results, (r) => orNone(r.volumeAbove_m3, amount))}
-        ${row(`its strength, ${strength.unit}`, results, (r) => orNone(r.meanAbove, strength.text))}
-        ${row(`all collected, ${volume.unit}`, results, (r) => amount(r.collected_m3))}
-        ${row(`its strength, ${strength.unit}`, results, (r) => strength.text(r.pureAlcohol_m3 / r.collected_m3))}
-        ${row('time from the first vapour', results, (r) => clock(r.duration_s))}
-        ${row(`heat in that time, ${energy.unit}`, results, (r) => energy.text(r.heat_J))}
-      </tbody>
-    </table>`;
-}
-
-function row(label: string, results: Results, text: (results: StillResults) => string): unknown {
-  return html`<tr>
-    <th scope="row">${label}</th>
-    ${stillNames.map((name) => html`<td class="ink">${text(results[name])}</td>`)}
-  </tr>`;
+    <div class="wide-table">
+      <table class="figures-table">
+        <thead>
+          <tr>
+            <th scope="col">still</th>
+            ${labelsOf(now, own, specs).map((label) => html`<th scope="col">${label}</th>`)}
+          </tr>
+        </thead>
+        <tbody>
+          ${row(`pure alcohol above ${wanted}, ${volume.unit}`, (r) => orNone(r.pureAlcoholAbove_m3, pure))}
+          ${row('its share of all filled in', (r) => orNone(r.shareAbove, (share) => percent(share)))}
+          ${row(`collected above ${wanted}, ${volume.unit}`, (r) => orNone(r.volumeAbove_m3, amount))}
+          ${row(`its strength, ${strength.unit}`, (r) => orNone(r.meanAbove, strength.text))}
+          ${row(`all collected, ${volume.unit}`, (r) => amount(r.collected_m3))}
+          ${row(`its strength, ${strength.unit}`, (r) => strength.text(r.pureAlcohol_m3 / r.collected_m3))}
+          ${row('until the first vapour', (r) => clock(r.heatingUp_s))}
+          ${row('time in all', (r) => clock(r.duration_s))}
+          ${row(`heat in all, ${energy.unit}`, (r) => energy.text(r.heat_J))}
+          ${row('lost by the walls', (r) => percent(r.lost_J / r.heat_J))}
+        </tbody>
+      </table>
+    </div>`;
 }
 
 // An hour of the unit of power: kWh, or BTU.
@@ -153,41 +193,22 @@ function energyShown(units: UnitSystem): { unit: string; text: (joule: number) =
   return { unit, text: (joule) => units.power.text(joule / hour_s) };
 }
 
-/** What comes before the first vapour, for the margin. */
-export function heatingUpWords(now: Stills, units: UnitSystem): unknown {
-  const { heat_J, duration_s } = heatingUp(now.scenario);
-  const energy = energyShown(units);
-  const from = joined(trimmed(units.temperature.toShown(inventedStills.filledAt_K), 1), units.temperature.unit);
+/** What the doubler of this page is, and where its own page stands. */
+export function doublerWords(
+  now: Stills,
+  results: Results,
+  units: UnitSystem,
+  volume: unknown,
+  strength: unknown,
+): unknown {
+  const { doubler, pot } = results;
   return html`<p>
-    Time and heat count from the first vapour. Heating the charge up from ${from} comes before, the same for all three:
-    ${ink(joined(energy.text(heat_J), energy.unit))}, ${ink(clock(duration_s))} at this heat. The still’s metal and what
-    its walls lose are not counted; they would add to both.
+    The doubler starts cold with a charge of its own, here ${volume} at
+    <span class="kept-together">${strength}.</span> The pot’s vapour condenses in it until it boils, and so its spout
+    runs ${ink(clock(Math.max(0, doubler.heatingUp_s - pot.heatingUp_s)))} later than the pot’s. Its best is
+    ${ink(units.strength.withUnit(doubler.best))}, the pot’s ${ink(units.strength.withUnit(pot.best))}; what it does,
+    and why, has <a href="#the-doubler">a page of its own</a>.
   </p>`;
-}
-
-/** What the doubler of this page is, and is not. */
-export function doublerWords(now: Stills, reflux: unknown): unknown {
-  const nothingBack = now.scenario.doublerReflux === 0;
-  return html`<p>
-      A doubler boils a second time what the pot sends over. Here it is one ideal plate: the pot’s vapour bubbles
-      through its liquid, a stronger vapour leaves it, and some of that runs back, here
-      <span class="kept-together">${reflux}.</span>
-      ${
-        nothingBack
-          ? html`With nothing running back its line lies on the pot’s: once warm, it passes on what it gets.`
-          : html`What runs back is what keeps it at work. Once it is warm, a doubler with nothing running back passes on
-            what it gets: in the long run its vapour is the pot’s.`
-      }
-    </p>
-    <p>
-      A real doubler starts cold with a charge of its own, often low wines or feints, and lives on that charge while it
-      lasts. That is a page of its own and comes later; until then do not read this line as a thumper’s.
-    </p>
-    ${
-      nothingBack
-        ? nothing
-        : html`<p><em>Try it.</em> Set what runs back to 0 : 1 and watch its line sink onto the pot’s.</p>`
-    }`;
 }
 
 /** The question: the column's heat as a multiple of the pot's. */

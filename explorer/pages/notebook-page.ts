@@ -101,7 +101,11 @@ export abstract class NotebookPage<Asked extends Questions = Questions> extends 
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (!changed.has('scenario')) return;
+    if (changed.has('scenario')) this.ask();
+  }
+
+  /** Asks what the page asks now; for a page whose questions depend on more than the numbers. */
+  protected ask(): void {
     const questions = this.questions(this.scenario);
     if (questions === this.#asked) return;
     this.#asked = questions;

@@ -141,18 +141,6 @@ export const parameters: readonly Parameter[] = [
     tooLow: 'is less than at the highest villages',
   },
   {
-    key: 'doublerReflux',
-    inAddress: 'doubler-reflux',
-    label: 'reflux ratio of the doubler',
-    quantity: 'ratio',
-    low: 0,
-    high: 30,
-    start: 1,
-    grain: everywhere(0, 30, 0.25, 2),
-    tooHigh: 'would hardly let anything out',
-    tooLow: 'is less than nothing sent back',
-  },
-  {
     key: 'doublerVolume',
     inAddress: 'doubler-volume',
     label: 'what the doubler is charged with',

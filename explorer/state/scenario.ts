@@ -15,8 +15,6 @@ export interface Scenario {
   readonly heat: number;
   /** Air pressure at the spout, Pa. */
   readonly pressure: number;
-  /** L/D of what runs back to a doubler. */
-  readonly doublerReflux: number;
   /** Filled into the doubler, at 20 °C, m³. */
   readonly doublerVolume: number;
   /** % vol / 100 at 20 °C. */

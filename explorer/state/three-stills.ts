@@ -1,98 +1,130 @@
-// 'One charge, three stills': the same charge as three problems, all run until the same share of its
-// alcohol has come over, and what each comes to. The doubler is one ideal plate here: what runs back
-// from its reflux is all that keeps it at work.
+// 'One charge, three stills': the same charge as problems of real stills, from lighting up until the same share of all
+// alcohol has come over, and what each comes to. Beside the three of the page stand up to three of the reader's own.
 
-import { activityModel, DEFAULT_ACTIVITY, heatToBoil, toSI, type RunSolution, type StopRule } from '#lib/index.js';
-import type { EquilibriumQuestion, RunQuestion } from '../worker/questions.js';
-import { beforeItRunsLow, chargeOf, columnProblem } from './derive.js';
+import { DEFAULT_ACTIVITY, type StopRule, type TrainSolution, type TrainStep } from '#lib/index.js';
+import type { EquilibriumQuestion, TrainQuestion } from '../worker/questions.js';
+import { chargeOf, invented } from './derive.js';
+import { inventedStill } from './invented-stills.js';
 import { remembered } from './memo.js';
 import { runResults, type RunResults } from './run-results.js';
 import type { Scenario } from './scenario.js';
 
 /** Invented for this page. */
 export const inventedStills = {
-  /** Every run ends when this share of the charge's alcohol is left in the still. */
+  /** Every run ends when this share of all alcohol filled in is left in the still, ... */
   alcoholLeft: 0.05,
-  /** What the doubler's plate and its condenser hold, as a share of the column's: a film, so that its first drops are few. */
-  doublerHoldUp: 0.1,
-  /** The charge is filled in at this temperature, K. */
-  filledAt_K: toSI(20, '°C'),
+  /** ... or when so much of the charge's volume has come over. */
+  mostCollected: 0.85,
 } as const;
 
-/** What the page asks, by name. */
+/** A still of the reader's own, kept beside the others: the numbers that make it. */
+export type OwnStill = Pick<Scenario, 'plates' | 'efficiency' | 'reflux'>;
+export const mostOwnStills = 3;
+
+/** What the page asks, by name; stills of the reader's own are own0, own1, ... */
 export type StillsQuestions = {
-  readonly pot: RunQuestion;
-  readonly doubler: RunQuestion;
-  readonly column: RunQuestion;
+  readonly pot: TrainQuestion;
+  readonly doubler: TrainQuestion;
+  readonly column: TrainQuestion;
+  readonly own0?: TrainQuestion;
+  readonly own1?: TrainQuestion;
+  readonly own2?: TrainQuestion;
   readonly equilibrium: EquilibriumQuestion;
 };
 
-/** The three stills in the order of the page. */
+/** The three stills of the page, and all that can stand on it, in order. */
 export const stillNames = ['pot', 'doubler', 'column'] as const;
-export type StillName = (typeof stillNames)[number];
+export const ownNames = ['own0', 'own1', 'own2'] as const;
+export type StillName = (typeof stillNames)[number] | (typeof ownNames)[number];
 
-/** The questions of the page; the same record for the same scenario. */
-export const stillsQuestions = remembered((scenario: Scenario): StillsQuestions => {
-  const { heat, pressure } = scenario;
-  // One rule for all three, that of the column: what its plates hold cannot come over.
-  const until: readonly StopRule[] = [
-    { kind: 'alcoholLeftBelow', share: inventedStills.alcoholLeft },
-    beforeItRunsLow(scenario),
-  ];
-  const column = columnProblem(scenario);
-  const doubler = columnProblem({ ...scenario, plates: 1, efficiency: 1, reflux: scenario.doublerReflux });
+const drawingTolerance = 1e-4;
+
+/** The questions of the page; the same record for the same scenario and stills. */
+export const stillsQuestions = remembered((scenario: Scenario, own: readonly OwnStill[] = noneOwn): StillsQuestions => {
+  const { doublerVolume, doublerStrength, pressure } = scenario;
+  const charge = { kind: 'volume', volume_m3: doublerVolume, strength: doublerStrength } as const;
   return {
-    pot: {
-      kind: 'run',
-      problem: {
-        kind: 'simple',
-        charge: chargeOf(scenario),
-        pressure_Pa: pressure,
-        activity: DEFAULT_ACTIVITY,
-        heat: { kind: 'power', power_W: heat },
-        until,
-      },
-    },
-    doubler: {
-      kind: 'run',
-      problem: {
-        ...doubler,
-        column: {
-          ...doubler.column,
-          plateHoldUp_mol: inventedStills.doublerHoldUp * doubler.column.plateHoldUp_mol,
-          condenserHoldUp_mol: inventedStills.doublerHoldUp * doubler.column.condenserHoldUp_mol,
-        },
-        sheet: [{ reflux: scenario.doublerReflux, until }],
-      },
-    },
-    column: { kind: 'run', problem: { ...column, sheet: [column.sheet[0]!, { reflux: scenario.reflux, until }] } },
+    pot: question(scenario, [], null),
+    doubler: question(scenario, [charge], null),
+    column: question(scenario, [], scenario),
+    ...Object.fromEntries(own.map((still, index) => [ownNames[index]!, question(scenario, [], still)])),
     equilibrium: { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa: pressure },
   };
 });
+const noneOwn: readonly OwnStill[] = [];
 
-/** What comes before every run: the heat that brings the charge to the boil, J, and how long it takes, s. */
-export const heatingUp = remembered((scenario: Scenario): { readonly heat_J: number; readonly duration_s: number } => {
-  const { heat, pressure } = scenario;
-  const heat_J = heatToBoil(chargeOf(scenario), inventedStills.filledAt_K, pressure, activityModel(DEFAULT_ACTIVITY));
-  return { heat_J, duration_s: heat_J / heat };
-});
+type DoublerFilling = { readonly kind: 'volume'; readonly volume_m3: number; readonly strength: number };
+
+function question(
+  scenario: Scenario,
+  doublerCharges: readonly DoublerFilling[],
+  column: OwnStill | null,
+): TrainQuestion {
+  const { chargeVolume, heat, pressure } = scenario;
+  const plates = column?.plates ?? 0;
+  const efficiency = column?.efficiency ?? 1;
+  const all = doublerCharges.reduce((sum, { volume_m3 }) => sum + volume_m3, chargeVolume);
+  const until: readonly StopRule[] = [
+    { kind: 'alcoholLeftBelow', share: inventedStills.alcoholLeft },
+    { kind: 'collectedVolume', volume_m3: inventedStills.mostCollected * all },
+  ];
+  return {
+    kind: 'train',
+    problem: {
+      kind: 'train',
+      still: inventedStill({ chargeVolume, heat, pressure, doublerCharges, plates, efficiency }),
+      charge: chargeOf(scenario),
+      doublerCharges: doublerCharges.map((charge) => ({ charge })),
+      activity: DEFAULT_ACTIVITY,
+      power_W: heat,
+      sheet: sheetOf(plates, column?.reflux ?? 0, until),
+      outputs: { kind: 'perStep', points: 1 },
+      start: 'cold',
+      tolerance: drawingTolerance,
+    },
+  };
+}
+
+/** A pot gives from the first vapour on; a column is first equalised. */
+function sheetOf(plates: number, reflux: number, until: readonly StopRule[]): readonly TrainStep[] {
+  if (plates === 0) {
+    return [
+      { reflux: 'none', until: [{ kind: 'firstVapour' }] },
+      { reflux: 'none', until },
+    ];
+  }
+  return [
+    { reflux: 'total', until: [{ kind: 'firstVapour' }] },
+    { reflux: 'total', until: [{ kind: 'duration', seconds: invented.totalReflux_s }] },
+    { reflux, until },
+  ];
+}
 
 /** What one still makes of the charge. */
 export interface StillResults extends RunResults {
-  /** Heat that boiled it, from the first vapour, J. */
+  /** From lighting up to the first vapour at the condenser, s. */
+  readonly heatingUp_s: number;
+  /** All heat put in, from lighting up, J; and what of it the walls lost. */
   readonly heat_J: number;
+  readonly lost_J: number;
   /** Strength of all that stands above the threshold, as one mixture, % vol / 100; null for nothing. */
   readonly meanAbove: number | null;
 }
 
 /** Results of one still above a strength. */
-export function stillResults(run: RunSolution, threshold: number, power_W: number): StillResults {
+export function stillResults(run: TrainSolution, threshold: number): StillResults {
   const results = runResults(run, threshold);
   const { volumeAbove_m3, pureAlcoholAbove_m3 } = results;
   const anything = volumeAbove_m3 !== null && pureAlcoholAbove_m3 !== null && volumeAbove_m3 > 0;
+  let lost_J = 0;
+  for (let row = 1; row < run.rows; row += 1) {
+    lost_J += ((run.lost_W[row]! + run.lost_W[row - 1]!) / 2) * (run.time_s[row]! - run.time_s[row - 1]!);
+  }
   return {
     ...results,
-    heat_J: power_W * results.duration_s,
+    heatingUp_s: run.firstVapour_s ?? results.duration_s,
+    heat_J: run.supplied_J.at(-1)!,
+    lost_J,
     meanAbove: anything ? pureAlcoholAbove_m3 / volumeAbove_m3 : null,
   };
 }

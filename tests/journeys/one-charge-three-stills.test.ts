@@ -36,12 +36,24 @@ describe('One charge, three stills', () => {
     await reader.sees(() => reader.entry(words), 'The bare pot stays above 40 % vol');
   });
 
-  it('has the doubler fall onto the pot when nothing runs back', async () => {
+  it('lets the doubler’s own charge lift its first spirit', async () => {
     const { reader } = await opened();
-    await reader.press('reflux ratio of the doubler', 'Home');
-    await reader.sees(() => reader.entry('The doubler, honestly'), 'its line lies on the pot’s');
-    const cells = reader.page.getByRole('row', { name: /^all collected/u }).getByRole('cell');
-    await expect.poll(async () => (await cells.allInnerTexts())[1]).toBe((await cells.allInnerTexts())[0]);
+    const doubler = 'The doubler, honestly';
+    const weak = await reader.entry(doubler);
+    await reader.type('strength of the doubler’s charge', '70');
+    await reader.seesChange(() => reader.entry(doubler), weak);
+    await reader.sees(() => reader.figure(), 'pot with a doubler: best 8');
+  });
+
+  it('sets a column of the reader’s own beside the others, and takes it away', async () => {
+    const { reader, problems } = await opened();
+    await reader.page.getByRole('button', { name: 'Set this column beside the others' }).click();
+    await reader.type('plates', '4');
+    await reader.sees(() => reader.figure(), '12 plates, reflux 3 : 1');
+    await reader.sees(() => reader.figure(), '4 plates, reflux 3 : 1');
+    await reader.page.getByRole('button', { name: 'Take away 12 plates, reflux 3 : 1' }).click();
+    await expect.poll(async () => (await reader.figure()).includes('12 plates')).toBe(false);
+    expect(problems).toEqual([]);
   });
 
   it('names the still without plates and without reflux for what it is', async () => {

@@ -42,7 +42,7 @@ describe('One charge, three stills', () => {
     const weak = await reader.entry(doubler);
     await reader.type('strength of the doubler’s charge', '70');
     await reader.seesChange(() => reader.entry(doubler), weak);
-    await reader.sees(() => reader.figure(), 'pot with a doubler: best 8');
+    await reader.sees(() => reader.entry(doubler), 'Its best is 8');
   });
 
   it('sets a column of the reader’s own beside the others, and takes it away', async () => {

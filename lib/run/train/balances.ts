@@ -54,11 +54,16 @@ export abstract class TrainBalances {
   }
 
   rightHandSide(_s: number, u: Float64Array, out: Float64Array): void {
+    this.streams.evaluate(u);
+    this.drum.evaluate(u[this.drumAt + ETHANOL]!, u[this.drumAt + WATER]!);
+    this.balance(u, out);
+  }
+
+  /** The balances at the state whose streams were last evaluated. */
+  protected balance(u: Float64Array, out: Float64Array): void {
     const { streams, drum, drumAt: d, receiverAt: r } = this;
     const { vapourRate, vapourEnthalpy, liquidRate, liquidEnthalpy, liquid, temperature_K, equilibrium } = streams;
     const top = this.count - 1;
-    streams.evaluate(u);
-    drum.evaluate(u[d + ETHANOL]!, u[d + WATER]!);
     const share = this.share(u);
     const duty = this.duty(share) * fade(streams.below_K[top]!);
     let energy = this.controls.power_W / LAMBDA0;

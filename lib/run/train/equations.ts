@@ -16,10 +16,21 @@ const UPPER = 32;
 export class TrainEquations extends TrainBalances implements StiffSystem {
   linearise(_s: number, u: Float64Array, slope: Float64Array): void {
     slope.fill(0);
-    const { streams, drum, drumAt: d } = this;
-    streams.evaluate(u);
-    streams.differentiate(u);
-    drum.evaluate(u[d + ETHANOL]!, u[d + WATER]!);
+    this.streams.evaluate(u);
+    this.drum.evaluate(u[this.drumAt + ETHANOL]!, u[this.drumAt + WATER]!);
+    this.#writeJacobian(u);
+  }
+
+  /** Balances and their derivative at one state, which is worth little more than either. */
+  evaluate(_s: number, u: Float64Array, out: Float64Array): void {
+    this.streams.evaluate(u);
+    this.drum.evaluate(u[this.drumAt + ETHANOL]!, u[this.drumAt + WATER]!);
+    this.balance(u, out);
+    this.#writeJacobian(u);
+  }
+
+  #writeJacobian(u: Float64Array): void {
+    this.streams.differentiate(u);
     const entries = this.matrix.entries;
     entries.fill(0);
     for (let j = 0; j < this.count; j++) this.#lineariseHolder(j, u);

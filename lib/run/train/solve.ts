@@ -2,7 +2,7 @@
 // solver's tolerance and never before.
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
-import { createIntegrator, type StepView } from '../../numerics/stiff/integrate.js';
+import type { StepView } from '../../numerics/stiff/integrate.js';
 import { chargeAmounts, DRY_SHARE } from '../charge.js';
 import { metBefore } from '../column/endings.js';
 import { RuleWatch } from '../column/rule-watch.js';
@@ -13,6 +13,7 @@ import { endingOf } from './endings.js';
 import { TrainEquations } from './equations.js';
 import { LAMBDA0, trainOf } from './holders.js';
 import { JarFilling } from './jars.js';
+import { TrainMethods } from './methods.js';
 import type { TrainProblem, TrainStep } from './problem.js';
 import { TrainRows } from './rows.js';
 import type { TrainSolution } from './solution.js';
@@ -50,7 +51,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     problem.tolerance ?? DEFAULT_TOLERANCE,
     controlsOf(sheet[0]!, still, power_W),
   );
-  const integrator = createIntegrator(equations);
+  const methods = new TrainMethods(equations);
   const moment = new TrainState(equations, train, system.curve(activity).at(holders.at(-1)!.pressure_Pa));
   moment.chargeEthanol_mol = charged.ethanol_mol;
   // A bare pot's spout only ever falls; with plates, doublers or a condenser it first climbs.
@@ -85,7 +86,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     }
     const rules = watch.rules(index);
     const dry_mol = DRY_SHARE * charged.kettle_mol;
-    const end = integrator.run({
+    const end = methods.suiting(moment).run({
       from: time_s,
       to: time_s + longest(step, equations.controls, charged.kettle_mol),
       start: state,
@@ -110,12 +111,11 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     if (ending.kind !== 'stopped') break;
   }
   jars.close(time_s, state);
-  const { accepted, rejected, ...work } = integrator.counts;
   const first = holders.findIndex((holder) => holder.kind === 'plate' || holder.kind === 'packing');
   const plates = holders.filter((holder) => holder.kind === 'plate' || holder.kind === 'packing').length;
   return {
     ending: ending!,
-    statistics: { acceptedSteps: accepted, rejectedSteps: rejected, events, ...work },
+    statistics: { events, ...methods.counts() },
     rows: rows.rows,
     plates,
     stepStarts,

@@ -1,0 +1,43 @@
+// Which integrator suits which stretch of a run. While a still warms up and fills, its equations have many corners, one for every
+// holder that begins to boil or to run over: a one-step method takes them best. Once everything boils and runs, a run is smooth
+// for hours, and a multistep method needs less work for the same error. Order 4, not 5: liquid that runs from plate to plate makes modes
+// that swing, where order 5 is unstable. Measured in docs/benchmarks.md.
+
+import { createIntegrator, type StiffIntegrator } from '../../numerics/stiff/integrate.js';
+import { BDF4 } from '../../numerics/stiff/multistep-step.js';
+import { RODAS4 } from '../../numerics/stiff/rodas4.js';
+import type { StiffMethod } from '../../numerics/stiff/stiff-method.js';
+import type { SolveStatistics } from '../solution.js';
+import type { TrainEquations } from './equations.js';
+import type { TrainState } from './train-state.js';
+
+/** The integrators of one run, made when first needed. */
+export class TrainMethods {
+  readonly #equations: TrainEquations;
+  readonly #made = new Map<StiffMethod, StiffIntegrator>();
+
+  constructor(equations: TrainEquations) {
+    this.#equations = equations;
+  }
+
+  /** The integrator for a stretch that begins at this moment. */
+  suiting(moment: TrainState): StiffIntegrator {
+    const method = moment.settled ? BDF4 : RODAS4;
+    const made = this.#made.get(method) ?? createIntegrator(this.#equations, method);
+    this.#made.set(method, made);
+    return made;
+  }
+
+  /** Work of all of them together. */
+  counts(): Omit<SolveStatistics, 'events'> {
+    const sums = { acceptedSteps: 0, rejectedSteps: 0, rightHandSides: 0, jacobians: 0, factorisations: 0 };
+    for (const { counts } of this.#made.values()) {
+      sums.acceptedSteps += counts.accepted;
+      sums.rejectedSteps += counts.rejected;
+      sums.rightHandSides += counts.rightHandSides;
+      sums.jacobians += counts.jacobians;
+      sums.factorisations += counts.factorisations;
+    }
+    return sums;
+  }
+}

@@ -22,6 +22,12 @@ const lowest = 0.8;
 
 export const ceiling: GuessDefinition = {
   name: 'ceiling',
+  title: 'where more plates lead',
+  axes: ({ strength }) => ({
+    x: { ...plates, step: 4 },
+    y: { ...strength, step: strength.toShown(0.505) - strength.toShown(0.5) },
+  }),
+  caution: 'spout',
   asks: (scenario) => {
     const runs = counts.map((count): [string, Question] => [
       String(count),
@@ -53,10 +59,14 @@ export const ceiling: GuessDefinition = {
       figure,
       rows,
       panel: 'plates',
-      x: { ...plates, step: 4 },
-      y: { ...strength, step: strength.toShown(0.505) - strength.toShown(0.5) },
       field: fieldOf(start, counts.at(-1)!, [Math.floor(10 * rows.strengthFrom) / 10, 1]),
-      asked: { start, answer: { x: counts.slice(1), y: strengths.slice(1) }, x: plates, y: strength, says: 'the column gives' },
+      asked: {
+        start,
+        answer: { x: counts.slice(1), y: strengths.slice(1) },
+        x: plates,
+        y: strength,
+        says: 'the column gives',
+      },
       means: (reading) => ceilingWords(reading, azeotrope?.strength ?? null, at, strength),
     };
   },

@@ -6,7 +6,9 @@ import type { GuessQuantity } from '../../components/guess/kp-guess.js';
 import type { Figure } from '../../figures/figure.js';
 import type { GuessRows } from '../../figures/guess-figure.js';
 import type { Scenario } from '../../state/scenario.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
 import type { Asks, Given } from '../asking.js';
+import type { CautionName } from '../entry.js';
 import type { Asked, Reading } from './reading.js';
 
 /** A guess ready to be drawn. */
@@ -16,8 +18,6 @@ export interface PosedGuess {
   readonly figure: Figure<GuessRows<never>>;
   readonly rows: unknown;
   readonly panel: string;
-  readonly x: GuessQuantity;
-  readonly y: GuessQuantity;
   readonly field: GuessField;
   readonly asked: Asked;
   /** What the gap means. */
@@ -27,6 +27,10 @@ export interface PosedGuess {
 export interface GuessDefinition<Asked extends Asks = Asks> {
   /** In a notebook's file; never changed once published. */
   readonly name: string;
+  /** What is guessed: 'what rises from which liquid'. */
+  readonly title: string;
+  readonly axes: (units: UnitSystem) => { readonly x: GuessQuantity; readonly y: GuessQuantity };
+  readonly caution: CautionName;
   readonly asks: (scenario: Scenario) => Asked;
   readonly pose: (given: Given<Asked>) => PosedGuess;
 }

@@ -10,9 +10,7 @@ import { AskingEntry, type Asks } from '../asking.js';
 import type { GuessDefinition, PosedGuess } from './definition.js';
 import { guessNamed } from './list.js';
 import { gapInNumbers, readGuess } from './reading.js';
-
-/** Nothing drawn, the answer kept back. */
-export const untouched: GuessState = { points: [], answered: false };
+import { untouched } from './work.js';
 
 export class GuessEntry extends AskingEntry {
   static override properties: PropertyDeclarations = {
@@ -38,6 +36,7 @@ export class GuessEntry extends AskingEntry {
     const { given } = this;
     if (given === undefined) return html`<div class="guess-to-come"></div>`;
     const posed = this.#definition.pose(given);
+    const { x, y } = this.#definition.axes(this.units);
     const { points, answered } = this.state;
     return html`<p class="guess-task">${posed.task}</p>
       ${keyed(
@@ -46,8 +45,8 @@ export class GuessEntry extends AskingEntry {
           .figure=${posed.figure}
           .rows=${posed.rows}
           .panel=${posed.panel}
-          .x=${posed.x}
-          .y=${posed.y}
+          .x=${x}
+          .y=${y}
           .start=${posed.asked.start}
           .field=${posed.field}
           .points=${points}

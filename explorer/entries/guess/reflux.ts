@@ -30,6 +30,9 @@ export function refluxAsks(scenario: Scenario): Asks {
 
 export const reflux: GuessDefinition = {
   name: 'reflux',
+  title: 'what reflux costs',
+  axes: () => ({ x: ratio, y: { ...minutes, step: 5 } }),
+  caution: 'spout',
   asks: refluxAsks,
   pose: ({ answers, scenario, units }) => {
     const full = ratios.map((one) => whenFull(answers[String(one)] as RunAnswer));
@@ -54,8 +57,6 @@ export const reflux: GuessDefinition = {
       figure,
       rows,
       panel: 'time',
-      x: ratio,
-      y: { ...minutes, step: 5 },
       field: fieldOf(start, ratios.at(-1)!, [0, 1.6 * Math.max(...times)]),
       asked: { start, answer: { x: ratios, y: times }, x: ratio, y: minutes, says: 'it takes' },
       means: (reading) => refluxWords(reading, minutes),

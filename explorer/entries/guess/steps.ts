@@ -23,6 +23,9 @@ const lowest = 0.5;
 
 export const steps: GuessDefinition<{ readonly equilibrium: EquilibriumQuestion }> = {
   name: 'steps',
+  title: 'what each plate adds',
+  axes: ({ strength }) => ({ x: plates, y: { ...strength, step: Math.round(strength.toShown(0.01)) } }),
+  caution: 'spout',
   asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
   pose: ({ answers: { equilibrium }, scenario, units }) => {
     const { strength } = units;
@@ -44,8 +47,6 @@ export const steps: GuessDefinition<{ readonly equilibrium: EquilibriumQuestion 
       figure,
       rows,
       panel: 'plates',
-      x: plates,
-      y: { ...strength, step: Math.round(strength.toShown(0.01)) },
       field: fieldOf(start, mostPlates, [Math.floor(10 * rows.strengthFrom) / 10, 1]),
       asked: { start, answer: { x: counts, y: ladder }, x: plates, y: strength, says: 'the plates give' },
       means: (reading) => stepsWords(reading, azeotrope?.strength ?? null, strength),

@@ -20,6 +20,12 @@ const start = { x: 0, y: 0 };
 
 export const vapour: GuessDefinition<{ readonly equilibrium: EquilibriumQuestion }> = {
   name: 'vapour',
+  title: 'what rises from which liquid',
+  axes: ({ strength }) => ({
+    x: { ...strength, step: Math.round(strength.toShown(0.05)) },
+    y: { ...strength, step: Math.round(strength.toShown(0.01)) },
+  }),
+  caution: 'kettle',
   asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
   pose: ({ answers, scenario, units }) => {
     const rows = overLiquidRows(answers.equilibrium, null, scenario.pressure, units);
@@ -29,8 +35,6 @@ export const vapour: GuessDefinition<{ readonly equilibrium: EquilibriumQuestion
       figure,
       rows,
       panel: 'vapour',
-      x: { ...strength, step: Math.round(strength.toShown(0.05)) },
-      y: { ...strength, step: Math.round(strength.toShown(0.01)) },
       field: fieldOf(start, 1, [0, 1]),
       asked: {
         start,

@@ -5,7 +5,7 @@ import { html, nothing, type PropertyDeclarations } from 'lit';
 import '../../components/figure/kp-figure.js';
 import { paragraphs, prose } from '../../components/term/prose.js';
 import '../../entries/guess/kp-guess-entry.js';
-import '../../entries/question/kp-own-words.js';
+import '../../entries/own-words/kp-own-words.js';
 import '../../entries/question/kp-question-entry.js';
 import type { Asks, Given } from '../../entries/asking.js';
 import { caution, source } from '../../entries/words.js';

@@ -10,7 +10,7 @@ import '../../../../explorer/styles/course.css';
 import '../../../../explorer/components/answer/kp-answer.js';
 import type { AnswerBlank } from '../../../../explorer/components/answer/kp-answer.js';
 import { judged, type AskedNumber } from '../../../../explorer/entries/question/judge.js';
-import '../../../../explorer/entries/question/kp-own-words.js';
+import '../../../../explorer/entries/own-words/kp-own-words.js';
 import { strengthReadIn } from '../../../../explorer/entries/question/readable.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
 

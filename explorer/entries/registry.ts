@@ -5,6 +5,9 @@ import type { EntryKind } from './entry.js';
 
 const load = {
   text: async () => (await import('./text/kind.js')).text,
+  guess: async () => (await import('./guess/kind.js')).guess,
+  question: async () => (await import('./question/kind.js')).question,
+  'own-words': async () => (await import('./own-words/kind.js')).ownWords,
 } as const satisfies Readonly<Record<string, () => Promise<EntryKind>>>;
 
 export const kindNames: readonly string[] = Object.keys(load);

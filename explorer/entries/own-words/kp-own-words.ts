@@ -57,7 +57,7 @@ export class OwnWords extends LitElement {
 
   protected override render(): unknown {
     const written = this.text.trim() !== '';
-    const shown = this.leads || (written && this.compares);
+    const shown = this.ours !== '' && (this.leads || (written && this.compares));
     return html`<p><label for=${this.#id}>${this.prompt}</label></p>
       <div class="own-words" data-text=${this.text}>
         <textarea
@@ -70,7 +70,7 @@ export class OwnWords extends LitElement {
         ${Array.from({ length: paperLines }, () => html`<span class="write-on"></span>`)}
       </div>
       ${
-        written && !this.leads
+        written && !this.leads && this.ours !== ''
           ? html`<p class="words-to-press">
               <button
                 type="button"

@@ -1,13 +1,12 @@
 // <kp-question-entry>: a question by its name on a page: asks what it needs, poses it and judges numbers.
 // What was written is handed in and told upwards by `kp-answered`. For a leader the answer stands beside it.
 
-import { html, nothing, type PropertyDeclarations } from 'lit';
-import '../../components/answer/kp-answer.js';
+import { nothing, type PropertyDeclarations } from 'lit';
 import type { Scenario } from '../../state/scenario.js';
 import { AskingEntry, type Asks } from '../asking.js';
 import type { QuestionDefinition } from './definition.js';
-import { judged } from './judge.js';
 import { questionNamed } from './list.js';
+import { questionView } from './question-view.js';
 
 export class QuestionEntry extends AskingEntry {
   static override properties: PropertyDeclarations = {
@@ -39,23 +38,7 @@ export class QuestionEntry extends AskingEntry {
     if (given === undefined) return nothing;
     const posed = this.#definition.pose(given);
     if (posed === null) return nothing;
-    const { lead, tail, read, asked } = posed;
-    return html`<kp-answer
-        .lead=${lead}
-        .tail=${tail}
-        .label=${`${lead} … ${tail}`}
-        .read=${read}
-        .judge=${(number: number, attempt: number) => judged(number, asked, attempt)}
-        .answerWords=${asked.answerWords}
-        .given=${this.written}
-        .subject=${`${lead} ${asked.answerWords}`}
-      ></kp-answer>
-      ${
-        this.leads
-          ? html`<p class="leader-answer"><b>Answer.</b> ${asked.answerWords}</p>
-              <p class="leader-answer"><b>Hints.</b> ${asked.hints.join(' ')}</p>`
-          : nothing
-      }`;
+    return questionView(posed, this.written, this.leads);
   }
 
   get #definition(): QuestionDefinition {

@@ -1,0 +1,3 @@
+// Whether a leader looks on, as a value that the entries of a page share.
+
+export const leaderKey = 'leader';

@@ -1,0 +1,51 @@
+// 'Say it in your own words' as a kind of entry: a question without a number, and how we would answer it.
+
+import { html } from 'lit';
+import type { Json } from '../../state/notebook-record.js';
+import { anyKind, good, wrong, type Checked, type Here } from '../entry.js';
+import { leaderKey } from '../leader.js';
+import './kp-own-words.js';
+
+export interface OwnWordsData {
+  readonly prompt: string;
+  /** How we would say it; '' where there is nothing to compare with. */
+  readonly ours: string;
+}
+
+export const ownWords = anyKind<OwnWordsData, Record<string, never>>({
+  name: 'own-words',
+  title: 'Own words',
+  about: 'a question to answer in your own words',
+  start: { prompt: 'Say it in your own words.', ours: '' },
+  check,
+  label: ({ prompt }) => `own words: ${prompt}`,
+  view,
+  edit: () => import('./edit.js'),
+  words: (here) => [here.data.prompt, textIn(here)].filter((text) => text !== '').join('\n'),
+});
+
+function view(here: Here<OwnWordsData>): unknown {
+  const { id, data, keep } = here;
+  const said = ({ detail }: HTMLElementEventMap['kp-own-words']): void =>
+    keep(() => ({ text: detail.text }), { says: 'words written', together: `own-words:${id}` });
+  return html`<kp-own-words
+    .prompt=${data.prompt}
+    .ours=${data.ours}
+    .text=${textIn(here)}
+    .leads=${here.common[leaderKey] === true}
+    @kp-own-words=${said}
+  ></kp-own-words>`;
+}
+
+/** What was written before, read without trust. */
+function textIn({ work }: Here<OwnWordsData>): string {
+  const { text } = (work ?? {}) as { text?: Json };
+  return typeof text === 'string' ? text : '';
+}
+
+function check(data: Json): Checked<OwnWordsData> {
+  const { prompt, ours } = (data ?? {}) as { prompt?: Json; ours?: Json };
+  return typeof prompt === 'string' && typeof ours === 'string'
+    ? good({ prompt, ours })
+    : wrong('own words need `prompt` and `ours`, two strings');
+}

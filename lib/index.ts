@@ -118,6 +118,7 @@ export { heatToBoil } from './run/heat-up.js';
 export { solveColumn } from './run/column/solve.js';
 export { MOST_PLATES } from './run/column/check.js';
 export type { DoublerCharge, Hold, Jars, Reflux, TrainProblem, TrainStep } from './run/train/problem.js';
+export { overruled, type Overruling } from './run/train/overrule.js';
 export type { HolderKind } from './run/train/holders.js';
 export type { Jar, TrainHolder, TrainSolution } from './run/train/solution.js';
 export type * from './still/still.js';

@@ -94,6 +94,16 @@ describe('shifted matrices', () => {
   it('say so when the matrix is singular', () => {
     expect(bandedMatrix(2, 1, 1).factor(new Float64Array(2), 1)).toBe(false);
     expect(new TridiagonalMatrix(2).factor(new Float64Array(2), 1)).toBe(false);
+    for (const row of [0, 1, 2, 3, 4]) {
+      const chain = new TridiagonalMatrix(5);
+      chain.entries.fill(0.5);
+      const mass = new Float64Array(5).map((_zero, i) => (i === row ? 0.25 : 1));
+      chain.entries.fill(-4, 5, 10);
+      chain.entries[5 + row] = 0.25; // with neighbours of its own the pivot of this row alone is 0
+      chain.entries[row] = 0;
+      chain.entries[10 + row] = 0;
+      expect(chain.factor(mass, 1), `row ${String(row)}`).toBe(false);
+    }
   });
 
   it('agree between the pentadiagonal and the banded member', () => {
@@ -130,11 +140,14 @@ describe('shifted matrices', () => {
         }
         const one = Float64Array.from(random.slice(-n));
         const other = Float64Array.from(one);
+        const atOnce = Float64Array.from(one);
         tridiagonal.factor(mass, 5);
         banded.factor(mass, 5);
         tridiagonal.solve(one);
         banded.solve(other);
         one.forEach((value, i) => expect(value).toBeCloseTo(other[i]!, 12));
+        expect(tridiagonal.factorAndSolve(mass, 5, atOnce)).toBe(true);
+        expect(atOnce).toEqual(one);
       }),
     );
   });

@@ -1,0 +1,47 @@
+// What a step of a column solve leaves to the garbage collector, measured in a process of its own on a bundle of the library: the
+// difference between two runs that differ in their tolerance alone, over the difference in their steps.
+
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'vite';
+import type { ColumnProblem } from '#lib/index.js';
+
+const CHILD = `
+const { createEthanolWater, solveColumn } = await import(process.argv[1]);
+const { getHeapStatistics } = await import('node:v8');
+const system = createEthanolWater();
+const bytesOf = (problem) => {
+  for (let i = 0; i < 2000; i++) solveColumn(problem, system);
+  const windows = Array.from({ length: 15 }, () => {
+    gc();
+    const before = getHeapStatistics().used_heap_size;
+    for (let i = 0; i < 8; i++) solveColumn(problem, system);
+    return (getHeapStatistics().used_heap_size - before) / 8;
+  });
+  return windows.sort((a, b) => a - b)[7];
+};
+const [coarse, fine] = process.argv.slice(2).map((text) => JSON.parse(text));
+const steps = (problem) => solveColumn(problem, system).statistics.acceptedSteps;
+console.log((bytesOf(fine) - bytesOf(coarse)) / (steps(fine) - steps(coarse)));
+`;
+
+/** Bytes of garbage a step, from two problems that differ in their tolerance. */
+export async function bytesPerStep(coarse: ColumnProblem, fine: ColumnProblem): Promise<number> {
+  const outDir = mkdtempSync(join(tmpdir(), 'kettle-bytes-'));
+  try {
+    const entry = fileURLToPath(new URL('../../lib/index.ts', import.meta.url));
+    await build({
+      configFile: false,
+      logLevel: 'error',
+      build: { lib: { entry, formats: ['es'], fileName: 'library' }, outDir, minify: false, emptyOutDir: false },
+    });
+    const flags = ['--expose-gc', '--max-semi-space-size=64', '--input-type=module', '-e', CHILD];
+    const args = [...flags, join(outDir, 'library.js'), JSON.stringify(coarse), JSON.stringify(fine)];
+    return Number(execFileSync(process.execPath, args, { encoding: 'utf8' }));
+  } finally {
+    rmSync(outDir, { recursive: true, force: true });
+  }
+}

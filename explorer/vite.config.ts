@@ -1,19 +1,35 @@
 // How the explorer is served while working on it and how it is built: a static folder that works from
-// any sub-path, since every address in it is relative.
+// any sub-path, since every address in it is relative. The built page carries its content policy and brings a
+// service worker that knows every file.
 
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { contentPolicyPlugin, headers } from './build/content-policy.js';
+import { precachePlugin, serviceWorkerFile } from './build/precache.js';
+
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
 export default defineConfig({
-  root: fileURLToPath(new URL('.', import.meta.url)),
+  root: here('.'),
   base: './',
+  plugins: [contentPolicyPlugin(), precachePlugin(here('public'))],
   build: {
     outDir: '../dist/explorer',
     emptyOutDir: true,
     target: 'es2022',
     sourcemap: true,
+    // A font or picture in a style sheet as a data address would be against the content policy.
+    assetsInlineLimit: 0,
+    rolldownOptions: {
+      input: [here('index.html'), here('offline/service-worker.ts')],
+      output: {
+        entryFileNames: ({ name }) => (name === 'service-worker' ? serviceWorkerFile : 'assets/[name]-[hash].js'),
+      },
+    },
   },
   worker: { format: 'es' },
+  // As docs/guide/hosting.md has it from a host.
+  preview: { headers },
   // Found late (in the worker, behind import()); without this the dev server reloads the page when they are met.
   optimizeDeps: { include: ['comlink', 'mathjs'] },
 });

@@ -10,7 +10,8 @@ import { launchOptions } from './browser.mjs';
 
 export interface OpenPage {
   readonly page: Page;
-  /** Errors on the console, exceptions, failed requests and requests to anywhere else, as they happen. */
+  /** Errors on the console, exceptions, failed requests, requests to anywhere else and whatever the content policy
+   * refuses, as they happen. */
   readonly problems: readonly string[];
 }
 
@@ -34,9 +35,16 @@ export function explorerInBrowser(): ExplorerBrowser {
     async open(address = '', options = {}) {
       if (inject('buildFault') !== '') throw new Error(inject('buildFault'));
       if (browser === undefined) throw new Error('open() is for use inside a test');
-      const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB', ...options });
+      const context = await browser.newContext({
+        viewport: { width: 1440, height: 900 },
+        locale: 'en-GB',
+        // Only a journey that goes offline wants the service worker to fetch everything.
+        serviceWorkers: 'block',
+        ...options,
+      });
       const page = await context.newPage();
       const problems = noteProblems(page);
+      await page.addInitScript(tellOfRefusals);
       await page.goto(inject('url') + address);
       return { page, problems };
     },
@@ -48,6 +56,13 @@ export async function accessibilityFaults(page: Page): Promise<string[]> {
   await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'));
   const results = await page.evaluate<AxeResults>('axe.run()');
   return results.violations.map((rule) => `${rule.id}: ${rule.nodes.map((node) => node.target.join(' ')).join(', ')}`);
+}
+
+/** On the page: says on the console what the content policy refused, whether the browser does so or not. */
+function tellOfRefusals(): void {
+  addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) => {
+    console.error(`refused by ${violatedDirective}: ${blockedURI}`);
+  });
 }
 
 function noteProblems(page: Page): string[] {

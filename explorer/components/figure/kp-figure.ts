@@ -120,7 +120,7 @@ export class KpFigure extends LitElement {
     const geometry = this.#geometry;
     if (drawing === null || geometry === null) return nothing;
     const x = this.#cursor();
-    return html`<div class="figure-plot" style="height: ${geometry.height}px">
+    return html`<div class="figure-plot" .style=${`height: ${String(geometry.height)}px`}>
         <figure role="img" aria-label=${drawing.description}>${this.#painter.svg}</figure>
         ${x === null ? nothing : this.#cursorHandle(drawing, geometry, x)}${this.over}
       </div>
@@ -165,7 +165,7 @@ export class KpFigure extends LitElement {
       aria-valuemax=${quantity.toShown(range[1])}
       aria-valuenow=${quantity.toShown(x)}
       aria-valuetext=${words}
-      style="left: ${geometry.left}px; width: ${geometry.width}px; height: ${geometry.axisTitleY + 12}px"
+      .style=${`left: ${String(geometry.left)}px; width: ${String(geometry.width)}px; height: ${String(geometry.axisTitleY + 12)}px`}
       @keydown=${this.#onKey}
       @pointerdown=${this.#onPointer}
       @pointermove=${this.#onPointer}

@@ -26,7 +26,7 @@ export function drawSheet(x: Axis, panel: Panel, width: number, labelsX: boolean
         }),
       ]
     : [];
-  return plot({
+  const sheet = plot({
     className: 'kp-sheet',
     width,
     height: panel.height,
@@ -46,4 +46,8 @@ export function drawSheet(x: Axis, panel: Panel, width: number, labelsX: boolean
       ruleY([y.domain[0]], { stroke: 'var(--print)' }),
     ],
   }) as SVGElement;
+  // Plot brings a style sheet along in each figure, which a strict content policy refuses; what it says that
+  // matters here stands in figure.css.
+  for (const style of sheet.querySelectorAll('style')) style.remove();
+  return sheet;
 }

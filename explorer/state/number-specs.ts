@@ -6,7 +6,7 @@ import type { EngineDimension } from '../formula/engine.js';
 import { joined, trimmed } from '../text/format.js';
 import { plainUnit, readText } from '../text/parse.js';
 import type { UnitSystem } from '../text/unit-systems.js';
-import { parameters, type Parameter } from './parameters.js';
+import { parameters, type Measured } from './parameters.js';
 import type { ParameterKey } from './scenario.js';
 
 export type NumberSpecs = Readonly<Record<ParameterKey, NumberSpec>>;
@@ -30,7 +30,8 @@ export function numberSpecs(units: UnitSystem): NumberSpecs {
   return specs;
 }
 
-function specOf(row: Parameter, units: UnitSystem): NumberSpec {
+/** The spec of any number that can be set. */
+export function specOf(row: Measured, units: UnitSystem): NumberSpec {
   const { toShown, fromShown, suffix, typed } = shownAs(row.quantity, units);
   const { from, to, step, decimals } = row.grain[units.name];
   const unitsTyped = new Map(Object.entries(typed).map(([unit, read]) => [plainUnit(unit), read]));
@@ -60,7 +61,7 @@ function specOf(row: Parameter, units: UnitSystem): NumberSpec {
   };
 }
 
-function shownAs(quantity: Parameter['quantity'], units: UnitSystem): Shown {
+function shownAs(quantity: Measured['quantity'], units: UnitSystem): Shown {
   const same = (value: number): number => value;
   switch (quantity) {
     case 'plates':
@@ -76,6 +77,13 @@ function shownAs(quantity: Parameter['quantity'], units: UnitSystem): Shown {
         fromShown: same,
         suffix: () => '\u00a0:\u00a01',
         typed: { 'to 1': same },
+      };
+    case 'minutes':
+      return {
+        toShown: (seconds) => seconds / 60,
+        fromShown: (shown) => 60 * shown,
+        suffix: () => '\u00a0min',
+        typed: { min: by('min'), h: by('h'), hours: by('h'), s: same },
       };
     case 'percent':
       return {
@@ -131,6 +139,8 @@ const typedUnits = {
     proof: ofProof,
     'US proof': ofProof,
   },
+  temperature: { C: by('°C'), '°C': by('°C'), F: by('°F'), '°F': by('°F') },
+  across: { mm: by('mm'), cm: (value: number) => value / 100, m: by('m'), in: by('in'), inch: by('in') },
   power: { W: by('W'), kW: by('kW'), 'BTU/h': by('BTU/h') },
   pressure: {
     kPa: by('kPa'),
@@ -143,13 +153,14 @@ const typedUnits = {
 } as const;
 
 /** What the formula engine may be asked for, and how its answer becomes the parameter. */
-function dimensionsOf(quantity: Parameter['quantity']): readonly {
+function dimensionsOf(quantity: Measured['quantity']): readonly {
   readonly dimension: EngineDimension;
   readonly toParameter: (si: number) => number;
 }[] {
   const same = (si: number): number => si;
   if (quantity === 'volume') return [{ dimension: 'm^3', toParameter: same }];
   if (quantity === 'power') return [{ dimension: 'W', toParameter: same }];
+  if (quantity === 'across') return [{ dimension: 'm', toParameter: same }];
   if (quantity !== 'pressure') return [];
   return [
     { dimension: 'Pa', toParameter: same },

@@ -13,17 +13,32 @@ export interface Grain {
   readonly decimals: number;
 }
 
-export interface Parameter {
+export interface Parameter extends Measured {
   readonly key: ParameterKey;
   /** Name in the address; never changed once published. */
   readonly inAddress: string;
+  readonly start: number;
+}
+
+/** A number that can be set, of the page or of an entry of its own. */
+export interface Measured {
+  readonly key: string;
   /** Name for those who hear it. */
   readonly label: string;
-  readonly quantity: 'volume' | 'strength' | 'power' | 'pressure' | 'percent' | 'plates' | 'ratio';
+  readonly quantity:
+    | 'volume'
+    | 'strength'
+    | 'power'
+    | 'pressure'
+    | 'temperature'
+    | 'across'
+    | 'minutes'
+    | 'percent'
+    | 'plates'
+    | 'ratio';
   /** Limits in SI: no range as shown goes beyond them. */
   readonly low: number;
   readonly high: number;
-  readonly start: number;
   readonly grain: Readonly<Record<UnitSystemName, Grain>>;
   /** Ends 'x is ...'. */
   readonly tooHigh: string;

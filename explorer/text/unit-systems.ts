@@ -14,6 +14,9 @@ export interface UnitSystem extends FigureUnits {
   readonly label: string;
   readonly power: ShownQuantity;
   readonly pressure: ShownQuantity;
+  readonly length: ShownQuantity;
+  /** Lengths across: diameters, spacings, heights of weirs. */
+  readonly across: ShownQuantity;
 }
 
 const volume = {
@@ -44,6 +47,8 @@ const pressure = {
   kPa: shown('kPa', 'kilopascals', 'kPa', 0.1, 1),
   psi: shown('psi', 'pounds a square inch', 'psi', 0.01, 2),
 };
+const length = { m: shown('m', 'metres', 'm', 0.05, 2), ft: shown('ft', 'feet', 'ft', 0.1, 1) };
+const across = { mm: shown('mm', 'millimetres', 'mm', 1, 0), inch: shown('in', 'inches', 'in', 0.05, 2) };
 const time = shown('h', 'hours', 'h', 0.02, 2);
 
 export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
@@ -55,6 +60,8 @@ export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
     strength: strength.volume,
     power: power.kW,
     pressure: pressure.kPa,
+    length: length.m,
+    across: across.mm,
     time,
   },
   us: {
@@ -65,6 +72,8 @@ export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
     strength: strength.proof,
     power: power.btu,
     pressure: pressure.psi,
+    length: length.ft,
+    across: across.inch,
     time,
   },
   imperial: {
@@ -75,6 +84,8 @@ export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
     strength: strength.volume,
     power: power.kW,
     pressure: pressure.kPa,
+    length: length.ft,
+    across: across.inch,
     time,
   },
 };

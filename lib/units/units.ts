@@ -46,6 +46,8 @@ const UNITS = Object.freeze({
   kg: factor('mass', 1),
   lb: factor('mass', POUND_kg),
   m: factor('length', 1),
+  mm: factor('length', 1, 1000),
+  in: factor('length', INCH_m),
   ft: factor('length', 12 * INCH_m),
   '%': factor('share', 1, 100),
 });

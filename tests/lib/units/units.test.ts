@@ -27,6 +27,8 @@ const rows: readonly (readonly [unit: UnitSymbol, theirs: string, si: string])[]
   ['lb', 'lb', 'kg'],
   ['m', 'm', 'm'],
   ['ft', 'ft', 'm'],
+  ['mm', 'mm', 'm'],
+  ['in', 'in', 'm'],
 ];
 /** What mathjs leaves out: its mmHg is 133.322 Pa, exactly 133.322387415; its psi is 6e-11 low (the next test pins ours). */
 const roundedByMathjs: Partial<Record<UnitSymbol, number>> = { mmHg: 3e-6, psi: 6e-11 };

@@ -1,0 +1,124 @@
+// Stills with a run from cold, for the picture of the still and its numbers; all invented. Solved once when first asked for.
+
+import { createEthanolWater, solve, type Still, type TrainProblem, type TrainSolution } from '#lib/index.js';
+import { doubler, platedStill, pot, trainProblem } from '../support/train-problems.js';
+
+export interface StillCase {
+  readonly name: string;
+  readonly still: Still;
+  readonly run: () => TrainSolution;
+}
+
+const system = createEthanolWater();
+
+/** From lighting up to the first vapour, then as asked. */
+function fromCold(name: string, changes: Partial<TrainProblem> & { readonly still: Still }): StillCase {
+  const warm = changes.still.refluxCondenser.kind === 'total' ? 'total' : 'none';
+  const sheet: TrainProblem['sheet'] = [
+    { reflux: warm, until: [{ kind: 'firstVapour' }, { kind: 'duration', seconds: 30_000 }] },
+    ...(changes.sheet ?? []),
+  ];
+  let solved: TrainSolution | undefined;
+  const problem = trainProblem({ start: 'cold', ...changes, sheet });
+  return { name, still: changes.still, run: () => (solved ??= solve(problem, system)) };
+}
+
+const litres = (volume: number, strength: number): TrainProblem['charge'] => ({
+  kind: 'volume',
+  volume_m3: volume / 1000,
+  strength,
+});
+const strip: TrainProblem['sheet'] = [{ reflux: 'none', until: [{ kind: 'alcoholLeftBelow', share: 0.05 }] }];
+const head = { heatLoss_W_K: 3, metal_J_K: 2000, film_m3: 2e-4 };
+
+/** A 20 L pot on a bench, run down below its heating surface. */
+export const bench = fromCold('bench pot', {
+  still: {
+    ...pot([], { heatLoss_W_K: 0.6, metal_J_K: 300, film_m3: 2e-5 }),
+    kettle: {
+      volume_m3: 0.02,
+      diameter_m: 0.28,
+      heatingSurfaceHeight_m: 0.2,
+      power_W: 2000,
+      heatLoss_W_K: 0.8,
+      metal_J_K: 1500,
+    },
+  },
+  charge: litres(16, 0.4),
+  power_W: 2000,
+  sheet: [{ reflux: 'none', until: [{ kind: 'spoutStrengthBelow', strength: 0.3 }] }],
+  jars: { kind: 'size', volume_m3: 5e-4 },
+});
+
+/** A distillery's pot of 5 000 L. */
+export const large = fromCold('large pot', {
+  still: {
+    ...pot([], { heatLoss_W_K: 40, metal_J_K: 60_000, film_m3: 5e-3 }),
+    kettle: {
+      volume_m3: 5,
+      diameter_m: 1.9,
+      heatingSurfaceHeight_m: 0.4,
+      power_W: 250_000,
+      heatLoss_W_K: 60,
+      metal_J_K: 500_000,
+    },
+    productCondenser: { holdUp_m3: 5e-3, flow_kg_s: 2, inlet_K: 288.15, transfer_W_K: 8000 },
+  },
+  charge: litres(4000, 0.08),
+  power_W: 250_000,
+  sheet: strip,
+});
+
+export const potAndDoubler = fromCold('pot and doubler', {
+  still: pot([doubler], head),
+  doublerCharges: [{ charge: litres(8, 0.3) }],
+  sheet: [{ reflux: 'none', until: [{ kind: 'spoutStrengthBelow', strength: 0.45 }] }],
+  jars: { kind: 'size', volume_m3: 2e-3 },
+});
+
+export const twoDoublers = fromCold('double retort', {
+  still: pot(
+    [
+      { ...doubler, volume_m3: 0.03, diameter_m: 0.3 },
+      { ...doubler, volume_m3: 0.03, diameter_m: 0.3 },
+    ],
+    head,
+  ),
+  doublerCharges: [{ charge: litres(12, 0.25) }, { charge: litres(12, 0.6) }],
+  sheet: [{ reflux: 'none', until: [{ kind: 'spoutStrengthBelow', strength: 0.6 }] }],
+  jars: { kind: 'size', volume_m3: 1e-3 },
+});
+
+export const twelvePlates = fromCold('twelve plates', {
+  still: { ...platedStill(12), head: { heatLoss_W_K: 0.5, metal_J_K: 400, film_m3: 5e-5 } },
+  sheet: [
+    { reflux: 'total', until: [{ kind: 'duration', seconds: 1800 }] },
+    { reflux: 3, until: [{ kind: 'spoutStrengthBelow', strength: 0.7 }] },
+  ],
+  jars: { kind: 'size', volume_m3: 1e-3 },
+});
+
+export const packed = fromCold('packed column', {
+  still: {
+    ...platedStill(0),
+    column: {
+      kind: 'packing',
+      height_m: 1.2,
+      hetp_m: 0.2,
+      diameter_m: 0.1,
+      voidShare: 0.9,
+      surface_m2_m3: 300,
+      liquidShare: 0.06,
+      heatLoss_W_K: 0.8,
+      metal_J_K: 1200,
+      drop_Pa_m: 300,
+    },
+    refluxCondenser: { kind: 'partial', holdUp_m3: 5e-5, coolant: { kind: 'duty', power_W: 3600 } },
+  },
+  sheet: [
+    { reflux: 'total', until: [{ kind: 'duration', seconds: 1800 }] },
+    { reflux: 'asSet', until: [{ kind: 'spoutStrengthBelow', strength: 0.6 }] },
+  ],
+});
+
+export const stillCases = [bench, large, potAndDoubler, twoDoublers, twelvePlates, packed];

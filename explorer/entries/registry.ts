@@ -5,6 +5,11 @@ import type { EntryKind } from './entry.js';
 
 const load = {
   text: async () => (await import('./text/kind.js')).text,
+  setup: async () => (await import('./setup/kind.js')).setup,
+  figure: async () => (await import('./figure/kind.js')).figure,
+  words: async () => (await import('./words/kind.js')).words,
+  table: async () => (await import('./table/kind.js')).table,
+  'ceiling-moves': async () => (await import('./ceiling-moves/kind.js')).ceilingMoves,
   guess: async () => (await import('./guess/kind.js')).guess,
   question: async () => (await import('./question/kind.js')).question,
   'own-words': async () => (await import('./own-words/kind.js')).ownWords,

@@ -4,6 +4,7 @@ import { html } from 'lit';
 import type { GuessState } from '../../components/guess/kp-guess.js';
 import type { Json } from '../../state/notebook-record.js';
 import { anyKind, good, wrong, type Checked, type Here } from '../entry.js';
+import { paperWanted } from '../leader.js';
 import './kp-guess-entry.js';
 import { guesses, guessNamed } from './list.js';
 import { guessWork } from './work.js';
@@ -36,12 +37,18 @@ function view({ data, work, solver, scenario, units, keep }: Here<GuessData>): u
   };
   return html`<kp-guess-entry
     .name=${data.guess}
-    .state=${guessWork(work)}
+    .state=${onPaper(guessWork(work))}
     .solver=${solver}
     .scenario=${scenario}
     .units=${units}
     @kp-guess=${drawn}
   ></kp-guess-entry>`;
+}
+
+/** A worksheet has an empty figure, the sheet with answers has the answer. */
+function onPaper(drawn: GuessState): GuessState {
+  const paper = paperWanted();
+  return paper === null ? drawn : { points: [], answered: paper === 'answers' };
 }
 
 function words({ data, work, units }: Here<GuessData>): string {

@@ -3,7 +3,7 @@
 import { html } from 'lit';
 import type { Json } from '../../state/notebook-record.js';
 import { anyKind, good, wrong, type Checked, type Here } from '../entry.js';
-import { leaderKey } from '../leader.js';
+import { leaderLooksOn, paperWanted } from '../leader.js';
 import './kp-own-words.js';
 
 export interface OwnWordsData {
@@ -31,8 +31,8 @@ function view(here: Here<OwnWordsData>): unknown {
   return html`<kp-own-words
     .prompt=${data.prompt}
     .ours=${data.ours}
-    .text=${textIn(here)}
-    .leads=${here.common[leaderKey] === true}
+    .text=${paperWanted() === null ? textIn(here) : ''}
+    .leads=${leaderLooksOn()}
     @kp-own-words=${said}
   ></kp-own-words>`;
 }

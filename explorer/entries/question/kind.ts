@@ -3,7 +3,7 @@
 import { html } from 'lit';
 import type { Json } from '../../state/notebook-record.js';
 import { anyKind, good, wrong, type Checked, type Here } from '../entry.js';
-import { leaderKey } from '../leader.js';
+import { leaderLooksOn, paperWanted } from '../leader.js';
 import './kp-question-entry.js';
 import { questionNamed, questions } from './list.js';
 import { noQuestion, poseOwn, type OwnQuestion } from './own.js';
@@ -26,7 +26,8 @@ export const question = anyKind<QuestionData, Record<string, never>>({
 
 function view(here: Here<QuestionData>): unknown {
   const { data, solver, scenario, units } = here;
-  const leads = here.common[leaderKey] === true;
+  const leads = leaderLooksOn();
+  const shown = paperWanted() === null ? writtenIn(here) : '';
   const answered = ({ detail }: HTMLElementEventMap['kp-answered']): void => {
     const { text, met } = detail;
     here.keep(() => ({ written: text, met }), { says: 'answer written', together: `answer:${here.id}` });
@@ -34,11 +35,11 @@ function view(here: Here<QuestionData>): unknown {
   if ('own' in data) {
     const posed = poseOwn(data.own, here.results, units);
     if (posed === null) return html`<p class="nothing-yet">This question is not finished yet.</p>`;
-    return html`<div @kp-answered=${answered}>${questionView(posed, writtenIn(here), leads)}</div>`;
+    return html`<div @kp-answered=${answered}>${questionView(posed, shown, leads)}</div>`;
   }
   return html`<kp-question-entry
     .name=${data.question}
-    .written=${writtenIn(here)}
+    .written=${shown}
     .leads=${leads}
     .solver=${solver}
     .scenario=${scenario}

@@ -2,10 +2,8 @@
 // what the steps bring out, what to listen for; and the words that print.
 
 import { html, nothing } from 'lit';
-import type { Lesson } from './lesson.js';
-
-/** What is printed: a sheet to write on, or the same with answers and notes. */
-export type Paper = 'worksheet' | 'answers';
+import type { Lesson } from '../../pages/course/lesson.js';
+import type { Paper } from '../leader.js';
 
 const parts = ['guess', 'try', 'why', 'check', 'own words'] as const;
 
@@ -32,13 +30,15 @@ export function leadersFound({ leader }: Lesson): unknown {
 }
 
 /** What to listen for in their own words. */
-export function leadersAnswers({ leader }: Lesson): unknown {
-  return html`<div class="leader-answer">
-    <p><b>Listen for.</b></p>
-    <ul>
-      ${leader.listen.map((words) => html`<li>${words}</li>`)}
-    </ul>
-  </div>`;
+export function leadersListen({ leader }: Lesson): unknown {
+  return html`<section class="entry after-words listen" aria-label="For the leader">
+    <div class="leader-answer">
+      <p><b>Listen for.</b></p>
+      <ul>
+        ${leader.listen.map((words) => html`<li>${words}</li>`)}
+      </ul>
+    </div>
+  </section>`;
 }
 
 function notes({ leader }: Lesson): unknown {

@@ -1,0 +1,33 @@
+// Why it is so: the explanation, its figure, and common sayings set right. Not on a worksheet.
+
+import { html, nothing } from 'lit';
+import '../../components/figure/kp-figure.js';
+import { paragraphs, prose } from '../../components/term/prose.js';
+import type { Lesson } from '../../pages/course/lesson.js';
+import type { Asks } from '../asking.js';
+import type { Here } from '../entry.js';
+import { source } from '../words.js';
+
+export function why(lesson: Lesson, { now, units }: Pick<Here<unknown>, 'now' | 'units'>): unknown {
+  if (now === undefined) return nothing;
+  const { why: texts, whyFigure, sayings, source: words } = lesson.numbers({ ...now, units }, []);
+  return html`<section class="entry prose not-on-worksheet" aria-labelledby="why">
+      <h2 id="why">Why</h2>
+      ${paragraphs(texts)}
+      <aside class="notes">${source(words)}</aside>
+    </section>
+    ${
+      whyFigure === null
+        ? nothing
+        : html`<section class="entry after-words not-on-worksheet" aria-label="The explanation drawn">
+            <kp-figure class="why-figure" .figure=${whyFigure.figure} .rows=${whyFigure.rows} pair></kp-figure>
+          </section>`
+    }
+    <section class="entry prose after-words not-on-worksheet" aria-label="It is said">
+      ${sayings.map(
+        ({ says, answer }) =>
+          html`<p class="saying"><b>‘${says}’</b></p>
+            <p>${prose(answer)}</p>`,
+      )}
+    </section>`;
+}

@@ -1,0 +1,264 @@
+// The run sheet as the reader edits it: a numbered list of sentences, each with its choices and blanks. It sends the
+// changed sheet and keeps nothing itself but what is being typed.
+
+import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
+import '../../components/number/kp-blank.js';
+import type { NumberChange, NumberFaultReport } from '../../components/number/events.js';
+import type { NumberFault, NumberSpec } from '../../components/number/number-spec.js';
+import type { StopRule, TrainStep } from '#lib/index.js';
+import { mostRules, mostSteps, type RunSheet } from '../../state/run-sheet.js';
+import { correctionOf } from '../../text/messages.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import * as change from './changes.js';
+import { ruleKinds, rules, sheetSpec, stepNumbers, type RuleKind } from './rules.js';
+
+/** The reader changed the sheet. */
+export class SheetChangedEvent extends CustomEvent<{
+  readonly sheet: RunSheet;
+  readonly says: string;
+  readonly together: string | undefined;
+}> {
+  constructor(sheet: RunSheet, says: string, together?: string) {
+    super('kp-sheet', { detail: { sheet, says, together }, bubbles: true });
+  }
+}
+
+const sendsBackWords: Readonly<Record<change.SendsBack, string>> = {
+  none: 'send nothing back',
+  total: 'send everything back',
+  ratio: 'send back',
+  hold: 'hold the spout at',
+};
+
+export class RunSheetElement extends LitElement {
+  static override properties: PropertyDeclarations = {
+    sheet: { attribute: false },
+    units: { attribute: false },
+    heat: { attribute: false },
+    running: { attribute: false },
+    fault: { state: true },
+  };
+  declare sheet: RunSheet;
+  declare units: UnitSystem;
+  /** Heat where a step has none of its own, W. */
+  declare heat: number;
+  /** Number of the step that runs at the cursor; −1 for none. */
+  declare running: number;
+  declare private fault: { readonly key: string; readonly fault: NumberFault } | null;
+
+  #specs = new Map<string, NumberSpec>();
+  #specsOf: UnitSystem | undefined;
+
+  constructor() {
+    super();
+    this.running = -1;
+    this.fault = null;
+    const own = (event: Event): void => event.stopPropagation();
+    this.addEventListener('kp-number-focus', own);
+    this.addEventListener('kp-fault', (event) => this.#faulted(event));
+    this.addEventListener('kp-change', (event) => this.#changed(event));
+  }
+
+  protected override createRenderRoot(): this {
+    return this;
+  }
+
+  protected override render(): unknown {
+    return html`<ol class="run-sheet">
+        ${this.sheet.steps.map((step, index) => this.#step(step, index))}
+      </ol>
+      ${this.#correction()}
+      <p class="run-sheet-jars">
+        The distillate runs into
+        ${
+          this.sheet.jar_m3 === null
+            ? html`a jar for each step. ${this.#word('Take jars of one size', () => this.#jars(1e-3))}`
+            : html`jars of ${this.#blank('jar', stepNumbers.jar, this.sheet.jar_m3)}.
+              ${this.#word('Take a jar for each step', () => this.#jars(null))}`
+        }
+      </p>`;
+  }
+
+  #step(step: TrainStep, index: number): unknown {
+    const { steps } = this.sheet;
+    const name = `step ${String(index + 1)}`;
+    return html`<li
+      class=${index === this.running ? 'running' : ''}
+      aria-current=${index === this.running ? 'step' : nothing}
+    >
+      <p class="step-sentence">
+        ${this.#reflux(step, index)}, ${this.#power(step, index)}, until
+        ${step.until.map((rule, at) => html`${at > 0 ? ' or ' : nothing}${this.#rule(rule, index, at, step.until.length)}`)}.
+      </p>
+      <p class="step-words">
+        ${
+          step.until.length < mostRules
+            ? this.#word(
+                'Or until',
+                () => this.#send(change.withOneMoreRule(this.sheet, index), `another end for ${name}`),
+                name,
+              )
+            : nothing
+        }
+        ${
+          steps.length < mostSteps
+            ? this.#word(
+                'Add a step after',
+                () => this.#send(change.withStepAfter(this.sheet, index), `a step added after ${name}`),
+                name,
+              )
+            : nothing
+        }
+        ${index > 0 ? this.#word('Move up', () => this.#send(change.withStepMoved(this.sheet, index, -1), `${name} moved up`), name) : nothing}
+        ${
+          index < steps.length - 1
+            ? this.#word(
+                'Move down',
+                () => this.#send(change.withStepMoved(this.sheet, index, 1), `${name} moved down`),
+                name,
+              )
+            : nothing
+        }
+        ${steps.length > 1 ? this.#word('Take out', () => this.#send(change.withoutStep(this.sheet, index), `${name} taken out`), name) : nothing}
+      </p>
+    </li>`;
+  }
+
+  #reflux({ reflux }: TrainStep, index: number): unknown {
+    const kind = change.sendsBack(reflux);
+    const key = `${String(index)} reflux`;
+    const number =
+      kind === 'ratio' && typeof reflux === 'number'
+        ? this.#blank(key, stepNumbers.ratio, reflux)
+        : kind === 'hold' && typeof reflux === 'object' && reflux.kind === 'hold'
+          ? this.#blank(key, stepNumbers.hold, reflux.strength)
+          : nothing;
+    const chosen = (event: Event): void => {
+      const next = (event.target as HTMLSelectElement).value as change.SendsBack;
+      this.#send(change.withReflux(this.sheet, index, next), `reflux of step ${String(index + 1)} changed`);
+    };
+    return html`<select class="choice" aria-label=${`reflux of step ${String(index + 1)}`} @change=${chosen}>
+        ${change.sendsBackKinds.map(
+          (one) => html`<option value=${one} ?selected=${one === kind}>${capital(sendsBackWords[one])}</option>`,
+        )}
+      </select>
+      ${number}`;
+  }
+
+  #power({ power_W }: TrainStep, index: number): unknown {
+    const chosen = (event: Event): void => {
+      const own = (event.target as HTMLSelectElement).value === 'own';
+      this.#send(
+        change.withPower(this.sheet, index, own ? this.heat : undefined),
+        `heat of step ${String(index + 1)} changed`,
+      );
+    };
+    return html`with
+      <select class="choice" aria-label=${`heat of step ${String(index + 1)}`} @change=${chosen}>
+        <option value="all" ?selected=${power_W === undefined}>the heat set above</option>
+        <option value="own" ?selected=${power_W !== undefined}>a heat of its own:</option>
+      </select>
+      ${power_W === undefined ? nothing : this.#blank(`${String(index)} power`, stepNumbers.power, power_W)}`;
+  }
+
+  #rule(rule: StopRule, index: number, at: number, count: number): unknown {
+    const words = rules[rule.kind];
+    const value = words.value(rule);
+    const name = `end ${count > 1 ? `${String(at + 1)} ` : ''}of step ${String(index + 1)}`;
+    const chosen = (event: Event): void => {
+      const kind = (event.target as HTMLSelectElement).value as RuleKind;
+      this.#send(change.withRuleKind(this.sheet, index, at, kind), `${name} changed`);
+    };
+    return html`<select class="choice" aria-label=${name} @change=${chosen}>
+        ${ruleKinds.map((kind) => html`<option value=${kind} ?selected=${kind === rule.kind}>${rules[kind].choice}</option>`)}
+      </select>
+      ${value === null || words.number === null ? nothing : this.#blank(`${String(index)} until ${String(at)}`, words.number, value)}
+      ${count > 1 ? this.#word('Not this', () => this.#send(change.withoutRule(this.sheet, index, at), `${name} taken out`), name) : nothing}`;
+  }
+
+  #blank(key: string, number: Parameters<typeof sheetSpec>[1], value: number): unknown {
+    return html`<kp-blank
+      .spec=${this.#spec(key, number)}
+      .value=${value}
+      .correctionId=${'correction-sheet'}
+    ></kp-blank>`;
+  }
+
+  #spec(key: string, number: Parameters<typeof sheetSpec>[1]): NumberSpec {
+    if (this.#specsOf !== this.units) this.#specs = new Map();
+    this.#specsOf = this.units;
+    const named = `${key} ${number.label}`;
+    const spec = this.#specs.get(named) ?? sheetSpec(key, number, this.units);
+    this.#specs.set(named, spec);
+    return spec;
+  }
+
+  #word(text: string, act: () => void, of?: string): unknown {
+    return html`<button
+      type="button"
+      class="word-button"
+      aria-label=${of === undefined ? nothing : `${text}: ${of}`}
+      @click=${act}
+    >
+      ${text}
+    </button>`;
+  }
+
+  #jars(jar_m3: number | null): void {
+    this.#send({ ...this.sheet, jar_m3 }, 'jars changed');
+  }
+
+  #correction(): unknown {
+    const { fault } = this;
+    const blank = fault === null ? undefined : this.#blanks(fault.key);
+    if (fault === null || blank === undefined)
+      return html`<p class="correction" id="correction-sheet" role="status"></p>`;
+    const { draft, says, putBack } = correctionOf(blank.spec, fault.fault, blank.value);
+    return html`<p class="correction" id="correction-sheet" role="status">
+      <b>${draft}</b> ${says}
+      <button type="button" class="put-back" @click=${() => blank.putBack()}>${putBack}</button>
+    </p>`;
+  }
+
+  #blanks(key: string): HTMLElementTagNameMap['kp-blank'] | undefined {
+    return [...this.querySelectorAll('kp-blank')].find((blank) => blank.spec.key === key);
+  }
+
+  #faulted(event: CustomEvent<NumberFaultReport>): void {
+    event.stopPropagation();
+    const { key, fault } = event.detail;
+    if (fault !== null) this.fault = { key, fault };
+    else if (this.fault?.key === key) this.fault = null;
+  }
+
+  #changed(event: CustomEvent<NumberChange>): void {
+    event.stopPropagation();
+    const { key, value } = event.detail;
+    const [index = '0', what, at = '0'] = key.split(' ');
+    const step = Number(index);
+    const says = `a number of the run sheet changed`;
+    if (key === 'jar') this.#send({ ...this.sheet, jar_m3: value }, says, key);
+    else if (what === 'reflux') this.#send(change.withRefluxNumber(this.sheet, step, value), says, key);
+    else if (what === 'power') this.#send(change.withPower(this.sheet, step, value), says, key);
+    else this.#send(change.withRuleNumber(this.sheet, step, Number(at), value), says, key);
+  }
+
+  #send(sheet: RunSheet, says: string, together?: string): void {
+    this.dispatchEvent(new SheetChangedEvent(sheet, says, together));
+  }
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+customElements.define('kp-run-sheet', RunSheetElement);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'kp-run-sheet': RunSheetElement;
+  }
+  interface HTMLElementEventMap {
+    'kp-sheet': SheetChangedEvent;
+  }
+}

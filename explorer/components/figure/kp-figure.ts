@@ -4,6 +4,7 @@
 import { html, LitElement, nothing } from 'lit';
 import type { PropertyDeclarations, PropertyValues, TemplateResult } from 'lit';
 import type { Axis, Drawing, Figure, FigureSize } from '../../figures/figure.js';
+import { cursorHandle, type CursorHands } from './cursor-handle.js';
 import { cursorKey, cursorAtPointer } from './cursor-moves.js';
 import { CursorMovedEvent, PencilEvent } from './events.js';
 import { FigurePainter } from './figure-painter.js';
@@ -11,7 +12,8 @@ import { figureSize } from './geometry.js';
 import type { Geometry } from './geometry.js';
 import { forgetWidths } from './measure-text.js';
 import { numbersTable } from './numbers-table.js';
-import { readOutTable, readOutWords } from './read-out.js';
+import { readOutTable } from './read-out.js';
+import type { Taken } from './take/kp-take-along.js';
 
 let made = 0;
 const wideScreen = '(min-width: 1000px)';
@@ -38,6 +40,7 @@ export class KpFigure extends LitElement {
     over: { attribute: false },
     size: { state: true },
     numbersShown: { state: true },
+    taking: { state: true },
   };
 
   /** The figure's function; any rows, as long as `rows` are the ones it takes. */
@@ -53,10 +56,13 @@ export class KpFigure extends LitElement {
   declare over: unknown;
   declare size: FigureSize | null;
   declare numbersShown: boolean;
+  /** Whether the words that save and copy it are shown; they are loaded then. */
+  declare taking: boolean;
 
   readonly #painter = new FigurePainter(`kp-figure-${++made}`);
   readonly #resize = new ResizeObserver(() => this.#measure());
   readonly #screen = matchMedia(wideScreen);
+  readonly #hands: CursorHands = { onKey: (event) => this.#onKey(event), onPointer: (event) => this.#onPointer(event) };
   #drawing: Drawing | null = null;
   #geometry: Geometry | null = null;
   #printing = false;
@@ -71,6 +77,7 @@ export class KpFigure extends LitElement {
     this.over = nothing;
     this.size = null;
     this.numbersShown = false;
+    this.taking = false;
   }
 
   /** Where the plot of a panel stands; null before it is drawn. */
@@ -122,7 +129,7 @@ export class KpFigure extends LitElement {
     const x = this.#cursor();
     return html`<div class="figure-plot" .style=${`height: ${String(geometry.height)}px`}>
         <figure role="img" aria-label=${drawing.description}>${this.#painter.svg}</figure>
-        ${x === null ? nothing : this.#cursorHandle(drawing, geometry, x)}${this.over}
+        ${x === null ? nothing : cursorHandle(drawing, geometry, x, this.#hands)}${this.over}
       </div>
       ${x === null || drawing.readOut === null ? nothing : readOutTable(drawing.readOut, x)}
       <div class="words-to-press">
@@ -134,16 +141,17 @@ export class KpFigure extends LitElement {
                   Rub out
                 </button>`
         }
-        <button
-          class="word-button"
-          type="button"
-          aria-expanded=${this.numbersShown}
-          @click=${() => (this.numbersShown = !this.numbersShown)}
-        >
-          ${this.numbersShown ? 'Put the numbers away' : 'Show the numbers'}
-        </button>
+        ${this.#opening('Show the numbers', 'Put the numbers away', this.numbersShown, this.#showNumbers)}
+        ${this.#opening('Take it along', 'Leave it here', this.taking, this.#takeAlong)}
       </div>
+      ${this.taking ? html`<kp-take-along .from=${this.#taken(drawing)}></kp-take-along>` : nothing}
       ${this.numbersShown ? numbersTable(drawing.table()) : nothing}`;
+  }
+
+  #opening(words: string, wordsOpen: string, isOpen: boolean, press: () => void): TemplateResult {
+    return html`<button class="word-button" type="button" aria-expanded=${isOpen} @click=${press}>
+      ${isOpen ? wordsOpen : words}
+    </button>`;
   }
 
   protected override updated(): void {
@@ -151,25 +159,6 @@ export class KpFigure extends LitElement {
     if (x !== null && this.#drawing !== null && this.#geometry !== null) {
       this.#painter.moveCursor(this.#drawing, this.#geometry, x);
     }
-  }
-
-  #cursorHandle(drawing: Drawing, geometry: Geometry, x: number): TemplateResult {
-    const { quantity, range } = drawing.cursor!;
-    const words = drawing.readOut === null ? quantity.withUnit(x) : readOutWords(drawing.readOut, x);
-    return html`<div
-      class="cursor-handle"
-      role="slider"
-      tabindex="0"
-      aria-label="Cursor along ${drawing.x.title}"
-      aria-valuemin=${quantity.toShown(range[0])}
-      aria-valuemax=${quantity.toShown(range[1])}
-      aria-valuenow=${quantity.toShown(x)}
-      aria-valuetext=${words}
-      .style=${`left: ${String(geometry.left)}px; width: ${String(geometry.width)}px; height: ${String(geometry.axisTitleY + 12)}px`}
-      @keydown=${this.#onKey}
-      @pointerdown=${this.#onPointer}
-      @pointermove=${this.#onPointer}
-    ></div>`;
   }
 
   /** Where the cursor stands, SI: within the run, whatever was asked. */
@@ -206,6 +195,25 @@ export class KpFigure extends LitElement {
 
   readonly #keep = (): void => void this.dispatchEvent(new PencilEvent('keep'));
   readonly #rubOut = (): void => void this.dispatchEvent(new PencilEvent('rubOut'));
+
+  readonly #showNumbers = (): void => void (this.numbersShown = !this.numbersShown);
+  readonly #takeAlong = (): void => {
+    void import('./take/kp-take-along.js').then(() => (this.taking = !this.taking));
+  };
+
+  #taken({ description, table }: Drawing): Taken {
+    return {
+      description,
+      table,
+      atBookWidth: (read) => {
+        this.#toBook();
+        const result = read(this.#painter.svg);
+        this.#toScreen();
+        this.performUpdate();
+        return result;
+      },
+    };
+  }
 
   readonly #measure = (): void => {
     if (this.#printing) return;

@@ -8,6 +8,14 @@ import { rules, type RuleKind } from './rules.js';
 export type SendsBack = 'none' | 'total' | 'ratio' | 'hold';
 export const sendsBackKinds: readonly SendsBack[] = ['none', 'total', 'ratio', 'hold'];
 
+/** As the sentence of a step has it. */
+export const sendsBackWords: Readonly<Record<SendsBack, string>> = {
+  none: 'Send nothing back',
+  total: 'Send everything back',
+  ratio: 'Send back',
+  hold: 'Hold the spout at',
+};
+
 export function sendsBack(reflux: Reflux): SendsBack {
   if (reflux === 'none' || reflux === 'total') return reflux;
   return typeof reflux === 'object' && reflux.kind === 'hold' ? 'hold' : 'ratio';

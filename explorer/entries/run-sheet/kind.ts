@@ -10,7 +10,7 @@ import type { Json } from '../../state/notebook-record.js';
 import { clock } from '../../text/format.js';
 import { anyKind, good, type Here } from '../entry.js';
 import { sheetAsks, sheetRun, type SheetAsks } from './asks.js';
-import type { SheetChangedEvent } from './kp-run-sheet.js';
+import type { SheetChangedEvent } from './events.js';
 import { endSaid, stepSaid } from './said.js';
 
 type SheetData = Record<string, never>;

@@ -10,25 +10,9 @@ import { mostRules, mostSteps, type RunSheet } from '../../state/run-sheet.js';
 import { correctionOf } from '../../text/messages.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import * as change from './changes.js';
-import { ruleKinds, rules, sheetSpec, stepNumbers, type RuleKind } from './rules.js';
-
-/** The reader changed the sheet. */
-export class SheetChangedEvent extends CustomEvent<{
-  readonly sheet: RunSheet;
-  readonly says: string;
-  readonly together: string | undefined;
-}> {
-  constructor(sheet: RunSheet, says: string, together?: string) {
-    super('kp-sheet', { detail: { sheet, says, together }, bubbles: true });
-  }
-}
-
-const sendsBackWords: Readonly<Record<change.SendsBack, string>> = {
-  none: 'send nothing back',
-  total: 'send everything back',
-  ratio: 'send back',
-  hold: 'hold the spout at',
-};
+import { choiceOf } from './choice-of.js';
+import { SheetChangedEvent } from './events.js';
+import { ruleKinds, rules, sheetSpec, stepNumbers } from './rules.js';
 
 export class RunSheetElement extends LitElement {
   static override properties: PropertyDeclarations = {
@@ -126,54 +110,57 @@ export class RunSheetElement extends LitElement {
 
   #reflux({ reflux }: TrainStep, index: number): unknown {
     const kind = change.sendsBack(reflux);
-    const key = `${String(index)} reflux`;
+    const name = `reflux of step ${String(index + 1)}`;
     const number =
-      kind === 'ratio' && typeof reflux === 'number'
-        ? this.#blank(key, stepNumbers.ratio, reflux)
-        : kind === 'hold' && typeof reflux === 'object' && reflux.kind === 'hold'
-          ? this.#blank(key, stepNumbers.hold, reflux.strength)
-          : nothing;
-    const chosen = (event: Event): void => {
-      const next = (event.target as HTMLSelectElement).value as change.SendsBack;
-      this.#send(change.withReflux(this.sheet, index, next), `reflux of step ${String(index + 1)} changed`);
-    };
-    return html`<select class="choice" aria-label=${`reflux of step ${String(index + 1)}`} @change=${chosen}>
-        ${change.sendsBackKinds.map(
-          (one) => html`<option value=${one} ?selected=${one === kind}>${capital(sendsBackWords[one])}</option>`,
-        )}
-      </select>
-      ${number}`;
+      typeof reflux === 'number'
+        ? this.#blank(`${String(index)} reflux`, stepNumbers.ratio, reflux)
+        : typeof reflux === 'object' && reflux.kind === 'hold'
+          ? this.#blank(`${String(index)} reflux`, stepNumbers.hold, reflux.strength)
+          : null;
+    const choice = choiceOf(
+      name,
+      change.sendsBackKinds.map((one) => [one, change.sendsBackWords[one]] as const),
+      kind,
+      (next) => this.#send(change.withReflux(this.sheet, index, next), `${name} changed`),
+    );
+    return html`${choice}${spaced(number)}`;
   }
 
   #power({ power_W }: TrainStep, index: number): unknown {
-    const chosen = (event: Event): void => {
-      const own = (event.target as HTMLSelectElement).value === 'own';
-      this.#send(
-        change.withPower(this.sheet, index, own ? this.heat : undefined),
-        `heat of step ${String(index + 1)} changed`,
-      );
-    };
-    return html`with
-      <select class="choice" aria-label=${`heat of step ${String(index + 1)}`} @change=${chosen}>
-        <option value="all" ?selected=${power_W === undefined}>the heat set above</option>
-        <option value="own" ?selected=${power_W !== undefined}>a heat of its own:</option>
-      </select>
-      ${power_W === undefined ? nothing : this.#blank(`${String(index)} power`, stepNumbers.power, power_W)}`;
+    const name = `heat of step ${String(index + 1)}`;
+    const choice = choiceOf(
+      name,
+      [
+        ['all', 'the heat set above'],
+        ['own', 'a heat of its own:'],
+      ],
+      power_W === undefined ? 'all' : 'own',
+      (whose) =>
+        this.#send(change.withPower(this.sheet, index, whose === 'own' ? this.heat : undefined), `${name} changed`),
+    );
+    const number = power_W === undefined ? null : this.#blank(`${String(index)} power`, stepNumbers.power, power_W);
+    return html`with ${choice}${spaced(number)}`;
   }
 
   #rule(rule: StopRule, index: number, at: number, count: number): unknown {
     const words = rules[rule.kind];
     const value = words.value(rule);
     const name = `end ${count > 1 ? `${String(at + 1)} ` : ''}of step ${String(index + 1)}`;
-    const chosen = (event: Event): void => {
-      const kind = (event.target as HTMLSelectElement).value as RuleKind;
-      this.#send(change.withRuleKind(this.sheet, index, at, kind), `${name} changed`);
-    };
-    return html`<select class="choice" aria-label=${name} @change=${chosen}>
-        ${ruleKinds.map((kind) => html`<option value=${kind} ?selected=${kind === rule.kind}>${rules[kind].choice}</option>`)}
-      </select>
-      ${value === null || words.number === null ? nothing : this.#blank(`${String(index)} until ${String(at)}`, words.number, value)}
-      ${count > 1 ? this.#word('Not this', () => this.#send(change.withoutRule(this.sheet, index, at), `${name} taken out`), name) : nothing}`;
+    const choice = choiceOf(
+      name,
+      ruleKinds.map((kind) => [kind, rules[kind].choice] as const),
+      rule.kind,
+      (kind) => this.#send(change.withRuleKind(this.sheet, index, at, kind), `${name} changed`),
+    );
+    const number =
+      value === null || words.number === null
+        ? null
+        : this.#blank(`${String(index)} until ${String(at)}`, words.number, value);
+    const out =
+      count > 1
+        ? this.#word('Not this', () => this.#send(change.withoutRule(this.sheet, index, at), `${name} taken out`), name)
+        : null;
+    return html`${choice}${spaced(number)}${spaced(out)}`;
   }
 
   #blank(key: string, number: Parameters<typeof sheetSpec>[1], value: number): unknown {
@@ -248,8 +235,9 @@ export class RunSheetElement extends LitElement {
   }
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+/** With a space before it, if it is there. */
+function spaced(what: unknown): unknown {
+  return what === null ? nothing : html` ${what}`;
 }
 
 customElements.define('kp-run-sheet', RunSheetElement);
@@ -257,8 +245,5 @@ customElements.define('kp-run-sheet', RunSheetElement);
 declare global {
   interface HTMLElementTagNameMap {
     'kp-run-sheet': RunSheetElement;
-  }
-  interface HTMLElementEventMap {
-    'kp-sheet': SheetChangedEvent;
   }
 }

@@ -13,7 +13,7 @@ export type Asks = Readonly<Record<string, Question>>;
 export type Answers<Asked extends Asks> = { readonly [Name in keyof Asked]: AnswerTo<Asked[Name]> };
 
 /** What an entry's numbers are made of. */
-export interface Given<Asked extends Asks> {
+export interface Given<Asked extends Asks = Asks> {
   readonly scenario: Scenario;
   readonly answers: Answers<Asked>;
   readonly units: UnitSystem;

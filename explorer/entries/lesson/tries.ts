@@ -4,24 +4,18 @@ import { html, nothing } from 'lit';
 import '../../components/figure/kp-figure.js';
 import { paragraphs, prose } from '../../components/term/prose.js';
 import type { Lesson, ShownFigure } from '../../pages/course/lesson.js';
-import type { Asks } from '../asking.js';
 import type { Here } from '../entry.js';
 import { leaderLooksOn } from '../leader.js';
 import { caution } from '../words.js';
 import { leadersFound } from './leaders-view.js';
+import { numbersNow, type LessonHere } from './numbers-now.js';
 
-export function tries(lesson: Lesson, here: Pick<Here<unknown>, 'now' | 'kept' | 'units' | 'setup'>): unknown {
-  const { now, kept, units } = here;
-  const numbers =
-    now &&
-    lesson.numbers(
-      { ...now, units },
-      kept.map((one) => ({ ...one, units })),
-    );
+export function tries(lesson: Lesson, here: LessonHere & Pick<Here, 'setup'>): unknown {
+  const numbers = numbersNow(lesson, here);
   return html`<section class="entry tries" aria-labelledby="then-try">
       <h2 id="then-try">Then try</h2>
       ${here.setup(lesson.sentence)}
-      ${numbers === undefined ? html`<div class="figure-to-come"></div>` : figures(numbers.tries.figures, kept.length)}
+      ${numbers === undefined ? html`<div class="figure-to-come"></div>` : figures(numbers.tries.figures, here.kept.length)}
       <aside class="notes beside-all">${caution(lesson.caution)}</aside>
     </section>
     <section class="entry prose after-words steps-entry" aria-label="What to do">

@@ -4,13 +4,13 @@ import { html, nothing } from 'lit';
 import '../../components/figure/kp-figure.js';
 import { paragraphs, prose } from '../../components/term/prose.js';
 import type { Lesson } from '../../pages/course/lesson.js';
-import type { Asks } from '../asking.js';
-import type { Here } from '../entry.js';
 import { source } from '../words.js';
+import { numbersNow, type LessonHere } from './numbers-now.js';
 
-export function why(lesson: Lesson, { now, units }: Pick<Here<unknown>, 'now' | 'units'>): unknown {
-  if (now === undefined) return nothing;
-  const { why: texts, whyFigure, sayings, source: words } = lesson.numbers({ ...now, units }, []);
+export function why(lesson: Lesson, here: LessonHere): unknown {
+  const numbers = numbersNow(lesson, here);
+  if (numbers === undefined) return nothing;
+  const { why: texts, whyFigure, sayings, source: words } = numbers;
   return html`<section class="entry prose not-on-worksheet" aria-labelledby="why">
       <h2 id="why">Why</h2>
       ${paragraphs(texts)}

@@ -20,10 +20,10 @@ import type { Lesson } from './lesson.js';
 export class LessonPage extends NotebookPage<Asks> {
   static override properties: PropertyDeclarations = {
     lesson: { attribute: false },
-    work: { state: true },
+    mine: { state: true },
   };
   declare lesson: Lesson;
-  declare private work: LessonWork;
+  declare private mine: LessonWork;
 
   #asked = '';
   #questions: Asks = {};
@@ -31,12 +31,12 @@ export class LessonPage extends NotebookPage<Asks> {
   constructor(lesson: Lesson) {
     super(lesson.inFocus);
     this.lesson = lesson;
-    this.work = keptWork(lesson.name);
+    this.mine = keptWork(lesson.name);
     this.addEventListener('kp-guess', ({ detail }) => this.#keep({ guess: detail }));
     this.addEventListener('kp-own-words', ({ detail }) => this.#keep({ ownWords: detail.text }));
     this.addEventListener('kp-answered', ({ detail, target }) => {
       const name = (target as Element).closest<HTMLElement>('[data-question]')?.dataset.question;
-      if (name !== undefined) this.#keep({ written: { ...this.work.written, [name]: detail.text } });
+      if (name !== undefined) this.#keep({ written: { ...this.mine.written, [name]: detail.text } });
     });
   }
 
@@ -55,6 +55,7 @@ export class LessonPage extends NotebookPage<Asks> {
       now: this.answered,
       kept: this.pencils,
       units,
+      scenario: this.scenario,
       setup: (sentence: Lesson['sentence']) => this.setup(sentence),
       redraw: () => this.requestUpdate(),
     };
@@ -71,7 +72,7 @@ export class LessonPage extends NotebookPage<Asks> {
     return html`<section class="entry after-words guess" aria-label="Your guess">
       <kp-guess-entry
         .name=${this.lesson.guess}
-        .state=${paper === null ? this.work.guess : { points: [], answered: paper === 'answers' }}
+        .state=${paper === null ? this.mine.guess : { points: [], answered: paper === 'answers' }}
         .solver=${this.solver}
         .scenario=${this.scenario}
         .units=${this.units}
@@ -86,7 +87,7 @@ export class LessonPage extends NotebookPage<Asks> {
         (name) =>
           html`<kp-question-entry
             .name=${name}
-            .written=${paperWanted() === null ? (this.work.written[name] ?? '') : ''}
+            .written=${paperWanted() === null ? (this.mine.written[name] ?? '') : ''}
             .leads=${leaderLooksOn()}
             .solver=${this.solver}
             .scenario=${this.scenario}
@@ -104,7 +105,7 @@ export class LessonPage extends NotebookPage<Asks> {
       <kp-own-words
         .prompt=${prompt}
         .ours=${ours}
-        .text=${paperWanted() === null ? this.work.ownWords : ''}
+        .text=${paperWanted() === null ? this.mine.ownWords : ''}
         .leads=${leaderLooksOn()}
       ></kp-own-words>
       <aside class="notes on-screen">
@@ -115,8 +116,8 @@ export class LessonPage extends NotebookPage<Asks> {
 
   #keep(change: Partial<LessonWork>): void {
     if (paperWanted() !== null) return;
-    this.work = { ...this.work, ...change };
-    keepWork(this.lesson.name, this.work);
+    this.mine = { ...this.mine, ...change };
+    keepWork(this.lesson.name, this.mine);
   }
 }
 

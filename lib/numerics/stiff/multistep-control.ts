@@ -1,6 +1,7 @@
-// How long the next multistep step may be, and of which order. A formula of order k needs the last k + 1 states. After a start the
-// order rises when error, not growth, holds the steps back; it falls when steps keep failing, or when it is growth that holds them
-// back and the order below would do: formulas of higher order bear less growth.
+// How long the next multistep step may be, and of which order. A formula of order k needs the last k + 1 states. Now and then the errors
+// that the orders above and below would have made are asked for, and the order goes where the next step is longest: up when error holds
+// the steps back, down when growth does (formulas of higher order bear less of it) or when an order is near the edge of its
+// stability, where the disturbances it leaves count more in its own error than in that of the order below.
 
 const SAFETY = 0.8;
 /**
@@ -13,15 +14,24 @@ const MILDEST_CUT = 0.9;
 /** So many failures of one step in a row lower the order. */
 const PATIENCE = 3;
 const SMALLEST_ERROR = 1e-10;
+/** At the highest order the one below is looked at after so many steps. */
+const LOOK_AFTER = 10;
+/** So many looks in a row must find the order below better before an order is left because of its errors, */
+const DOUBTS = 4;
+/** and then it is not taken again for so many steps. */
+const SHUNNED_FOR = 50;
 
 /** Proposes step length and order from the scaled error of each attempt (1 = as large as allowed). */
 export class MultistepControl {
   order = 1;
   readonly #highest: number;
   #nextOrder = 1;
-  /** Accepted steps since the order last changed. */
+  /** Accepted steps since the order last changed or its neighbours were last looked at. */
   #steps = 0;
   #failures = 0;
+  #doubts = 0;
+  /** Steps for which the order must not rise. */
+  #shunned = 0;
 
   constructor(highestOrder: number) {
     this.#highest = highestOrder;
@@ -32,32 +42,49 @@ export class MultistepControl {
     this.#nextOrder = 1;
     this.#steps = 0;
     this.#failures = 0;
+    this.#doubts = 0;
+    this.#shunned = 0;
   }
 
-  /** Whether growth holds the steps back for so long that the order below is worth a look. */
-  heldByGrowth(error: number): boolean {
-    return this.order > 2 && this.#steps > this.order && gain(error, this.order) > GROWTH[this.order - 1]!;
+  /** Whether it is time to ask for the error of the order below the present one. */
+  looksDown(error: number): boolean {
+    if (this.order < 2 || this.#steps <= this.order) return false;
+    return this.#steps > LOOK_AFTER || gain(error, this.order) > GROWTH[this.order - 1]!;
   }
 
-  /** Next step after an accepted one; `below` is the error the order below would have made, Infinity if not known. */
-  accepted(h: number, error: number, below: number): number {
+  /** Whether it is time to ask for the error of the order above. */
+  looksUp(error: number): boolean {
+    if (this.order >= this.#highest || this.#shunned > 0 || this.#steps < this.order) return false;
+    return gain(error, this.order) < GROWTH[this.order]!;
+  }
+
+  /** Next step after an accepted one; `below` and `above` are the errors of the orders beside, Infinity where not asked for. */
+  accepted(h: number, error: number, below: number, above: number): number {
     const { order } = this;
     this.#failures = 0;
     this.#nextOrder = order;
+    if (this.#shunned > 0) this.#shunned--;
     const own = gain(error, order);
-    const growth = GROWTH[order]!;
-    if (own < growth) {
-      if (order < this.#highest && this.#steps >= order) this.#nextOrder = order + 1;
-      return h * own;
-    }
+    let longest = Math.min(GROWTH[order]!, own);
     if (below < Infinity) {
-      const lower = Math.min(GROWTH[order - 1]!, gain(below, order - 1));
-      if (lower > growth) {
+      const growth = Math.min(GROWTH[order - 1]!, gain(below, order - 1));
+      const heldByGrowth = own > GROWTH[order - 1]!;
+      this.#doubts = growth > longest && !heldByGrowth ? this.#doubts + 1 : 0;
+      if (growth > longest && (heldByGrowth || this.#doubts >= DOUBTS)) {
+        if (!heldByGrowth) this.#shunned = SHUNNED_FOR;
         this.#nextOrder = order - 1;
-        return h * lower;
+        longest = growth;
+      }
+      if (this.#doubts === 0) this.#steps = order; // looked at, and well
+    }
+    if (above < Infinity) {
+      const growth = Math.min(GROWTH[order + 1]!, gain(above, order + 1));
+      if (growth > longest) {
+        this.#nextOrder = order + 1;
+        longest = growth;
       }
     }
-    return h * growth;
+    return h * longest;
   }
 
   rejected(h: number, error: number): number {
@@ -71,6 +98,7 @@ export class MultistepControl {
 
   /** A step is past: a change of order takes effect. */
   advance(): void {
+    if (this.#nextOrder !== this.order) this.#doubts = 0;
     this.#steps = this.#nextOrder === this.order ? this.#steps + 1 : 0;
     this.order = this.#nextOrder;
   }

@@ -40,8 +40,8 @@ export class MultistepStep implements StepMethod {
   readonly work = { rightHandSides: 0, jacobians: 0, factorisations: 0 };
   readonly #system: StiffSystem;
   readonly #formula = new MultistepFormula();
-  /** The formula of the order below, when it is asked for. */
-  readonly #below = new MultistepFormula();
+  /** The formula of another order, when its error is asked for. */
+  readonly #other = new MultistepFormula();
   readonly #control: MultistepControl;
   readonly #past: MultistepPast;
   readonly #dense = new DenseWeights();
@@ -138,7 +138,9 @@ export class MultistepStep implements StepMethod {
 
   afterAccepted(h: number, error: number): number {
     const control = this.#control;
-    return control.accepted(h, error, control.heldByGrowth(error) ? this.#errorBelow(h) : Infinity);
+    const below = control.looksDown(error) ? this.#errorOf(control.order - 1, h) : Infinity;
+    const above = control.looksUp(error) ? this.#errorOf(control.order + 1, h) : Infinity;
+    return control.accepted(h, error, below, above);
   }
 
   afterRejected(h: number, error: number): number {
@@ -169,14 +171,14 @@ export class MultistepStep implements StepMethod {
     for (let k = 0; k < out.length; k++) out[k]! += dense.end[0]! * end[k]!;
   }
 
-  /** Scaled error the order below would have made in the step just taken. */
-  #errorBelow(h: number): number {
-    const below = this.#below;
+  /** Scaled error another order would have made in the step just taken. */
+  #errorOf(order: number, h: number): number {
+    const other = this.#other;
     const predicted = this.#correction;
-    below.set(this.#control.order - 1, this.#moment, h, this.#past.moments);
-    this.#past.combine(predicted, below.predict, this.#slope, below.slope);
+    other.set(order, this.#moment, h, this.#past.moments);
+    this.#past.combine(predicted, other.predict, this.#slope, other.slope);
     for (let k = 0; k < predicted.length; k++) predicted[k] = this.end[k]! - predicted[k]!;
-    return below.errorShare * this.#norm(predicted);
+    return other.errorShare * this.#norm(predicted);
   }
 
   /** Newton iterations on the Jacobian of the predicted state, until what is left counts no more; returns the scaled local error. */

@@ -4,6 +4,8 @@ import {
   densityOfLiquid,
   massFractionFromMoleFraction,
   strengthFromMoleFraction,
+  toSI,
+  volumeAt20C,
   type TrainSolution,
 } from '#lib/index.js';
 import { remembered } from './memo.js';
@@ -29,9 +31,8 @@ export interface InsideDoubler {
   readonly halfSpent_s: number | null;
 }
 
-/** kg/mol. */
-const ethanolMass = 46.06844e-3;
-const waterMass = 18.015268e-3;
+/** Temperature at which volumes are counted, K. */
+const cold_K = toSI(20, '°C');
 
 /** The doubler is the second holder, after the kettle. */
 export const insideDoubler = remembered((run: TrainSolution): InsideDoubler => {
@@ -40,8 +41,9 @@ export const insideDoubler = remembered((run: TrainSolution): InsideDoubler => {
   const temperature = holderRow(run, 'holderTemperature_K', 1);
   const strength = liquid.map(strengthFromMoleFraction);
   const volume_m3 = liquid.map((x, row) => {
-    const mass = amount[row]! * (x * ethanolMass + (1 - x) * waterMass);
-    return mass / densityOfLiquid(massFractionFromMoleFraction(x), temperature[row]!);
+    const massFraction = massFractionFromMoleFraction(x);
+    const cold_m3 = volumeAt20C(amount[row]! * x, amount[row]! * (1 - x));
+    return (cold_m3 * densityOfLiquid(massFraction, cold_K)) / densityOfLiquid(massFraction, temperature[row]!);
   });
   const found = run.time_s.findIndex((time) => time >= (run.firstVapour_s ?? Infinity));
   const runs = found < 0 ? run.rows - 1 : found;

@@ -20,8 +20,8 @@ export const inventedParts = {
   plateDrop_Pa: toSI(0.25, 'kPa'),
 } as const;
 
-/** Vapour of a watt, m³/s: heat of vaporisation 40 kJ/mol, ideal gas at 360 K and 1 atm. */
-const vapourOfWatt_m3_s = (8.314 * 360) / 101_325 / 40_000;
+/** Vapour of a watt, m³/s: a mole takes 40 kJ and 0.03 m³ near the boiling point at sea level. */
+const vapourOfWatt_m3_s = 7.4e-7;
 
 /** What has to be known of a still to draw up the rest. */
 export interface StillWanted {

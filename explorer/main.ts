@@ -1,13 +1,19 @@
-// The one place where things are wired: address and kept units -> store -> page; events of the reader ->
+// The one place where things are wired: address and kept units -> store -> page; what the reader does -> history ->
 // store -> address. Nothing is computed here.
 
 import './components/frame/kp-notebook.js';
+import type { Act } from './pages/act-event.js';
 import type { PageElement } from './pages/notebook-page.js';
+import { OpenPages } from './pages/open-pages.js';
 import { pages } from './pages/registry.js';
+import { undoKey } from './pages/undo-keys.js';
+import { setNumber } from './state/acts.js';
 import { readAddress, writeAddress } from './state/address.js';
+import { done, redone, startHistory, undone, type Step } from './state/history.js';
+import { newNotebook, workOn, type Notebook } from './state/notebook-record.js';
 import { isUnitSystemName, keepUnits, keptUnits, type NotebookState } from './state/notebook.js';
 import { parameters } from './state/parameters.js';
-import { withNumber } from './state/scenario.js';
+import { sameNumbers } from './state/scenario.js';
 import { createStore } from './state/store.js';
 import { unitSystems } from './text/unit-systems.js';
 import { startSolver } from './worker/solver-client.js';
@@ -15,58 +21,85 @@ import { startSolver } from './worker/solver-client.js';
 /** Rest after the last change before the address is written, ms; browsers limit how often it may be. */
 const addressRest_ms = 300;
 
-const names = pages.map(({ name }) => name);
-const solver = startSolver();
-const store = createStore<NotebookState>({ ...fromAddress(), units: keptUnits() });
-const notebook = document.querySelector('kp-notebook')!;
-const open = new Map<string, PageElement>();
-const loading = new Set<string>();
+const first = pages[0]!.name;
+const frame = document.querySelector('kp-notebook')!;
+const opened = readAddress(location.hash, namesIn(newNotebook));
+const store = createStore<NotebookState>({
+  page: opened.page ?? first,
+  history: startHistory({ ...newNotebook, scenario: opened.scenario }),
+  complaints: opened.complaints,
+  units: keptUnits(),
+});
+const open = new OpenPages(startSolver(), () => show(store.get()));
 
-function fromAddress(): Pick<NotebookState, 'page' | 'scenario' | 'complaints'> {
-  const { page, scenario, complaints } = readAddress(location.hash, names);
-  return { page: page ?? names[0]!, scenario, complaints };
+/** Names of all pages, in the order of the contents list. */
+function namesIn({ pages: own }: Notebook): readonly string[] {
+  return [...pages, ...own].map(({ name }) => name);
 }
 
-/** The page's element where it has been loaded; else it is shown as soon as it is. */
-function pageElement(name: string): PageElement | undefined {
-  const known = open.get(name);
-  if (known === undefined && !loading.has(name)) {
-    loading.add(name);
-    void pages
-      .find((page) => page.name === name)!
-      .load()
-      .then((element) => {
-        element.solver = solver;
-        open.set(name, element);
-        show(store.get());
-      });
-  }
-  return known;
-}
-
-function nextPage({ page, scenario }: NotebookState): PageElement['next'] {
-  const next = pages[names.indexOf(page) + 1];
-  return next === undefined ? null : { title: next.title, address: writeAddress(next.name, scenario) };
+function nextPage({ page, history: { now } }: NotebookState): PageElement['next'] {
+  const next = pages[pages.findIndex(({ name }) => name === page) + 1];
+  const ready = pages.some(({ name }) => name === page);
+  return !ready || next === undefined ? null : { title: next.title, address: writeAddress(next.name, now.scenario) };
 }
 
 function show(state: NotebookState): void {
-  const page = pageElement(state.page);
+  const { now } = state.history;
+  const record = now.pages.find(({ name }) => name === state.page);
+  const page = open.get(state.page, record);
   if (page !== undefined) {
-    page.scenario = state.scenario;
-    page.units = unitSystems[state.units];
-    page.next = nextPage(state);
+    const units = unitSystems[state.units];
+    const { scenario } = now;
+    Object.assign(page, { scenario, units, next: nextPage(state), work: workOn(now, state.page) });
+    if (record !== undefined) Object.assign(page, { record });
   }
-  notebook.page = page ?? null;
-  notebook.current = state.page;
-  notebook.complaints = state.complaints;
-  notebook.unitsInUse = state.units;
-  notebook.entries = pages.map(({ name, title, group }) => ({
-    name,
-    title,
-    address: writeAddress(name, state.scenario),
-    ...(group === undefined ? {} : { group }),
-  }));
-  document.title = `${pages.find(({ name }) => name === state.page)!.title} · Kettle & Plate`;
+  frame.page = page ?? null;
+  frame.current = state.page;
+  frame.complaints = state.complaints;
+  frame.unitsInUse = state.units;
+  frame.undo = state.history.past.at(-1)?.says ?? null;
+  frame.redo = state.history.future[0]?.says ?? null;
+  frame.entries = [
+    ...pages.map(({ name, title, group }) => ({ name, title, ...(group === undefined ? {} : { group }) })),
+    ...now.pages.map(({ name, title }) => ({ name, title: title === '' ? 'Untitled' : title, group: 'Your pages' })),
+  ].map((entry) => ({ ...entry, address: writeAddress(entry.name, now.scenario) }));
+  document.title = `${frame.entries.find(({ name }) => name === state.page)!.title} · Kettle & Plate`;
+}
+
+/** Does what the reader wants, so that it can be undone. */
+function act({ next, deed }: Act): void {
+  const { history } = store.get();
+  const after = done(history, next(history.now), { ...deed, at: performance.now() });
+  if (after === history) return;
+  store.set({ history: after });
+  goTo(deed.leads);
+  if (deed.together === undefined) frame.say(deed.says);
+}
+
+/** Undoes or redoes one step, on the page where it was done. */
+function step(way: 'undo' | 'redo'): void {
+  const { history } = store.get();
+  const back = way === 'undo';
+  const deed: Step | undefined = back ? history.past.at(-1) : history.future[0];
+  if (deed === undefined) return;
+  store.set({ history: back ? undone(history) : redone(history) });
+  goTo((back ? undefined : deed.leads) ?? deed.page);
+  frame.say(`${back ? 'Undone' : 'Redone'}: ${deed.says}`);
+  open.get(store.get().page, undefined)?.show?.(deed.entry);
+}
+
+/** Shows a page, if there is one of this name; else the first where the one shown is gone. */
+function goTo(page: string | null | undefined): void {
+  const {
+    page: shown,
+    history: { now },
+  } = store.get();
+  const names = namesIn(now);
+  const next = typeof page === 'string' && names.includes(page) ? page : names.includes(shown) ? shown : first;
+  if (next === shown) return;
+  history.pushState(null, '', writeAddress(next, now.scenario));
+  store.set({ page: next, complaints: [] });
+  scrollTo(0, 0);
 }
 
 let addressTimer: ReturnType<typeof setTimeout> | undefined;
@@ -76,23 +109,40 @@ store.subscribe((state, before) => {
   if (state.units !== before.units) keepUnits(state.units);
   clearTimeout(addressTimer);
   addressTimer = setTimeout(() => {
-    const address = writeAddress(state.page, state.scenario);
+    const address = writeAddress(state.page, state.history.now.scenario);
     if (location.hash !== address) history.replaceState(null, '', address);
   }, addressRest_ms);
 });
 
-notebook.addEventListener('kp-change', ({ detail }) => {
-  const key = parameters.find((parameter) => parameter.key === detail.key)?.key;
-  if (key !== undefined) store.set({ scenario: withNumber(store.get().scenario, key, detail.value) });
+frame.addEventListener('kp-change', ({ detail }) => {
+  const row = parameters.find((parameter) => parameter.key === detail.key);
+  if (row === undefined) return;
+  const next: Act['next'] = (notebook) => setNumber(notebook, row.key, detail.value);
+  act({ next, deed: { says: `${row.label} changed`, page: null, together: `number:${row.key}` } });
 });
-notebook.addEventListener('kp-units', ({ detail }) => {
+frame.addEventListener('kp-act', ({ detail }) => act(detail));
+frame.addEventListener('kp-step', ({ detail }) => step(detail.way));
+frame.addEventListener('kp-blank-page', () => {
+  void import('./pages/editing/page-making.js').then(({ blankPageAct }) => act(blankPageAct(store.get())));
+});
+frame.addEventListener('kp-units', ({ detail }) => {
   if (isUnitSystemName(detail.name)) store.set({ units: detail.name });
 });
+addEventListener('keydown', (event) => {
+  const way = undoKey(event);
+  if (way === undefined) return;
+  event.preventDefault();
+  step(way);
+});
 addEventListener('hashchange', () => {
-  const before = store.get().page;
-  store.set(fromAddress());
-  if (store.get().page !== before) scrollTo(0, 0);
+  const { page: shown, history: past } = store.get();
+  const { page, scenario, complaints } = readAddress(location.hash, namesIn(past.now));
+  const next: Act['next'] = (notebook) =>
+    sameNumbers(notebook.scenario, scenario) ? notebook : { ...notebook, scenario };
+  store.set({ page: page ?? first, complaints });
+  act({ next, deed: { says: 'numbers taken from the address', page: null } });
+  if (store.get().page !== shown) scrollTo(0, 0);
 });
 
-notebook.units = Object.values(unitSystems).map(({ name, label }) => ({ name, label }));
+frame.units = Object.values(unitSystems).map(({ name, label }) => ({ name, label }));
 show(store.get());

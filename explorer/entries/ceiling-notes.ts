@@ -4,7 +4,8 @@ import { html } from 'lit';
 import { fromSI } from '#lib/index.js';
 import { invented } from '../state/derive.js';
 import { fixed, joined, trimmed } from '../text/format.js';
-import { caution, modelName, source } from './words.js';
+import { cautions } from './cautions.js';
+import { modelName, source } from './words.js';
 
 /** The three hands, said once. */
 export const hands = html`<p>
@@ -12,15 +13,7 @@ export const hands = html`<p>
   <b class="pencil">Pencil</b> is what you had before.
 </p>`;
 
-export const spoutCaution = caution(
-  html`Vapour at the spout is heavier than air and lights. Catch spirit away from flame, let fresh air in, and never
-  close the still.`,
-);
-
-export const kettleCaution = caution(
-  html`Never let the kettle run below its heating surface. What is left is hot enough to scald; let air in as it cools.
-  Follow local codes and the maker’s instructions.`,
-);
+export const spoutCaution = cautions.spout;
 
 /** What nobody set on this page; `plate_mol` is what a plate holds. */
 export function inventedStill(plate_mol: number): unknown {

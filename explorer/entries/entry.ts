@@ -148,12 +148,14 @@ export interface EntryKind<Data = Json, Asked extends Asks = Asks> {
   readonly check: (data: Json) => Checked<Data>;
   /** What it is called on this page, for its controls and for who hears it: 'figure: strength at the spout'. */
   readonly label: (data: Data) => string;
-  /** Loads what `asks` and `view` need for these data; the page waits for it. */
-  readonly prepare?: (data: Data) => Promise<void>;
+  /** Loads what `asks` and `view` need for these data; the page waits for it. Undefined where all is at hand. */
+  readonly prepare?: (data: Data) => Promise<void> | undefined;
   /** Asked together with the rest of the page. Pure; the very same record when nothing it uses changes. */
   readonly asks?: (data: Data, scenario: Scenario, common: Common) => Asked;
   /** Asked when the figures stand and the numbers rest, one at a time. Pure; the same record for the same input. */
   readonly asksLater?: (data: Data, scenario: Scenario, common: Common) => Asks;
+  /** Draws its own sections with their notes; the page puts nothing around it. For an entry made of several. */
+  readonly whole?: true;
   /** The entry on the page, in its column. Light DOM. */
   readonly view: (here: Here<Data, Asked>) => unknown;
   /** Beside it in the margin; under it on a phone. */

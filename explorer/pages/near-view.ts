@@ -10,7 +10,8 @@ export class NearView implements ReactiveController {
   readonly #host: ReactiveControllerHost & HTMLElement;
   readonly #near = new Set<string>();
   readonly #rows = new Map<string, unknown>();
-  #printing = false;
+  /** Whether the page is being drawn for paper. */
+  printing = false;
   #watch: IntersectionObserver | undefined;
 
   constructor(host: ReactiveControllerHost & HTMLElement) {
@@ -21,7 +22,7 @@ export class NearView implements ReactiveController {
   /** Rows of the figure marked `data-figure=name`: fresh ones where it can be seen, else those it has. */
   rows<Rows>(name: string, fresh: () => Rows): Rows {
     const has = this.#rows.get(name) as Rows | undefined;
-    if (has !== undefined && !this.#near.has(name) && !this.#printing) return has;
+    if (has !== undefined && !this.#near.has(name) && !this.printing) return has;
     const rows = fresh();
     this.#rows.set(name, rows);
     return rows;
@@ -53,9 +54,9 @@ export class NearView implements ReactiveController {
   }
 
   #print = (): void => {
-    this.#printing = true;
+    this.printing = true;
     this.#host.requestUpdate();
     (this.#host as unknown as { performUpdate(): void }).performUpdate();
-    this.#printing = false;
+    this.printing = false;
   };
 }

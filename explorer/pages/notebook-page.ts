@@ -30,6 +30,8 @@ export interface PageElement extends HTMLElement {
   units: UnitSystem;
   /** The page after this one; null on the last. */
   next: { readonly title: string; readonly address: string } | null;
+  /** After something was undone or redone: shows the entry it was done to. */
+  readonly show?: (entry: string | undefined) => void;
 }
 
 interface Request<Asked> {

@@ -1,6 +1,8 @@
 // The pages that exist, in the order of the contents list. A new page is one file and one line here; it is
 // loaded when it is first opened.
 
+import type { PageRecord } from '../state/notebook-record.js';
+import type { ParameterKey } from '../state/scenario.js';
 import type { PageElement } from './notebook-page.js';
 
 export interface PageEntry {
@@ -12,6 +14,8 @@ export interface PageEntry {
   readonly load: () => Promise<PageElement>;
 }
 
+const ready = async (record: PageRecord, first: ParameterKey): Promise<PageElement> =>
+  new (await import('./entries-page.js')).EntriesPage(record, first);
 const lesson = async (name: string): Promise<PageElement> => {
   const [{ LessonPage }, { lessons }] = await Promise.all([
     import('./course/lesson-page.js'),
@@ -25,7 +29,7 @@ export const pages: readonly PageEntry[] = [
   {
     name: 'the-ceiling',
     title: 'The ceiling',
-    load: async () => new (await import('./the-ceiling.js')).TheCeiling(),
+    load: async () => ready((await import('./ready/the-ceiling.js')).theCeiling, 'plates'),
   },
   {
     name: 'one-charge-three-stills',
@@ -36,6 +40,11 @@ export const pages: readonly PageEntry[] = [
     name: 'the-doubler',
     title: 'The doubler',
     load: async () => new (await import('./the-doubler.js')).TheDoubler(),
+  },
+  {
+    name: 'the-stills-limits',
+    title: 'The still’s limits',
+    load: async () => ready((await import('./ready/the-stills-limits.js')).theStillsLimits, 'heat'),
   },
   course('what-boils', 'What boils'),
   course('one-plate-more', 'One plate more'),

@@ -3,6 +3,7 @@
 
 import { workOn, type Json, type Notebook, type PageWork } from './notebook-record.js';
 import { withNumber, type ParameterKey, type Scenario } from './scenario.js';
+import { without } from './without.js';
 
 /** Pencil lines kept on a page; the oldest goes first. */
 export const mostPencils = 3;
@@ -28,8 +29,8 @@ export function rubOutPencil(notebook: Notebook, page: string): Notebook {
 export function setCommon(notebook: Notebook, page: string, name: string, value: Json | undefined): Notebook {
   return withWork(notebook, page, (work) => {
     if (work.common[name] === value) return work;
-    const { [name]: _, ...others } = work.common;
-    return { ...work, common: value === undefined ? others : { ...others, [name]: value } };
+    const common = value === undefined ? without(work.common, name) : { ...work.common, [name]: value };
+    return { ...work, common };
   });
 }
 
@@ -44,8 +45,8 @@ export function keepWork(
     const before = work.entries[entry];
     const after = next(before);
     if (after === before) return work;
-    const { [entry]: _, ...others } = work.entries;
-    return { ...work, entries: after === undefined ? others : { ...others, [entry]: after } };
+    const entries = after === undefined ? without(work.entries, entry) : { ...work.entries, [entry]: after };
+    return { ...work, entries };
   });
 }
 

@@ -11,6 +11,8 @@ export interface Deed {
   readonly page: string | null;
   /** The entry it was done to. */
   readonly entry?: string;
+  /** The page it led to, where that is another. */
+  readonly leads?: string;
   /** Deeds in a row with the same word, none long after the other, are undone as one. */
   readonly together?: string;
   /** When, ms on any clock that goes forward. */

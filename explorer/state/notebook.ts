@@ -1,12 +1,12 @@
-// The state of the notebook: which page, what is set, which units. Units are kept in this browser, the
-// rest in the address; both are read once at the start.
+// The state of the explorer: which page, the notebook with all that was done to it, which units. Units are kept in
+// this browser, the numbers in the address; both are read once at the start.
 
 import { unitSystems, type UnitSystemName } from '../text/unit-systems.js';
-import type { Scenario } from './scenario.js';
+import type { History } from './history.js';
 
 export interface NotebookState {
   readonly page: string;
-  readonly scenario: Scenario;
+  readonly history: History;
   readonly units: UnitSystemName;
   /** What could not be read in the address. */
   readonly complaints: readonly string[];

@@ -3,6 +3,7 @@
 
 import { withWork } from './acts.js';
 import { workOn, type EntryRecord, type Json, type Notebook, type PageRecord } from './notebook-record.js';
+import { without } from './without.js';
 
 /** What a page of one's own begins as. */
 export const blankPage = { title: 'A page of my own', promise: '', entries: [] } as const;
@@ -32,8 +33,8 @@ export function copyPage(notebook: Notebook, page: PageRecord, name: string, tit
 /** Drops a page and what was done on it. */
 export function dropPage(notebook: Notebook, name: string): Notebook {
   if (ownPage(notebook, name) === undefined) return notebook;
-  const { [name]: _, ...work } = notebook.work;
-  return { ...notebook, pages: notebook.pages.filter((page) => page.name !== name), work };
+  const pages = notebook.pages.filter((page) => page.name !== name);
+  return { ...notebook, pages, work: without(notebook.work, name) };
 }
 
 /** Gives a page another title or promise. */
@@ -88,8 +89,7 @@ export function dropEntry(notebook: Notebook, page: string, id: string): Noteboo
   );
   return withWork(dropped, page, (work) => {
     if (!(id in work.entries)) return work;
-    const { [id]: _, ...entries } = work.entries;
-    return { ...work, entries };
+    return { ...work, entries: without(work.entries, id) };
   });
 }
 
@@ -105,8 +105,9 @@ export function changeEntry(notebook: Notebook, page: string, id: string, next: 
 export function headEntry(notebook: Notebook, page: string, id: string, heading: string): Notebook {
   return withEntry(notebook, page, id, (entry) => {
     if ((entry.heading ?? '') === heading) return entry;
-    const { heading: _, ...rest } = entry;
-    return heading === '' ? rest : { ...rest, heading };
+    if (heading !== '') return { ...entry, heading };
+    const { id: same, kind, data, close } = entry;
+    return { id: same, kind, data, ...(close === undefined ? {} : { close }) };
   });
 }
 

@@ -31,3 +31,12 @@ export type ParameterKey = keyof Scenario;
 export function withNumber(scenario: Scenario, key: ParameterKey, value: number): Scenario {
   return Object.is(scenario[key], value) ? scenario : { ...scenario, [key]: value };
 }
+
+/** Numbers that a reader can tell apart differ by more than this, relative. */
+const roundOff = 1e-9;
+
+/** Whether two scenarios are the same but for what writing them in an address and reading them back may change. */
+export function sameNumbers(one: Scenario, other: Scenario): boolean {
+  const keys = Object.keys(one) as ParameterKey[];
+  return keys.every((key) => Math.abs(one[key] - other[key]) <= roundOff * Math.abs(one[key]));
+}

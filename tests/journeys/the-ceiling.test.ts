@@ -57,6 +57,7 @@ describe('The ceiling', () => {
 
   it('keeps the last good figure while a number cannot be used, says why, and puts it back', async () => {
     const { reader, problems } = await opened();
+    await reader.sees(() => reader.entry(words), 'With 12 plates');
     const [figure, text] = [await reader.figure(), await reader.entry(words)];
     await reader.type('efficiency of each plate', '650');
     const correction = reader.page.locator('#correction');

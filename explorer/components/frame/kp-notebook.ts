@@ -1,7 +1,10 @@
 // The frame of the notebook: name and contents list at the left of a wide page, at the foot of a narrow
 // one with two words at the top that lead there, and the switch of units. The page itself is handed in.
 
-import { html, LitElement, type PropertyDeclarations } from 'lit';
+import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
+
+/** Heading of the reader's own pages. */
+const own = 'Your pages';
 
 /** A page that exists, for the contents list. */
 export interface ContentsEntry {
@@ -19,6 +22,20 @@ export interface UnitsChoice {
   readonly label: string;
 }
 
+/** The reader undoes or redoes. */
+export class StepEvent extends CustomEvent<{ readonly way: 'undo' | 'redo' }> {
+  constructor(way: 'undo' | 'redo') {
+    super('kp-step', { detail: { way }, bubbles: true });
+  }
+}
+
+/** The reader begins a page of their own. */
+export class BlankPageEvent extends CustomEvent<null> {
+  constructor() {
+    super('kp-blank-page', { detail: null, bubbles: true });
+  }
+}
+
 /** The reader chose other units. */
 export class UnitsChosenEvent extends CustomEvent<{ readonly name: string }> {
   constructor(name: string) {
@@ -34,6 +51,9 @@ export class Notebook extends LitElement {
     unitsInUse: { attribute: false },
     page: { attribute: false },
     complaints: { attribute: false },
+    undo: { attribute: false },
+    redo: { attribute: false },
+    said: { state: true },
   };
   declare entries: readonly ContentsEntry[];
   /** Name of the page shown. */
@@ -44,6 +64,11 @@ export class Notebook extends LitElement {
   declare page: HTMLElement | null;
   /** What could not be read in the address. */
   declare complaints: readonly string[];
+  /** What would be undone and redone, in words; null where there is nothing. */
+  declare undo: string | null;
+  declare redo: string | null;
+  /** The latest thing done, for those who hear the page. */
+  declare private said: string;
 
   constructor() {
     super();
@@ -53,6 +78,14 @@ export class Notebook extends LitElement {
     this.unitsInUse = '';
     this.page = null;
     this.complaints = [];
+    this.undo = null;
+    this.redo = null;
+    this.said = '';
+  }
+
+  /** Says to those who hear the page what was done. */
+  say(words: string): void {
+    this.said = this.said === words ? `${words}\u00a0` : words; // the same again is said again
   }
 
   protected override createRenderRoot(): this {
@@ -62,6 +95,7 @@ export class Notebook extends LitElement {
   protected override render(): unknown {
     return html`<header class="top-bar">
         <span class="book-name">Kettle &amp; Plate</span>
+        ${this.#stepWords()}
         <button type="button" class="plain-button" @click=${() => this.#goTo('contents-pages')}>Pages</button>
         <button type="button" class="plain-button" @click=${() => this.#goTo('contents-units')}>Units</button>
       </header>
@@ -70,22 +104,46 @@ export class Notebook extends LitElement {
       </main>
       <nav class="contents" aria-label="Contents">
         <p class="book-name">Kettle &amp; Plate</p>
+        <p class="step-words">${this.#stepWords()}</p>
         <h2 id="contents-pages" tabindex="-1">Pages</h2>
         <ul>
           ${this.#inGroup(undefined).map((entry) => this.#pageLink(entry))}
         </ul>
-        ${[...new Set(this.entries.flatMap(({ group }) => group ?? []))].map(
+        ${[...new Set([...this.entries.flatMap(({ group }) => group ?? []), own])].map(
           (group) =>
             html`<h2>${group}</h2>
               <ul>
                 ${this.#inGroup(group).map((entry) => this.#pageLink(entry))}
+                ${group === own ? html`<li>${this.#blankPage()}</li>` : nothing}
               </ul>`,
         )}
         <h2 id="contents-units" tabindex="-1">Units</h2>
         <ul>
           ${this.units.map((choice) => this.#unitsButton(choice))}
         </ul>
-      </nav>`;
+      </nav>
+      <p class="spoken-only" role="status">${this.said}</p>`;
+  }
+
+  /** 'Undo' and 'Redo'; they keep the focus when there is no more to undo. */
+  #stepWords(): unknown {
+    const word = (way: 'undo' | 'redo', text: string, what: string | null): unknown =>
+      html`<button
+        type="button"
+        class="plain-button"
+        aria-disabled=${what === null}
+        title=${what === null ? nothing : `${text}: ${what}`}
+        @click=${() => what !== null && this.dispatchEvent(new StepEvent(way))}
+      >
+        ${text}<span class="spoken-only">${what === null ? '' : `: ${what}`}</span>
+      </button>`;
+    return [word('undo', 'Undo', this.undo), word('redo', 'Redo', this.redo)];
+  }
+
+  #blankPage(): unknown {
+    return html`<button type="button" class="plain-button" @click=${() => this.dispatchEvent(new BlankPageEvent())}>
+      Blank page
+    </button>`;
   }
 
   #inGroup(group: string | undefined): readonly ContentsEntry[] {
@@ -124,5 +182,7 @@ declare global {
   }
   interface HTMLElementEventMap {
     'kp-units': UnitsChosenEvent;
+    'kp-step': StepEvent;
+    'kp-blank-page': BlankPageEvent;
   }
 }

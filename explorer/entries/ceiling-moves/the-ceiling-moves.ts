@@ -2,21 +2,22 @@
 // of its own, with its own ruler beside it; the page's ruler is left alone.
 
 import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit';
-import '../components/figure/kp-figure.js';
-import { send, type NumberFocus } from '../components/number/events.js';
-import '../components/number/kp-blank.js';
-import '../components/number/kp-ruler.js';
-import type { NumberFault } from '../components/number/number-spec.js';
-import { azeotropeDrift } from '../figures/azeotrope-drift.js';
-import { driftRows, endOf, lineQuestions, questionAt, questionNear } from '../state/drift-rows.js';
-import { remembered } from '../state/memo.js';
-import { numberSpecs } from '../state/number-specs.js';
-import { correctionOf } from '../text/messages.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import { newestWins, type Lane } from '../worker/newest-wins.js';
-import type { AzeotropeAt, DriftAnswer, DriftQuestion, Reply } from '../worker/questions.js';
-import type { Solver } from '../worker/solver-client.js';
-import * as words from './ceiling-moves-words.js';
+import '../../components/figure/kp-figure.js';
+import { send, type NumberFocus } from '../../components/number/events.js';
+import '../../components/number/kp-blank.js';
+import '../../components/number/kp-ruler.js';
+import type { NumberFault } from '../../components/number/number-spec.js';
+import { azeotropeDrift } from '../../figures/azeotrope-drift.js';
+import { driftRows, endOf, lineQuestions, questionAt, questionNear } from '../../state/drift-rows.js';
+import { remembered } from '../../state/memo.js';
+import { numberSpecs } from '../../state/number-specs.js';
+import { correctionOf } from '../../text/messages.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import { newestWins, type Lane } from '../../worker/newest-wins.js';
+import type { AzeotropeAt, DriftAnswer, DriftQuestion, Reply } from '../../worker/questions.js';
+import type { Solver } from '../../worker/solver-client.js';
+import { cautions } from '../cautions.js';
+import * as words from './words.js';
 
 const key = 'ceilingPressure';
 
@@ -117,7 +118,7 @@ export class CeilingMoves extends LitElement {
               : html`<div class="drift-to-come"></div>`
           }
         </div>
-        <aside class="notes">${words.vacuumCaution} ${complete ? words.sourcesNote(line, units) : nothing}</aside>
+        <aside class="notes">${cautions.vacuum} ${complete ? words.sourcesNote(line, units) : nothing}</aside>
       </section>
       <section class="entry prose after-words" aria-label="The moving ceiling in words">
         ${here === undefined ? nothing : words.hereWords(here, units)}

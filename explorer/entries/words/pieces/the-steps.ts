@@ -1,21 +1,61 @@
 // 'Why the steps stop': the staircase in words, and both sides of non-ideality.
 
 import { html, nothing } from 'lit';
-import { namedStrengths, type CeilingQuestions } from '../state/derive.js';
-import { numberWithUnit } from '../components/number/number-spec.js';
-import { boilingSpan_K } from '../state/equilibrium-rows.js';
-import type { NumberSpecs } from '../state/number-specs.js';
-import { readAt } from '../state/run-results.js';
-import { countInWords, fixed, joined, ordinal } from '../text/format.js';
-import { measuredStrength } from './the-run.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { Answered } from '../pages/notebook-page.js';
-import { ink, print, roundStrength } from './words.js';
+import { massFractionFromMoleFraction } from '#lib/index.js';
+import { numberWithUnit } from '../../../components/number/number-spec.js';
+import { namedStrengths } from '../../../state/derive.js';
+import { boilingSpan_K, pressureInWords } from '../../../state/equilibrium-rows.js';
+import type { NumberSpecs } from '../../../state/number-specs.js';
+import { cursorPosition } from '../../../state/run-cursor.js';
+import { readAt } from '../../../state/run-results.js';
+import { countInWords, fixed, joined, ordinal } from '../../../text/format.js';
+import type { UnitSystem } from '../../../text/unit-systems.js';
+import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
+import { azeotropeSource, modelSource, platesNote, stairNote } from '../../ceiling-notes.js';
+import type { Piece } from '../../pieces.js';
+import { measuredStrength } from '../../run-difference.js';
+import { ink, print, roundStrength } from '../../words.js';
 
-type Ceiling = Answered<CeilingQuestions>;
+/** How a boil climbs, step by step. */
+export const whySteps: Piece<CeilingAsks<'stages' | 'equilibrium'>> = {
+  asks: asking('stages', 'equilibrium'),
+  view: ({ blank, units }, now) => stairWords(now, blank('chargeStrength'), units),
+  notes: (_, now) => modelSource(now.answers.equilibrium.model),
+};
+
+/** What the azeotrope is. */
+export const theAzeotrope: Piece<CeilingAsks<'equilibrium'>> = {
+  asks: asking('equilibrium'),
+  view: ({ units }, now) => {
+    const { azeotrope } = now.answers.equilibrium;
+    const mass = azeotrope && 100 * massFractionFromMoleFraction(azeotrope.moleFraction);
+    return azeotropeWords(now, mass, pressureInWords(now.scenario.pressure, units.pressure), units);
+  },
+  notes: ({ units }, now) => {
+    const pressure = pressureInWords(now.scenario.pressure, units.pressure);
+    return [stairNote, azeotropeSource(now.answers.equilibrium.azeotrope, pressure)];
+  },
+};
+
+/** What Raoult's law gets wrong at both ends. */
+export const strangers: Piece<CeilingAsks<'stages' | 'stagesByRaoult'>> = {
+  asks: asking('stages', 'stagesByRaoult'),
+  view: ({ units }, now) => strangersWords(now, units),
+};
+
+/** Plates and thermometers at the cursor. */
+export const platesAtWorkWords: Piece<CeilingAsks<'run' | 'equilibrium'>> = {
+  asks: asking('run', 'equilibrium'),
+  cautions: ['kettle'],
+  view: ({ cursor, units, specs }, now) => {
+    const at = cursorPosition(cursor, now.answers.run.solution);
+    return [platesAtWork(now, at, units, specs), thermometerWords(now, at, units)];
+  },
+  notes: () => platesNote,
+};
 
 /** How a boil climbs, from the kettle of the setup sentence; `kettle` is its blank. */
-export function stairWords(now: Ceiling, kettle: unknown, units: UnitSystem): unknown {
+function stairWords(now: CeilingNow<'stages'>, kettle: unknown, units: UnitSystem): unknown {
   const { ladder, stages } = now.answers.stages;
   const text = (rung: number): unknown => ink(units.strength.text(ladder[rung - 1]!));
   const to95 = stages[0] ?? null;
@@ -32,7 +72,7 @@ export function stairWords(now: Ceiling, kettle: unknown, units: UnitSystem): un
 }
 
 /** What Raoult's law would make of the same kettle: where non-ideality helps, and where it blocks. */
-export function strangersWords(now: Ceiling, units: UnitSystem): unknown {
+function strangersWords(now: CeilingNow<'stages' | 'stagesByRaoult'>, units: UnitSystem): unknown {
   const real = now.answers.stages;
   const ideal = now.answers.stagesByRaoult;
   const four = 4;
@@ -64,7 +104,12 @@ export function strangersWords(now: Ceiling, units: UnitSystem): unknown {
 }
 
 /** What the azeotrope is. */
-export function azeotropeWords(now: Ceiling, massPercent: number | null, pressure: string, units: UnitSystem): unknown {
+function azeotropeWords(
+  now: CeilingNow<'equilibrium'>,
+  massPercent: number | null,
+  pressure: string,
+  units: UnitSystem,
+): unknown {
   const { azeotrope } = now.answers.equilibrium;
   if (azeotrope === null || massPercent === null) {
     return html`<p>At this pressure the model has no azeotrope: the vapour is stronger than the liquid to the end.</p>`;
@@ -78,7 +123,7 @@ export function azeotropeWords(now: Ceiling, massPercent: number | null, pressur
 }
 
 /** The reader's own plates at the cursor's moment, and what the thermometers see there. */
-export function platesAtWork(now: Ceiling, position: number, units: UnitSystem, specs: NumberSpecs): unknown {
+function platesAtWork(now: CeilingNow<'run'>, position: number, units: UnitSystem, specs: NumberSpecs): unknown {
   const { solution } = now.answers.run;
   const { plates, efficiency, reflux } = now.scenario;
   const spout = ink(units.strength.withUnit(readAt(solution.spoutStrength, position)));
@@ -102,7 +147,7 @@ export function platesAtWork(now: Ceiling, position: number, units: UnitSystem, 
 }
 
 /** Kettle and head at the cursor, and how little the head can tell near the ceiling. */
-export function thermometerWords(now: Ceiling, position: number, units: UnitSystem): unknown {
+function thermometerWords(now: CeilingNow<'run' | 'equilibrium'>, position: number, units: UnitSystem): unknown {
   const { solution } = now.answers.run;
   const { temperature } = units;
   const span_K = boilingSpan_K(now.answers.equilibrium, measuredStrength);

@@ -1,21 +1,35 @@
 // 'What is the 96 %?': three numbers behind one saying, and how the last tenths hang on the model.
 
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import { massFractionFromMoleFraction, strengthFromMoleFraction } from '#lib/index.js';
-import { namedStrengths, type CeilingQuestions } from '../state/derive.js';
-import { countInWords, fixed, trimmed } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { EquilibriumAnswer, StagesAnswer } from '../worker/questions.js';
-import type { Answered } from '../pages/notebook-page.js';
-import { ink, modelName, print, roundStrength } from './words.js';
+import '../../../components/answer/kp-answer.js';
+import { namedStrengths } from '../../../state/derive.js';
+import { countInWords, fixed, ordinal } from '../../../text/format.js';
+import type { UnitSystem } from '../../../text/unit-systems.js';
+import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
+import type { Piece } from '../../pieces.js';
+import { ink, print, roundStrength } from '../../words.js';
+
+type Asked = CeilingAsks<'stages'>;
+type Now = CeilingNow<'stages'>;
 
 /** Mole fraction of the azeotrope at 1 atm as measured. Source: Carey and Lewis, 1932. */
 const measuredAzeotrope = 0.8943;
 
-type Ceiling = Answered<CeilingQuestions>;
+/** What people mean by '96 %'. */
+export const theNinetySix: Piece<Asked> = {
+  asks: asking('stages'),
+  view: ({ units }, now) => ninetySixWords(now, units),
+};
+
+/** How many steps the last tenth takes: a question. */
+export const lastTenth: Piece<Asked> = {
+  asks: asking('stages'),
+  view: ({ units }, now) => question(now, units),
+};
 
 /** What people mean by '96 %'. */
-export function ninetySixWords(now: Ceiling, units: UnitSystem): unknown {
+function ninetySixWords(now: Now, units: UnitSystem): unknown {
   const [to95, to96] = now.answers.stages.stages;
   const mass = `${fixed(100 * massFractionFromMoleFraction(measuredAzeotrope), 1)}\u00a0%`;
   const volume = `${fixed(100 * strengthFromMoleFraction(measuredAzeotrope), 1)}\u00a0%`;
@@ -38,46 +52,8 @@ function stagesWords(stages: number | null | undefined): unknown {
   return html`${ink(fixed(stages, 1))} ideal stages`;
 }
 
-/** The count by model. */
-export function modelTable(now: Ceiling, units: UnitSystem): unknown {
-  const { equilibrium, nrtl, wilson, raoult, stages, stagesByNrtl, stagesByWilson, stagesByRaoult } = now.answers;
-  return html`<p class="table-title">
-      <b>Ideal stages at total reflux</b>, the kettle counted; strengths in ${units.strength.unit}
-    </p>
-    <table class="figures-table">
-      <thead>
-        <tr>
-          <th scope="col">model</th>
-          <th scope="col">azeotrope</th>
-          ${namedStrengths.map((strength) => html`<th scope="col">to ${trimmed(units.strength.toShown(strength), 1)}</th>`)}
-        </tr>
-      </thead>
-      <tbody>
-        ${row(`${modelName(equilibrium.model.name)}, used here`, equilibrium, stages, units, true)}
-        ${row(modelName(nrtl.model.name), nrtl, stagesByNrtl, units, false)}
-        ${row(modelName(wilson.model.name), wilson, stagesByWilson, units, false)}
-        ${row(modelName(raoult.model.name), raoult, stagesByRaoult, units, false)}
-      </tbody>
-    </table>`;
-}
-
-function row(
-  name: string,
-  { azeotrope }: EquilibriumAnswer,
-  { stages }: StagesAnswer,
-  units: UnitSystem,
-  used: boolean,
-): unknown {
-  const hand = used ? 'ink' : '';
-  return html`<tr>
-    <th scope="row">${name}</th>
-    <td>${azeotrope === null ? 'none' : fixed(units.strength.toShown(azeotrope.strength), 2)}</td>
-    ${stages.map((count) => html`<td class=${hand}>${count === null ? 'never' : fixed(count, 1)}</td>`)}
-  </tr>`;
-}
-
 /** The question to try, or undefined where this kettle leaves nothing to ask. */
-export function tryIt(now: Ceiling): { readonly from: number; readonly more: number } | undefined {
+function tryIt(now: Now): { readonly from: number; readonly more: number } | undefined {
   const [, to96, to97] = now.answers.stages.stages;
   if (to96 === null || to96 === undefined || to97 === null || to97 === undefined) return undefined;
   const from = Math.ceil(to96);
@@ -86,7 +62,7 @@ export function tryIt(now: Ceiling): { readonly from: number; readonly more: num
 }
 
 /** The reply to an answer: the value reached, not just right or wrong. */
-export function judged(
+function judged(
   given: number,
   asked: { readonly from: number; readonly more: number },
   ladder: readonly number[],
@@ -102,4 +78,19 @@ export function judged(
   return given < more
     ? `Not yet: ${stands}. It takes ${countInWords(more)}.`
     : `Fewer will do: ${right}, ${countInWords(more)} more.`;
+}
+
+function question(now: Now, units: UnitSystem): unknown {
+  const asked = tryIt(now);
+  if (asked === undefined) return nothing;
+  const { ladder } = now.answers.stages;
+  const lead = html`Step ${ink(countInWords(asked.from))} passes ${print(roundStrength(0.96, units))} from this kettle;
+  passing ${print(roundStrength(0.97, units))} takes`;
+  return html`<kp-answer
+    .lead=${lead}
+    .tail=${'more.'}
+    .label=${`Steps after the ${ordinal(asked.from)} until ${roundStrength(0.97, units)} is passed`}
+    .subject=${now.answers.stages}
+    .judge=${(given: number) => judged(given, asked, ladder, units)}
+  ></kp-answer>`;
 }

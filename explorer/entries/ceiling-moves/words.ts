@@ -2,21 +2,15 @@
 
 import { html, nothing } from 'lit';
 import { toSI } from '#lib/index.js';
-import { endOf } from '../state/drift-rows.js';
-import { measuredAzeotropeRows } from '../state/measured-rows.js';
-import { countInWords, fixed, joined } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { AzeotropeAt, DriftAnswer } from '../worker/questions.js';
-import { pointOf } from './measured-notes.js';
-import { caution, ink, print, source } from './words.js';
+import { endOf } from '../../state/drift-rows.js';
+import { measuredAzeotropeRows } from '../../state/measured-rows.js';
+import { countInWords, fixed, joined } from '../../text/format.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { AzeotropeAt, DriftAnswer } from '../../worker/questions.js';
+import { pointOf } from '../measured-notes.js';
+import { ink, print, source } from '../words.js';
 
 const atm_Pa = toSI(1, 'atm');
-
-export const vacuumCaution = caution(
-  html`A vessel under vacuum can implode, and one above the pressure of the air can burst. Vacuum distillation needs
-  vessels, condensers and pumps rated for it and licensed practice; it is not done on these pages. Follow local codes
-  and the maker’s instructions.`,
-);
 
 /** The azeotrope at the reader's pressure. */
 export function hereWords({ pressure_Pa, azeotrope, extrapolated }: AzeotropeAt, units: UnitSystem): unknown {

@@ -1,59 +1,30 @@
-// The first entry of 'The ceiling': how the spout runs over the charge, and what it comes to, in words.
+// What a run comes to, in words: how long the spout holds, how close it gets to the line, what came over.
 
 import { html, nothing } from 'lit';
-import type { RunHistoryRows, NamedRun } from '../figures/rows.js';
-import { invented, type CeilingQuestions } from '../state/derive.js';
-import { azeotropeRow } from '../state/equilibrium-rows.js';
-import { runResults, type RunResults } from '../state/run-results.js';
-import { numberWithUnit } from '../components/number/number-spec.js';
-import type { NumberSpecs } from '../state/number-specs.js';
-import { clock, fixed, percent } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { Answered } from '../pages/notebook-page.js';
-import { ink, pencil, print, roundStrength } from './words.js';
+import { numberWithUnit } from '../../../components/number/number-spec.js';
+import { holdUp, invented } from '../../../state/derive.js';
+import type { NumberSpecs } from '../../../state/number-specs.js';
+import { runResults } from '../../../state/run-results.js';
+import { clock, fixed, percent } from '../../../text/format.js';
+import type { UnitSystem } from '../../../text/unit-systems.js';
+import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
+import { inventedStill } from '../../ceiling-notes.js';
+import type { Piece } from '../../pieces.js';
+import { difference, measuredStrength, touchesOnly } from '../../run-difference.js';
+import { ink, pencil, print, roundStrength } from '../../words.js';
 
-type Ceiling = Answered<CeilingQuestions>;
+type Names = 'run' | 'equilibrium';
+type Now = CeilingNow<Names>;
 
-/** Strength of the measure line, % vol / 100. */
-export const measuredStrength = 0.9;
-
-/** Rows of the run's figure: the run in ink, kept ones in pencil. */
-export function runRows(
-  now: Ceiling,
-  kept: readonly Ceiling[],
-  along: 'volume' | 'time',
-  units: UnitSystem,
-  specs: NumberSpecs,
-): RunHistoryRows {
-  const named = (one: Ceiling, hand: 'ink' | 'pencil'): NamedRun => {
-    const label = difference(one, now, hand, specs);
-    const pencilled = hand === 'pencil';
-    return {
-      label: pencilled ? `${label}, before` : label,
-      shortLabel: pencilled ? `${label.replace(/\u00a0plates?$/u, '')} before` : label,
-      hand,
-      run: one.answers.run.solution,
-    };
-  };
-  return {
-    runs: [named(now, 'ink'), ...kept.filter((one) => one !== now).map((one) => named(one, 'pencil'))],
-    azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure, units.pressure),
-    along,
-    measure: touchesOnly(runResults(now.answers.run.solution, measuredStrength)) ? null : measuredStrength,
-    strengthFrom: invented.endStrength,
-    units,
-  };
-}
-
-/** A run is called after its plates, or after the first thing in which it differs. */
-function difference(one: Ceiling, now: Ceiling, hand: 'ink' | 'pencil', specs: NumberSpecs): string {
-  const keys = ['plates', 'reflux', 'efficiency', 'chargeStrength', 'chargeVolume', 'heat', 'pressure'] as const;
-  const key = hand === 'ink' ? 'plates' : (keys.find((name) => one.scenario[name] !== now.scenario[name]) ?? 'plates');
-  return numberWithUnit(specs[key], one.scenario[key]);
-}
+export const runInWords: Piece<CeilingAsks<Names>> = {
+  asks: asking('run', 'equilibrium'),
+  cautions: ['spout'],
+  view: ({ kept, units, specs }, now) => runWords(now, kept.at(-1), units, specs),
+  notes: (_, now) => inventedStill(holdUp(now.scenario).plate_mol),
+};
 
 /** The results in words. */
-export function runWords(now: Ceiling, kept: Ceiling | undefined, units: UnitSystem, specs: NumberSpecs): unknown {
+function runWords(now: Now, kept: Now | undefined, units: UnitSystem, specs: NumberSpecs): unknown {
   const results = runResults(now.answers.run.solution, measuredStrength);
   const threshold = print(roundStrength(measuredStrength, units));
   const plates = ink(numberWithUnit(specs.plates, now.scenario.plates));
@@ -71,21 +42,16 @@ export function runWords(now: Ceiling, kept: Ceiling | undefined, units: UnitSys
     <p>${endWords(now, units)}</p>`;
 }
 
-/** Above the threshold for less than can be read off. */
-function touchesOnly({ shareAbove }: RunResults): boolean {
-  return shareAbove !== null && shareAbove < 0.005;
-}
-
-function before(kept: Ceiling, now: Ceiling, units: UnitSystem, specs: NumberSpecs): unknown {
+function before(kept: Now, now: Now, units: UnitSystem, specs: NumberSpecs): unknown {
   const results = runResults(kept.answers.run.solution, measuredStrength);
-  const name = pencil(difference(kept, now, 'pencil', specs));
+  const name = pencil(difference(kept.scenario, now.scenario, 'pencil', specs));
   if (touchesOnly(results)) return html`The ${name} you had before touched it only at the very start.`;
   return results.volumeAbove_m3 === null
     ? html`The ${name} you had before never reached it.`
     : html`The ${name} you had before held it for ${pencil(units.volume.withUnit(results.volumeAbove_m3))}.`;
 }
 
-function ceilingWords(now: Ceiling, best: number, units: UnitSystem): unknown {
+function ceilingWords(now: Now, best: number, units: UnitSystem): unknown {
   const { azeotrope } = now.answers.equilibrium;
   if (azeotrope === null) return nothing;
   const short = units.strength.toShown(azeotrope.strength) - units.strength.toShown(best);
@@ -96,7 +62,7 @@ function ceilingWords(now: Ceiling, best: number, units: UnitSystem): unknown {
   </p>`;
 }
 
-function endWords(now: Ceiling, units: UnitSystem): unknown {
+function endWords(now: Now, units: UnitSystem): unknown {
   const { solution } = now.answers.run;
   const results = runResults(solution, measuredStrength);
   const took = ink(clock(results.duration_s));

@@ -1,0 +1,37 @@
+// The figures an entry can show, in the order of the list to choose from. A new one is one file in pieces/ and one
+// line here.
+
+import { anyFigure, type FigureLine } from './piece.js';
+
+export const figureLines: readonly FigureLine[] = [
+  {
+    name: 'run',
+    title: 'The run: strength and temperatures',
+    load: async () => anyFigure((await import('./pieces/run.js')).run),
+  },
+  {
+    name: 'ideal-steps',
+    title: 'Ideal steps on the equilibrium curve',
+    load: async () => anyFigure((await import('./pieces/ideal-steps.js')).idealSteps),
+  },
+  {
+    name: 'last-corner',
+    title: 'The last corner of the steps',
+    load: async () => anyFigure((await import('./pieces/ideal-steps.js')).lastCornerSteps),
+  },
+  {
+    name: 'plates-at-work',
+    title: 'Your plates at work',
+    load: async () => anyFigure((await import('./pieces/at-work.js')).platesAtWork),
+  },
+  {
+    name: 'boiling',
+    title: 'What boils at what temperature',
+    load: async () => anyFigure((await import('./pieces/at-work.js')).boiling),
+  },
+  {
+    name: 'sheet',
+    title: 'The run by its sheet, along the clock',
+    load: async () => anyFigure((await import('./pieces/sheet.js')).sheetTimeline),
+  },
+];

@@ -1,0 +1,52 @@
+// The still's own plates, and kettle and head on the boiling diagram, at the moment of the page's cursor.
+
+import { nothing } from 'lit';
+import { boilingDiagram } from '../../../figures/boiling-diagram.js';
+import { xyDiagram } from '../../../figures/xy-diagram.js';
+import { boilingDiagramRows, curveRows, plateStairRows } from '../../../state/equilibrium-rows.js';
+import { remembered } from '../../../state/memo.js';
+import { cursorPosition } from '../../../state/run-cursor.js';
+import { readAt } from '../../../state/run-results.js';
+import { asking, type CeilingAsks } from '../../ceiling-asks.js';
+import type { Here } from '../../entry.js';
+import { laidOn, overlaysFor } from '../laying-over.js';
+import type { FigureData, FigurePiece } from '../piece.js';
+
+type Asked = CeilingAsks<'run' | 'equilibrium'>;
+
+const curve = remembered(curveRows);
+const stair = remembered(plateStairRows);
+const boil = remembered(boilingDiagramRows);
+const asks = asking('run', 'equilibrium');
+
+function notes(here: Here<FigureData, Asked>, now: NonNullable<Here<FigureData, Asked>['now']>): unknown {
+  return overlaysFor(here)?.notes(laidOn(here), now.scenario.pressure, here.units) ?? nothing;
+}
+
+/** The staircase of the plates as they stand. */
+export const platesAtWork: FigurePiece<Asked> = {
+  asks,
+  over: ['measured'],
+  notes,
+  cautions: ['kettle'],
+  draw: (here, { scenario, answers: { equilibrium, run } }) => {
+    const at = cursorPosition(here.cursor, run.solution);
+    const data = stair(curve(equilibrium.slice), equilibrium, run.solution, scenario, at, here.units);
+    return overlaysFor(here)?.overPlates(data, laidOn(here)) ?? { figure: xyDiagram, rows: data };
+  },
+};
+
+/** Kettle and head where they boil. */
+export const boiling: FigurePiece<Asked> = {
+  asks,
+  over: ['measured'],
+  notes,
+  cautions: ['kettle'],
+  draw: (here, { scenario, answers: { equilibrium, run } }) => {
+    const at = cursorPosition(here.cursor, run.solution);
+    const kettle = readAt(run.solution.kettleMoleFraction, at);
+    const head = readAt(run.solution.spoutMoleFraction, at);
+    const data = boil(curve(equilibrium.slice), equilibrium, scenario.pressure, kettle, head, here.units);
+    return overlaysFor(here)?.overBoiling(data, laidOn(here)) ?? { figure: boilingDiagram, rows: data };
+  },
+};

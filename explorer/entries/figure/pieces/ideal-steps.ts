@@ -1,0 +1,51 @@
+// Ideal steps from the charge with everything sent back: on the whole curve, and its last corner, with measured
+// points, other models and Raoult's law where they are wanted.
+
+import { nothing } from 'lit';
+import type { StaircaseDiagramRows } from '../../../figures/rows.js';
+import { lastCorner } from '../../../figures/last-corner.js';
+import { xyDiagram } from '../../../figures/xy-diagram.js';
+import { curveRows, idealStairRows } from '../../../state/equilibrium-rows.js';
+import { remembered } from '../../../state/memo.js';
+import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
+import type { Here } from '../../entry.js';
+import { laidOn, overlaysFor } from '../laying-over.js';
+import type { FigureData, FigurePiece } from '../piece.js';
+
+type Names = 'equilibrium' | 'raoult' | 'nrtl' | 'wilson';
+type Asked = CeilingAsks<Names>;
+type Steps = Here<FigureData, Asked>;
+
+const curve = remembered(curveRows);
+const raoult = remembered(curveRows);
+const stair = remembered(idealStairRows);
+const asks = asking('equilibrium', 'raoult', 'nrtl', 'wilson');
+
+function rows({ units, common }: Steps, { scenario, answers }: CeilingNow<Names>): StaircaseDiagramRows {
+  const { equilibrium } = answers;
+  const strangers = common.raoult === true ? raoult(answers.raoult.slice) : null;
+  return stair(curve(equilibrium.slice), equilibrium, strangers, scenario.chargeStrength, scenario.pressure, units);
+}
+
+/** On the whole curve. */
+export const idealSteps: FigurePiece<Asked> = {
+  asks,
+  over: ['measured', 'models', 'raoult'],
+  draw: (here, now) => {
+    const data = rows(here, now);
+    const laid = overlaysFor(here)?.overStaircase(data, laidOn(here), now.answers, now.scenario.pressure, here.units);
+    return laid?.xy ?? { figure: xyDiagram, rows: data };
+  },
+  below: (here, now) => overlaysFor(here)?.modelWords(laidOn(here), now.answers, here.units) ?? nothing,
+  notes: (here, now) => overlaysFor(here)?.notes(laidOn(here), now.scenario.pressure, here.units) ?? nothing,
+};
+
+/** The last corner of the same steps. */
+export const lastCornerSteps: FigurePiece<Asked> = {
+  ...idealSteps,
+  draw: (here, now) => {
+    const data = rows(here, now);
+    const laid = overlaysFor(here)?.overStaircase(data, laidOn(here), now.answers, now.scenario.pressure, here.units);
+    return laid?.corner ?? { figure: lastCorner, rows: data };
+  },
+};

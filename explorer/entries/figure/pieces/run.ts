@@ -1,0 +1,68 @@
+// How the spout runs over the charge: strength and temperatures, kept runs in pencil, the page's cursor.
+
+import { html } from 'lit';
+import { runHistory } from '../../../figures/run-history.js';
+import type { NamedRun, RunHistoryRows } from '../../../figures/rows.js';
+import { invented } from '../../../state/derive.js';
+import { azeotropeRow } from '../../../state/equilibrium-rows.js';
+import { remembered } from '../../../state/memo.js';
+import type { NumberSpecs } from '../../../state/number-specs.js';
+import { cursorX, turned } from '../../../state/run-cursor.js';
+import { runResults } from '../../../state/run-results.js';
+import type { UnitSystem } from '../../../text/unit-systems.js';
+import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
+import { difference, measuredStrength, touchesOnly } from '../../run-difference.js';
+import type { FigurePiece } from '../piece.js';
+
+type Names = 'run' | 'equilibrium';
+type Now = CeilingNow<Names>;
+
+export const run: FigurePiece<CeilingAsks<Names>> = {
+  asks: asking('run', 'equilibrium'),
+  keeps: true,
+  cautions: ['spout'],
+  draw: ({ kept, cursor, units, specs }, now) => ({
+    figure: runHistory,
+    rows: rows(now, sameList(kept), cursor.along, units, specs),
+  }),
+  cursor: {
+    x: ({ cursor }, now) => cursorX(cursor, now.answers.run.solution),
+    moved: ({ cursor }, x) => ({ ...cursor, x }),
+  },
+  words: ({ cursor, moveCursor }, now) =>
+    html`<button type="button" class="word-button" @click=${() => moveCursor(turned(cursor, now.answers.run.solution))}>
+      ${cursor.along === 'volume' ? 'Draw it against time' : 'Draw it against what is collected'}
+    </button>`,
+};
+
+/** Lists with the same members as one list, so that a figure is not drawn again for them. */
+const lists = { last: [] as readonly Now[] };
+function sameList(kept: readonly Now[]): readonly Now[] {
+  const same = kept.length === lists.last.length && kept.every((one, place) => one === lists.last[place]);
+  if (!same) lists.last = kept;
+  return lists.last;
+}
+
+/** The run in ink, kept ones in pencil. */
+const rows = remembered(
+  (now: Now, kept: readonly Now[], along: 'volume' | 'time', units: UnitSystem, specs: NumberSpecs): RunHistoryRows => {
+    const named = (one: Now, hand: 'ink' | 'pencil'): NamedRun => {
+      const label = difference(one.scenario, now.scenario, hand, specs);
+      const pencilled = hand === 'pencil';
+      return {
+        label: pencilled ? `${label}, before` : label,
+        shortLabel: pencilled ? `${label.replace(/\u00a0plates?$/u, '')} before` : label,
+        hand,
+        run: one.answers.run.solution,
+      };
+    };
+    return {
+      runs: [named(now, 'ink'), ...kept.filter((one) => one !== now).map((one) => named(one, 'pencil'))],
+      azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure, units.pressure),
+      along,
+      measure: touchesOnly(runResults(now.answers.run.solution, measuredStrength)) ? null : measuredStrength,
+      strengthFrom: invented.endStrength,
+      units,
+    };
+  },
+);

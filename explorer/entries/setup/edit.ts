@@ -1,0 +1,39 @@
+// Writing a setup sentence: words, and a word to press for each number that can stand in it.
+
+import { html } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { parameters } from '../../state/parameters.js';
+import type { Here } from '../entry.js';
+import type { SetupData } from './kind.js';
+import { readSentence, written } from './written.js';
+
+export function edit({ id, data, change }: Here<SetupData>): unknown {
+  const text = written(data.sentence);
+  const set = (next: string, together?: string): void =>
+    change((before) => ({ ...before, sentence: readSentence(next) }), {
+      says: 'setup sentence written',
+      ...(together === undefined ? {} : { together }),
+    });
+  const type = (event: Event): void => set((event.target as HTMLTextAreaElement).value, `setup:${id}`);
+  const insert = (event: Event, name: string): void => {
+    const area = (event.target as Element).closest('.entry-editor')!.querySelector('textarea')!;
+    const token = `{${name}}`;
+    const at = area.selectionStart;
+    set(area.value.slice(0, at) + token + area.value.slice(area.selectionEnd));
+    area.focus();
+    requestAnimationFrame(() => area.setSelectionRange(at + token.length, at + token.length));
+  };
+  return html`<label class="edit-field">
+      <span>Sentence; a name in braces is a number</span>
+      <textarea rows="4" data-in-history .value=${live(text)} @input=${type}></textarea>
+    </label>
+    <p class="edit-choices">
+      <span>Put a number in:</span>
+      ${parameters.map(
+        ({ inAddress, label }) =>
+          html`<button type="button" class="word-button" @click=${(event: Event) => insert(event, inAddress)}>
+            ${label}
+          </button> `,
+      )}
+    </p>`;
+}

@@ -1,0 +1,67 @@
+// The setup sentence: words with the numbers of the page in them, and the ruler under it.
+
+import { html, nothing } from 'lit';
+import type { SentencePart } from '../../components/number/kp-setup.js';
+import { numberWithUnit } from '../../components/number/number-spec.js';
+import type { Json } from '../../state/notebook-record.js';
+import { parameters } from '../../state/parameters.js';
+import type { ParameterKey } from '../../state/scenario.js';
+import { anyKind, good, wrong, type Checked } from '../entry.js';
+
+export interface SetupData {
+  /** Words, and numbers by their key. */
+  readonly sentence: readonly SentencePart<ParameterKey>[];
+  /** Whether the margin says what ink, print and pencil are. */
+  readonly hands?: boolean;
+}
+
+/** The three hands, said once. */
+const hands = html`<p>
+  <b class="ink">Ink</b> is yours: what you set, and what follows from it. <b>Print</b> holds for every still.
+  <b class="pencil">Pencil</b> is what you had before.
+</p>`;
+
+const sentence = [
+  'A charge of ',
+  { blank: 'chargeVolume' },
+  ' at ',
+  { blank: 'chargeStrength' },
+  ' in a kettle with ',
+  { blank: 'plates' },
+  ', reflux ',
+  { blank: 'reflux' },
+  '.',
+] as const;
+
+export const setup = anyKind<SetupData, Record<string, never>>({
+  name: 'setup',
+  title: 'Setup sentence',
+  about: 'the numbers of the page, in a sentence, to be set',
+  start: { sentence },
+  check,
+  label: () => 'setup sentence',
+  view: ({ data, setup: drawn }) =>
+    data.sentence.length === 0
+      ? html`<p class="nothing-yet">No number stands in this sentence yet.</p>`
+      : drawn(data.sentence),
+  notes: ({ data }) => (data.hands === true ? hands : nothing),
+  edit: async () => await import('./edit.js'),
+  words: ({ data, specs, scenario }) =>
+    data.sentence
+      .map((part) => (typeof part === 'string' ? part : numberWithUnit(specs[part.blank], scenario[part.blank])))
+      .join(''),
+});
+
+function check(data: Json): Checked<SetupData> {
+  const { sentence: parts, hands: says } = (data ?? {}) as { sentence?: Json; hands?: Json };
+  if (!Array.isArray(parts)) return wrong('a setup sentence needs `sentence`, a list of words and numbers');
+  const unknown = (parts as readonly Json[]).find((part) => typeof part !== 'string' && !isBlank(part));
+  if (unknown !== undefined) return wrong(`${JSON.stringify(unknown)} is neither words nor a number of the notebook`);
+  const read = { sentence: parts as SetupData['sentence'] };
+  return good(says === true ? { ...read, hands: true } : read);
+}
+
+function isBlank(part: Json): boolean {
+  const { blank } = (part ?? {}) as { blank?: Json };
+  return parameters.some(({ key }) => key === blank);
+}

@@ -1,0 +1,222 @@
+// <kp-entries-page>: a page that is data. It loads the kinds of its entries, asks what they ask, gives each its
+// `Here` and draws them in order; what the reader does goes upwards as acts. It knows no entry by name.
+
+import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit';
+import type { Asks } from '../entries/asking.js';
+import type { Answered, Here, Provided } from '../entries/entry.js';
+import { permit } from '../entries/words.js';
+import { keepPencil, rubOutPencil } from '../state/acts.js';
+import { noPageWork, type EntryRecord, type PageRecord, type PageWork } from '../state/notebook-record.js';
+import { startingScenario } from '../state/parameters.js';
+import type { RunCursor } from '../state/run-cursor.js';
+import type { ParameterKey, Scenario } from '../state/scenario.js';
+import type { UnitSystem } from '../text/unit-systems.js';
+import type { Solver } from '../worker/solver-client.js';
+import { ActEvent, type Act } from './act-event.js';
+import type { PageEditing } from './editing/page-editing.js';
+import { AsksOf } from './asks-of.js';
+import { EntryAsking, type Want } from './entry-asking.js';
+import { hereOf, type Drawable } from './here.js';
+import { KindLoading, type Ready } from './kind-loading.js';
+import { LaterAsking } from './later-asking.js';
+import { NearView } from './near-view.js';
+import type { PageElement } from './notebook-page.js';
+import { NumberDesk } from './number-desk.js';
+import { sections } from './sections.js';
+
+export class EntriesPage extends LitElement implements PageElement {
+  static override properties: PropertyDeclarations = {
+    solver: { attribute: false },
+    scenario: { attribute: false },
+    units: { attribute: false },
+    next: { attribute: false },
+    record: { attribute: false },
+    work: { attribute: false },
+    own: { attribute: false },
+    cursor: { state: true },
+    complete: { state: true },
+  };
+  declare solver: Solver;
+  declare scenario: Scenario;
+  declare units: UnitSystem;
+  declare next: PageElement['next'];
+  declare record: PageRecord;
+  declare work: PageWork;
+  /** Whether it is a page of the reader's own. */
+  declare own: boolean;
+  declare cursor: RunCursor;
+  /** Whether all entries are loaded, or only those up to the first figure. */
+  declare private complete: boolean;
+
+  readonly near = new NearView(this);
+  readonly desk: NumberDesk;
+  readonly #redraw = (): void => this.requestUpdate();
+  readonly #kinds = new KindLoading(this.#redraw);
+  readonly #asks = new AsksOf();
+  readonly #asking = new EntryAsking(() => this.solver, this.#redraw);
+  readonly later = new LaterAsking(() => this.solver, this.#redraw);
+  readonly #offered = new Map<string, readonly Provided[]>();
+  readonly #shared = new Map<string, unknown>();
+  #editing: PageEditing | undefined;
+
+  constructor(record: PageRecord, first: ParameterKey = 'chargeVolume') {
+    super();
+    this.record = record;
+    this.scenario = startingScenario;
+    this.work = noPageWork;
+    this.next = null;
+    this.own = false;
+    this.complete = false;
+    this.cursor = { along: 'volume', x: null };
+    this.desk = new NumberDesk(this, first);
+    this.addEventListener('pencil', ({ detail }) => this.#pencil(detail.action));
+  }
+
+  get refusal(): string {
+    return this.#asking.refusal;
+  }
+
+  get earlier(): Scenario | null {
+    return this.work.pencils.at(-1) ?? null;
+  }
+
+  /** Tells the wiring what the reader did on this page. */
+  act(next: Act['next'], deed: Omit<Act['deed'], 'page'>): void {
+    this.dispatchEvent(new ActEvent({ next, deed: { ...deed, page: this.record.name } }));
+  }
+
+  /** Results an entry offers by itself. */
+  offer(id: string, results: readonly Provided[]): void {
+    if (JSON.stringify(this.#offered.get(id)) === JSON.stringify(results)) return;
+    this.#offered.set(id, results);
+    this.requestUpdate();
+  }
+
+  /** One object for all entries of a kind. */
+  sharedBy<Thing>(kind: string, make: () => Thing): Thing {
+    if (!this.#shared.has(kind)) this.#shared.set(kind, make());
+    return this.#shared.get(kind) as Thing;
+  }
+
+  /** After undoing or redoing something done to an entry of this page. */
+  show(entry: string | undefined): void {
+    if (entry !== undefined) void this.updateComplete.then(() => this.#editing?.show(entry));
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.later.wake();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.later.rest();
+  }
+
+  protected override createRenderRoot(): this {
+    return this;
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('own') && this.own) void this.#loadEditing();
+    this.#ask();
+  }
+
+  protected override render(): unknown {
+    if (this.own && this.#editing === undefined) return nothing;
+    const shown = this.#drawables();
+    return html`${this.#head()} ${sections(shown, this.#editing, this.own)}
+    ${this.complete ? this.#editing?.foot(this.record) : nothing} ${this.#foot()}`;
+  }
+
+  protected override updated(): void {
+    if (!this.complete) void this.#completeAfterFigure();
+  }
+
+  /** Entries in order, those that are loaded with what they need to be drawn. */
+  #drawables(): readonly Drawable[] {
+    const records = this.#loadable();
+    const ready = records.map((record) => ({ record, readiness: this.#kinds.of(record) }));
+    const results = ready.flatMap(({ record, readiness }) => {
+      const offered = this.#offered.get(record.id) ?? [];
+      if (readiness === undefined || 'trouble' in readiness) return [];
+      const provided = readiness.kind.provides?.(this.#here(record, readiness, [])) ?? [];
+      return [...provided, ...offered].map((result) => ({ ...result, entry: record.id }));
+    });
+    return ready.map(({ record, readiness }) => {
+      if (readiness === undefined) return { record };
+      if ('trouble' in readiness) return { record, trouble: readiness.trouble };
+      return { record, kind: readiness.kind, here: this.#here(record, readiness, results) };
+    });
+  }
+
+  #here(record: EntryRecord, { kind, data }: Ready, results: Here['results']): Here {
+    const { common, pencils } = this.work;
+    const pencil = (at: Scenario): Answered | readonly [] =>
+      this.#asking.pencil(at, record.id, { data, common }, () => kind.asks!(data, at, common)) ?? [];
+    const kept = kind.asks === undefined ? [] : pencils.flatMap(pencil);
+    return hereOf(this, record, kind, data, { now: this.#asking.now(record.id, data), kept, results });
+  }
+
+  /** Entries that may be loaded now: all, or those up to the first figure. */
+  #loadable(): readonly EntryRecord[] {
+    const { entries } = this.record;
+    const figure = entries.findIndex(({ kind }) => kind === 'figure');
+    return this.complete || this.own || figure < 0 ? entries : entries.slice(0, figure + 1);
+  }
+
+  #ask(): void {
+    const [together, later] = [new Map<string, Want>(), new Map<string, Asks>()];
+    const { scenario } = this;
+    for (const record of this.#loadable()) {
+      const readiness = this.#kinds.of(record);
+      if (readiness === undefined || 'trouble' in readiness) continue;
+      const { kind, data } = readiness;
+      const { asks, asksLater } = this.#asks.of(record.id, kind, data, scenario, this.work.common);
+      if (asks !== undefined) together.set(record.id, { data, asks });
+      if (asksLater !== undefined) later.set(record.id, asksLater);
+    }
+    this.#asking.ask(together, scenario);
+    if (this.complete) this.later.want(later, scenario);
+  }
+
+  async #completeAfterFigure(): Promise<void> {
+    const first = this.querySelector('kp-figure');
+    const noFigure = this.own || !this.record.entries.some(({ kind }) => kind === 'figure');
+    if (first === null && !noFigure) return;
+    await first?.updateComplete;
+    requestAnimationFrame(() => (this.complete = true));
+  }
+
+  async #loadEditing(): Promise<void> {
+    const { PageEditing } = await import('./editing/page-editing.js');
+    this.#editing ??= new PageEditing(this);
+    this.requestUpdate();
+  }
+
+  #head(): unknown {
+    const { title, promise } = this.record;
+    return html`<header class="page-head">
+      <h1>${title}</h1>
+      ${promise === '' ? nothing : html`<p class="promise">${promise}</p>`} ${this.#editing?.head(this.record)}
+    </header>`;
+  }
+
+  #foot(): unknown {
+    const { next } = this;
+    return html`<footer class="page-foot">
+      ${next === null ? nothing : html`<p class="next-page">Next page: <a href=${next.address}>${next.title}</a></p>`}
+      ${permit}
+    </footer>`;
+  }
+
+  #pencil(action: 'keep' | 'rubOut'): void {
+    const { name } = this.record;
+    const { scenario } = this.#asking;
+    if (action === 'rubOut') this.act((notebook) => rubOutPencil(notebook, name), { says: 'pencil line rubbed out' });
+    else if (scenario !== undefined)
+      this.act((notebook) => keepPencil(notebook, name, scenario), { says: 'pencil line kept' });
+  }
+}
+
+customElements.define('kp-entries-page', EntriesPage);

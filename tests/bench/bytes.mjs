@@ -1,4 +1,5 @@
-// Bytes left on the heap by a step of the bare yardstick problem and by a whole solveColumn. Run with --expose-gc; prints JSON.
+// Bytes left on the heap by a step of the bare yardstick problem and by a whole solveColumn. Run with --expose-gc and
+// --single-threaded, so that what is compiled when does not hang on what else the machine does; prints JSON.
 
 import { getHeapStatistics } from 'node:v8';
 import { createEthanolWater, DEFAULT_ACTIVITY, solveColumn } from '../../dist/lib/index.js';

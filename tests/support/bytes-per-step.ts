@@ -38,7 +38,8 @@ export async function bytesPerStep(coarse: ColumnProblem, fine: ColumnProblem): 
       logLevel: 'error',
       build: { lib: { entry, formats: ['es'], fileName: 'library' }, outDir, minify: false, emptyOutDir: false },
     });
-    const flags = ['--expose-gc', '--max-semi-space-size=64', '--input-type=module', '-e', CHILD];
+    // One thread: what is compiled when, and with it what is boxed, then does not hang on what else the machine does.
+    const flags = ['--expose-gc', '--single-threaded', '--max-semi-space-size=64', '--input-type=module', '-e', CHILD];
     const args = [...flags, join(outDir, 'library.js'), JSON.stringify(coarse), JSON.stringify(fine)];
     return Number(execFileSync(process.execPath, args, { encoding: 'utf8' }));
   } finally {

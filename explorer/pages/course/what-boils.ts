@@ -14,7 +14,7 @@ export const whatBoils: Lesson<{ readonly equilibrium: EquilibriumQuestion }> = 
   promise: 'One boil, not two, and what rises from it.',
   goal: 'say at what temperature a wash boils, how strong is what rises from it, and why that is neither pure alcohol nor water.',
   opening: [
-    'In the open air at sea level alcohol boils at ((78 °C)) and water at ((100 °C)). So it seems plain what happens in a kettle of [[wash]]: at 78 the alcohol goes over, and when it has gone the water begins. Many who have never run a still believe something like it. Distilling would be easy then: one run, pure alcohol, stop.',
+    'In the open air at sea level alcohol boils at ((78 °C)) (173 °F) and water at ((100 °C)) (212 °F). So it seems plain what happens in a kettle of [[wash]]: at 78 the alcohol goes over, and when it has gone the water begins. Many who have never run a still believe something like it. Distilling would be easy then: one run, pure alcohol, stop.',
     'It is not so, and the curve below says by how much. But first your own idea of it, before you scroll on. Along the foot stands how strong the boiling liquid is; draw above it how strong you think the [[vapour]] is that rises from it, once it has been [[condensed]].',
   ],
   guess: 'vapour',

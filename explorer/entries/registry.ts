@@ -13,6 +13,8 @@ const load = {
   guess: async () => (await import('./guess/kind.js')).guess,
   question: async () => (await import('./question/kind.js')).question,
   'own-words': async () => (await import('./own-words/kind.js')).ownWords,
+  lesson: async () => (await import('./lesson/kind.js')).lesson,
+  'run-sheet': async () => (await import('./run-sheet/kind.js')).runSheet,
 } as const satisfies Readonly<Record<string, () => Promise<EntryKind>>>;
 
 export const kindNames: readonly string[] = Object.keys(load);

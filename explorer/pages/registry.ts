@@ -17,11 +17,12 @@ export interface PageEntry {
 const ready = async (record: PageRecord, first: ParameterKey): Promise<PageElement> =>
   new (await import('./entries-page.js')).EntriesPage(record, first);
 const lesson = async (name: string): Promise<PageElement> => {
-  const [{ LessonPage }, { lessons }] = await Promise.all([
-    import('./course/lesson-page.js'),
+  const [{ lessons }, { lessonPage }] = await Promise.all([
     import('./course/lessons.js'),
+    import('./course/records.js'),
   ]);
-  return new LessonPage(lessons.find((one) => one.name === name)!);
+  const found = lessons.find((one) => one.name === name)!;
+  return ready(lessonPage(found), found.inFocus);
 };
 const course = (name: string, title: string): PageEntry => ({ name, title, group: 'Course', load: () => lesson(name) });
 

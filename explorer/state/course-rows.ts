@@ -62,7 +62,8 @@ export function strengthStepsRows(
 /** % vol / 100 of what rises from the kettle, from the first ideal plate, ..., from the last. */
 export function ladderOf(slice: CurveSlice, kettle: number, plates: number): number[] {
   const steps: number[] = [];
-  for (let liquid = kettle; steps.length <= plates; ) {
+  let liquid = kettle;
+  while (steps.length <= plates) {
     liquid = boilOf(slice, liquid).vapour;
     steps.push(liquid);
   }

@@ -12,6 +12,8 @@ import { guessWork } from './work.js';
 export interface GuessData {
   /** Name of a guess. */
   readonly guess: string;
+  /** Its caution stands beside it already, as in a lesson. */
+  readonly cautioned?: true;
 }
 
 export const guess = anyKind<GuessData, Record<string, never>>({
@@ -22,7 +24,7 @@ export const guess = anyKind<GuessData, Record<string, never>>({
   check,
   label: (data) => `your guess: ${guessNamed(data.guess)!.title}`,
   view,
-  cautions: (data) => [guessNamed(data.guess)!.caution],
+  cautions: (data) => (data.cautioned === true ? [] : [guessNamed(data.guess)!.caution]),
   edit: () => import('./edit.js'),
   words,
 });
@@ -64,7 +66,9 @@ function words({ data, work, units }: Here<GuessData>): string {
 }
 
 function check(data: Json): Checked<GuessData> {
-  const { guess: name } = (data ?? {}) as { guess?: Json };
-  if (typeof name === 'string' && guessNamed(name) !== undefined) return good({ guess: name });
+  const { guess: name, cautioned } = (data ?? {}) as { guess?: Json; cautioned?: Json };
+  if (typeof name === 'string' && guessNamed(name) !== undefined) {
+    return good(cautioned === true ? { guess: name, cautioned } : { guess: name });
+  }
   return wrong(`a guess needs \`guess\`, one of ${guesses.map((one) => one.name).join(', ')}`);
 }

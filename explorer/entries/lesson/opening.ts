@@ -5,6 +5,7 @@ import { paragraphs, prose } from '../../components/term/prose.js';
 import type { Lesson } from '../../pages/course/lesson.js';
 import type { Here } from '../entry.js';
 import { leaderLooksOn, printAs, setLeaderLooksOn } from '../leader.js';
+import { caution } from '../words.js';
 import { leadersHead } from './leaders-view.js';
 
 export function opening(lesson: Lesson, { redraw }: Pick<Here, 'redraw'>): unknown {
@@ -19,6 +20,6 @@ export function opening(lesson: Lesson, { redraw }: Pick<Here, 'redraw'>): unkno
     <p class="goal"><b>After this page you can</b> ${prose(lesson.goal)}</p>
     <h2 id="guess-first">Guess first</h2>
     ${paragraphs(lesson.opening)}
-    <aside class="notes beside-all">${leadersHead(lesson, leaderLooksOn(), acts)}</aside>
+    <aside class="notes beside-all">${caution(lesson.caution)} ${leadersHead(lesson, leaderLooksOn(), acts)}</aside>
   </section>`;
 }

@@ -6,7 +6,6 @@ import { paragraphs, prose } from '../../components/term/prose.js';
 import type { Lesson, ShownFigure } from '../../pages/course/lesson.js';
 import type { Here } from '../entry.js';
 import { leaderLooksOn } from '../leader.js';
-import { caution } from '../words.js';
 import { leadersFound } from './leaders-view.js';
 import { numbersNow, type LessonHere } from './numbers-now.js';
 
@@ -16,7 +15,6 @@ export function tries(lesson: Lesson, here: LessonHere & Pick<Here, 'setup'>): u
       <h2 id="then-try">Then try</h2>
       ${here.setup(lesson.sentence)}
       ${numbers === undefined ? html`<div class="figure-to-come"></div>` : figures(numbers.tries.figures, here.kept.length)}
-      <aside class="notes beside-all">${caution(lesson.caution)}</aside>
     </section>
     <section class="entry prose after-words steps-entry" aria-label="What to do">
       ${numbers === undefined ? nothing : html`<div class="result-words">${paragraphs(numbers.tries.words)}</div>`}

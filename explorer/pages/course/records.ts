@@ -17,7 +17,7 @@ export function lessonPage({ name, title, promise, guess, questions, ownWords }:
     promise,
     entries: [
       part('opening'),
-      { id: 'guess', kind: 'guess', data: { guess } },
+      { id: 'guess', kind: 'guess', data: { guess, cautioned: true } },
       part('tries'),
       part('why'),
       ...asked,

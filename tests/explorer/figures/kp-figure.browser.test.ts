@@ -65,7 +65,7 @@ describe('the cursor of a figure', () => {
 
   it('runs through all panels, with a dot on each curve and the values in the table and in words', async () => {
     const { figure } = await shown();
-    const sheets = [...figure.querySelectorAll<SVGSVGElement>('.kp-sheet')].map(plotOf);
+    const sheets = [...figure.querySelectorAll<SVGGElement>('.kp-sheet')].map(plotOf);
     const cursor = line(figure).getBoundingClientRect();
     expect(cursor.top).toBeCloseTo(Math.min(...sheets.map((box) => box.top)), 0);
     expect(cursor.bottom).toBeCloseTo(Math.max(...sheets.map((box) => box.bottom)), 0);
@@ -79,7 +79,7 @@ describe('the cursor of a figure', () => {
 describe('a figure', () => {
   it('puts the plot exactly as wide as its column, ticks inside on a narrow screen', async () => {
     const { figure } = await shown();
-    const sheet = plotOf(figure.querySelector<SVGSVGElement>('.kp-sheet')!);
+    const sheet = plotOf(figure.querySelector<SVGGElement>('.kp-sheet')!);
     const host = figure.getBoundingClientRect();
     const narrow = !matchMedia('(min-width: 1000px)').matches;
     expect(sheet.left).toBeCloseTo(host.left + (narrow ? 28 : 0), 0);
@@ -165,9 +165,10 @@ async function shown(): Promise<{ figure: KpFigure; moves: number[] }> {
 }
 
 // The plot rectangle on the screen; what hangs out of it does not count.
-function plotOf(sheet: SVGSVGElement): { left: number; right: number; top: number; bottom: number } {
-  const { e: left, f: top } = sheet.getScreenCTM()!;
-  return { left, top, right: left + sheet.width.baseVal.value, bottom: top + sheet.height.baseVal.value };
+function plotOf(sheet: SVGGElement): { left: number; right: number; top: number; bottom: number } {
+  const base = [...sheet.querySelectorAll('.kp-base')].at(-1)!;
+  const { left, right, bottom } = base.getBoundingClientRect();
+  return { left, right, top: sheet.getScreenCTM()!.f, bottom };
 }
 
 function handle(figure: KpFigure): HTMLElement {

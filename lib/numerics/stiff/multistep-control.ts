@@ -1,7 +1,7 @@
 // How long the next multistep step may be, and of which order. A formula of order k needs the last k + 1 states. Now and then the errors
 // that the orders above and below would have made are asked for, and the order goes where the next step is longest: up when error holds
 // the steps back, down when growth does (formulas of higher order bear less of it) or when an order is near the edge of its
-// stability, where the disturbances it leaves count more in its own error than in that of the order below.
+// stability: on a smooth solution its error is many times smaller than that of the order below, on the disturbances it leaves it is not.
 
 const SAFETY = 0.8;
 /**
@@ -16,9 +16,11 @@ const PATIENCE = 3;
 const SMALLEST_ERROR = 1e-10;
 /** At the highest order the one below is looked at after so many steps. */
 const LOOK_AFTER = 10;
-/** So many looks in a row must find the order below better before an order is left because of its errors, */
-const DOUBTS = 4;
-/** and then it is not taken again for so many steps. */
+/** An order is in doubt when the error of the one below is less than so many times its own, */
+const DOUBTFUL = 2;
+/** it is left when so many looks in a row find it so, */
+const DOUBTS = 6;
+/** and it is not taken again for so many steps. */
 const SHUNNED_FOR = 50;
 
 /** Proposes step length and order from the scaled error of each attempt (1 = as large as allowed). */
@@ -69,15 +71,15 @@ export class MultistepControl {
     if (below < Infinity) {
       const growth = Math.min(GROWTH[order - 1]!, gain(below, order - 1));
       const heldByGrowth = own > GROWTH[order - 1]!;
-      this.#doubts = growth > longest && !heldByGrowth ? this.#doubts + 1 : 0;
-      if (growth > longest && (heldByGrowth || this.#doubts >= DOUBTS)) {
+      this.#doubts = below < DOUBTFUL * error && !heldByGrowth ? this.#doubts + 1 : 0;
+      if ((heldByGrowth && growth > longest) || this.#doubts >= DOUBTS) {
         if (!heldByGrowth) this.#shunned = SHUNNED_FOR;
         this.#nextOrder = order - 1;
         longest = growth;
       }
       if (this.#doubts === 0) this.#steps = order; // looked at, and well
     }
-    if (above < Infinity) {
+    if (above < Infinity && this.#nextOrder === order) {
       const growth = Math.min(GROWTH[order + 1]!, gain(above, order + 1));
       if (growth > longest) {
         this.#nextOrder = order + 1;

@@ -20,11 +20,23 @@ const tall = columnProblem(
   { plates: 40, efficiency: 0.65, plateHoldUp_mol: 1 },
 );
 
+/** Liquid runs down almost untouched: far from a chain whose modes die away without swinging, where order 5 is unstable. */
+const idle = columnProblem(
+  {
+    charge: { kind: 'amount', amount_mol: 20000, moleFraction: 0.3 },
+    sheet: [{ reflux: 30, until: [{ kind: 'alcoholLeftBelow', share: 0.5 }] }],
+    outputs: { kind: 'every', interval_s: 3600 },
+    tolerance: 1e-5,
+  },
+  { plates: 60, efficiency: 0.01, plateHoldUp_mol: 2, condenserHoldUp_mol: 1 },
+);
+
 const budgets: readonly Budget[] = [
   { name: 'the yardstick problem', problem: yardstickProblem(1e-6), steps: 410, rejected: 10, sides: 430 },
   { name: 'the yardstick problem, coarse', problem: yardstickProblem(1e-4), steps: 210, rejected: 12, sides: 240 },
   { name: 'six plates of an efficiency, two steps', problem: columnProblem(), steps: 258, rejected: 8, sides: 285 },
   { name: 'forty plates of an efficiency', problem: tall, steps: 425, rejected: 6, sides: 448 },
+  { name: 'sixty plates that hardly work', problem: idle, steps: 195, rejected: 4, sides: 210 },
 ];
 
 describe.each(budgets)('$name', ({ problem, steps, rejected, sides }) => {

@@ -12,6 +12,7 @@ import '../../../../explorer/components/figure/kp-figure.js';
 import { cases } from '../cases.js';
 import type { Case } from '../cases.js';
 import { repaintTimes } from './repaint-times.js';
+import { showStills } from './stills.js';
 
 const asked = new URLSearchParams(location.search);
 if (asked.has('theme')) document.documentElement.dataset.theme = asked.get('theme') ?? '';
@@ -40,7 +41,7 @@ render(
       <label style="font: 15px/20px var(--label)"
         >Figure
         <select @change=${choose}>
-          ${['all', ...cases.map((one) => one.name)].map(
+          ${['all', 'stills', ...cases.map((one) => one.name)].map(
             (option) => html`<option ?selected=${option === name}>${option}</option>`,
           )}
         </select>
@@ -55,6 +56,8 @@ render(
   </section>`,
   document.querySelector('main')!,
 );
+
+if (name === 'all' || name === 'stills') showStills(document.querySelector('main')!);
 
 if (asked.has('time')) {
   void document.fonts.ready

@@ -1,0 +1,142 @@
+// <kp-still>: the picture of a still at a moment. Give it the still, the moment, the units and the function that draws;
+// it follows the moment in place and has its numbers as a table. It moves only when the moment does.
+
+import { html, LitElement, nothing } from 'lit';
+import type { PropertyDeclarations, PropertyValues, TemplateResult } from 'lit';
+import type { PicturedStill, PictureSize } from '../../figures/still-picture-layout.js';
+import type { StillPicture } from '../../figures/still-picture.js';
+import type { StillMoment } from '../../state/still-moment.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import { numbersTable } from '../figure/numbers-table.js';
+import { StillPainter } from './still-painter.js';
+
+/** A pure function from a still and its moment to a picture. */
+export type DrawStill = (
+  still: PicturedStill,
+  moment: StillMoment,
+  units: UnitSystem,
+  size: PictureSize,
+) => StillPicture;
+
+const wideScreen = '(min-width: 1000px)';
+const noMotion = '(prefers-reduced-motion: reduce)';
+/** Width on paper, whatever screen it came from. */
+const bookWidth = 608;
+/** Narrower than this it has the words of a phone, whatever the screen. */
+const narrowest = 520;
+
+export class KpStill extends LitElement {
+  static override properties: PropertyDeclarations = {
+    draw: { attribute: false },
+    still: { attribute: false },
+    moment: { attribute: false },
+    units: { attribute: false },
+    size: { state: true },
+    numbersShown: { state: true },
+  };
+
+  declare draw: DrawStill | null;
+  declare still: PicturedStill | null;
+  declare moment: StillMoment | null;
+  declare units: UnitSystem | null;
+  declare size: PictureSize | null;
+  declare numbersShown: boolean;
+
+  readonly #painter = new StillPainter();
+  readonly #resize = new ResizeObserver(() => this.#measure());
+  readonly #screens = [matchMedia(wideScreen), matchMedia(noMotion)];
+  #picture: StillPicture | null = null;
+  #printing = false;
+
+  constructor() {
+    super();
+    this.draw = null;
+    this.still = null;
+    this.moment = null;
+    this.units = null;
+    this.size = null;
+    this.numbersShown = false;
+  }
+
+  protected override createRenderRoot(): this {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#measure();
+    this.#resize.observe(this);
+    for (const screen of this.#screens) screen.addEventListener('change', this.#measure);
+    addEventListener('beforeprint', this.#toBook);
+    addEventListener('afterprint', this.#toScreen);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#resize.disconnect();
+    for (const screen of this.#screens) screen.removeEventListener('change', this.#measure);
+    removeEventListener('beforeprint', this.#toBook);
+    removeEventListener('afterprint', this.#toScreen);
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.size === 1 && changed.has('numbersShown')) return;
+    const { draw, still, moment, units, size } = this;
+    if (draw === null || still === null || moment === null || units === null || size === null) return;
+    this.#picture = draw(still, moment, units, size);
+    this.#painter.paint(this.#picture, size.layout);
+  }
+
+  protected override render(): TemplateResult | typeof nothing {
+    const picture = this.#picture;
+    if (picture === null) return nothing;
+    return html`<figure role="img" aria-label=${picture.description}>${this.#painter.svg}</figure>
+      <p class="still-warnings">${picture.warnings.join(' ')}</p>
+      <p class="still-note">${picture.note}</p>
+      <div class="words-to-press">
+        <button
+          class="word-button"
+          type="button"
+          aria-expanded=${this.numbersShown}
+          @click=${() => (this.numbersShown = !this.numbersShown)}
+        >
+          ${this.numbersShown ? 'Put the numbers away' : 'Show the numbers'}
+        </button>
+      </div>
+      ${this.numbersShown ? numbersTable(picture.table()) : nothing}`;
+  }
+
+  readonly #measure = (): void => {
+    if (this.#printing) return;
+    const width = this.clientWidth;
+    if (width === 0) return;
+    const [wide, calm] = this.#screens;
+    this.#resizeTo(width, wide!.matches && width >= narrowest, calm!.matches);
+  };
+
+  readonly #toBook = (): void => {
+    this.#printing = true;
+    this.#resizeTo(bookWidth, true, true);
+    this.performUpdate();
+  };
+
+  readonly #toScreen = (): void => {
+    this.#printing = false;
+    this.#measure();
+  };
+
+  #resizeTo(width: number, wide: boolean, steady: boolean): void {
+    const layout = wide ? 'wide' : 'narrow';
+    const { size } = this;
+    if (size?.width === width && size.layout === layout && size.steady === steady) return;
+    this.size = { width, layout, steady };
+  }
+}
+
+customElements.define('kp-still', KpStill);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'kp-still': KpStill;
+  }
+}

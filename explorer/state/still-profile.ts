@@ -1,0 +1,88 @@
+// What stands where up a column at a moment: the rows of its profile, from the vessel it stands on to its top.
+
+import { strengthFromMoleFraction, type Still, type TrainSolution } from '#lib/index.js';
+import type { UnitSystem } from '../text/unit-systems.js';
+import { clock } from '../text/format.js';
+import { readAt, readPlate } from './run-results.js';
+import { stillMoment } from './still-moment.js';
+
+/** One moment: what stands on each stage, the vessel under the column as stage 0. Dry stages are left out. */
+export interface ProfileMoment {
+  /** '1 h 22 min'. */
+  readonly label: string;
+  readonly stage: readonly number[];
+  /** % vol / 100 of the liquid and of the vapour that leaves it, condensed. */
+  readonly liquid: readonly number[];
+  readonly vapour: readonly number[];
+  readonly temperature_K: readonly number[];
+}
+
+export interface ColumnProfileRows {
+  /** The moment in ink, then those in pencil. */
+  readonly moments: readonly ProfileMoment[];
+  readonly stages: number;
+  readonly kind: 'plates' | 'packing';
+  readonly base: 'kettle' | 'doubler';
+  /** Temperatures between which the whole run stands from the first vapour on, K. */
+  readonly range_K: readonly [number, number];
+  readonly units: UnitSystem;
+}
+
+/** Profiles at positions of the run, the first of them now. */
+export function profileRows(
+  still: Still,
+  run: TrainSolution,
+  positions: readonly number[],
+  units: UnitSystem,
+): ColumnProfileRows {
+  return {
+    moments: positions.map((position) => profileAt(still, run, position)),
+    stages: run.plates,
+    kind: still.column.kind === 'packing' ? 'packing' : 'plates',
+    base: still.doublers.length > 0 ? 'doubler' : 'kettle',
+    range_K: hotRange(run),
+    units,
+  };
+}
+
+function profileAt(still: Still, run: TrainSolution, asked: number): ProfileMoment {
+  const moment = stillMoment(still, run, asked);
+  const position = Math.min(Math.max(0, asked), run.rows - 1);
+  const first = firstStage(run);
+  const parts = [moment.doublers.at(-1) ?? moment.kettle, ...moment.stages]
+    .map((part, stage) => ({ part, stage }))
+    .filter(({ part }) => part.strength !== null);
+  const vapourOf = (stage: number): number => {
+    const moleFraction = readPlate(run.holderVapour, run.holders.length, first - 1 + stage, position);
+    return strengthFromMoleFraction(Math.min(1, Math.max(0, moleFraction)));
+  };
+  return {
+    label: clock(readAt(run.time_s, position)),
+    stage: parts.map(({ stage }) => stage),
+    liquid: parts.map(({ part }) => part.strength!),
+    vapour: parts.map(({ stage }) => vapourOf(stage)),
+    temperature_K: parts.map(({ part }) => part.temperature_K),
+  };
+}
+
+/** Place of the lowest plate among the holders; one beyond the last where there is none. */
+function firstStage({ holders }: TrainSolution): number {
+  const first = holders.findIndex(({ kind }) => kind === 'plate' || kind === 'packing');
+  return first < 0 ? holders.length : first;
+}
+
+function hotRange(run: TrainSolution): [number, number] {
+  const from = run.firstVapour_s ?? Infinity;
+  const first = firstStage(run);
+  const width = run.holders.length;
+  let [low, high] = [Infinity, -Infinity];
+  for (let row = 0; row < run.rows; row++) {
+    if (run.time_s[row]! < from) continue;
+    for (let j = first - 1; j < first + run.plates; j++) {
+      const here = run.holderTemperature_K[row * width + j]!;
+      if (here < low) low = here;
+      if (here > high) high = here;
+    }
+  }
+  return low < high ? [low, high] : [351, 373];
+}

@@ -1,5 +1,5 @@
 // An apprentice on a page of the course: guesses, sees the answer, answers a question wrongly and then rightly,
-// says it in their own words, and finds it all there on coming back; a leader sees more and prints a worksheet.
+// says it in their own words, finds it all there on coming back, and can undo it; a leader sees more and prints a worksheet.
 
 import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
@@ -66,10 +66,14 @@ describe('a lesson', () => {
     const words = page.getByRole('textbox', { name: /A visitor says/u });
     await words.fill('There the vapour is as strong as the liquid.');
     await words.blur();
-    await page.reload();
+    await page.evaluate(() => (location.hash = '#reflux'));
+    await page.getByRole('heading', { name: 'Reflux', level: 1 }).waitFor();
+    await page.evaluate(() => (location.hash = '#why-it-stops'));
     await expect.poll(() => words.inputValue()).toBe('There the vapour is as strong as the liquid.');
     await expect.poll(() => text(page, '.guess-reply')).toContain('No column does that');
     expect(await question.getByRole('textbox').inputValue()).toBe('97,2');
+    await page.getByRole('navigation').getByRole('button', { name: /^Undo/u }).click();
+    await expect.poll(() => words.inputValue()).toBe('');
     expect(problems).toEqual([]);
   });
 

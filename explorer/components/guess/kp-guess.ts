@@ -93,7 +93,7 @@ export class KpGuess extends LitElement {
           ${answered ? 'Put the answer away' : 'Show the answer'}
         </button>
         <button type="button" class="word-button" ?disabled=${answered || !this.#canTakeBack} @click=${this.#takeBack}>
-          Undo
+          Take back
         </button>
         <button type="button" class="word-button" ?disabled=${answered || points.length === 0} @click=${this.#rubOut}>
           Rub out

@@ -20,6 +20,7 @@ export const ownWords = anyKind<OwnWordsData, Record<string, never>>({
   check,
   label: ({ prompt }) => `own words: ${prompt}`,
   view,
+  notes: () => html`<p class="on-screen">What you write here stays in this notebook and is sent nowhere.</p>`,
   edit: () => import('./edit.js'),
   words: (here) => [here.data.prompt, textIn(here)].filter((text) => text !== '').join('\n'),
 });

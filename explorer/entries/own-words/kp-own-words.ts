@@ -88,16 +88,18 @@ export class OwnWords extends LitElement {
 
   #typed = (event: Event): void => {
     this.text = (event.target as HTMLTextAreaElement).value;
+    this.#untold = true;
     clearTimeout(this.#rest);
     this.#rest = setTimeout(() => this.#tell(), rest_ms);
   };
 
-  #told = '';
+  /** Something has been typed that was not told yet. */
+  #untold = false;
 
   #tell(): void {
     clearTimeout(this.#rest);
-    if (this.text === this.#told) return;
-    this.#told = this.text;
+    if (!this.#untold) return;
+    this.#untold = false;
     this.dispatchEvent(new OwnWordsEvent(this.text));
   }
 }

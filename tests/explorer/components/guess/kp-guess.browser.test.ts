@@ -73,14 +73,14 @@ describe('drawing a guess', () => {
     stroke(guess, 'mouse', [[30, 90], [50, 91]]); // prettier-ignore
     await settled(guess);
     expect(told.at(-1)!.points.map(({ x }) => Math.round(x))).toEqual([20, 30, 50, 60]);
-    word(guess, 'Undo').click();
+    word(guess, 'Take back').click();
     expect(told.at(-1)!.points.map(({ x }) => Math.round(x))).toEqual([20, 40, 60]);
     await guess.updateComplete;
     word(guess, 'Rub out').click();
     expect(told.at(-1)!.points).toEqual([]);
     await guess.updateComplete;
     expect(word(guess, 'Rub out').disabled).toBe(true);
-    word(guess, 'Undo').click();
+    word(guess, 'Take back').click();
     expect(told.at(-1)!.points).toHaveLength(3);
   });
 

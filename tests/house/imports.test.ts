@@ -41,6 +41,21 @@ const forbidden: readonly { from: RegExp; to: RegExp; because: string }[] = [
     to: /^explorer\/(figures|components|entries|pages)\//,
     because: 'what is computed does not know how it is shown',
   },
+  {
+    from: /^explorer\/keep\//,
+    to: /^explorer\/(figures|worker|pages|entries\/(?!registry\.ts|words\.ts))/,
+    because: 'what keeps a notebook does not know what it is about',
+  },
+  {
+    from: /^explorer\/(offline|build)\//,
+    to: /^(lib|explorer\/(?!offline|build))/,
+    because: 'serving files needs nothing of what is in them',
+  },
+  {
+    from: /^explorer\/(?!keep\/)/,
+    to: /^valibot/,
+    because: 'valibot is loaded with what is kept, never before',
+  },
   { from: /^explorer\/(?!formula\/)/, to: /^mathjs/, because: 'mathjs stands behind one door, explorer/formula' },
   {
     from: /^explorer\//,

@@ -1,0 +1,21 @@
+// What other programs may have put into a file: checked before anything else looks at it. A file is data only;
+// nothing in it is ever run.
+
+import { limits } from './format.js';
+
+/** Names that mean something to every object and could be taken for data that is there. */
+const reserved = new Set(Object.getOwnPropertyNames(Object.prototype));
+
+/** What is wrong with JSON from outside, as the end of 'it ...'; undefined where nothing is. */
+export function faultInJson(value: unknown): string | undefined {
+  const open: { readonly value: unknown; readonly depth: number }[] = [{ value, depth: 0 }];
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    if (typeof next.value !== 'object' || next.value === null) continue;
+    if (next.depth >= limits.depth) return `goes more than ${String(limits.depth)} levels deep`;
+    for (const [name, inside] of Object.entries(next.value)) {
+      if (reserved.has(name)) return `uses the name ‘${name}’, which no notebook does`;
+      open.push({ value: inside, depth: next.depth + 1 });
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,64 @@
+// The layout of a notebook's file, version by version. Strict: a field that is not known here is refused, so
+// that opening and keeping a file never drops anything.
+
+import * as v from 'valibot';
+import type { Json } from '../state/notebook-record.js';
+import { formatName, limits } from './format.js';
+
+/** In an address and in the names of what is kept: small letters, digits, hyphens. */
+const pageName = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]*$/u), v.maxLength(60));
+const entryName = v.pipe(v.string(), v.minLength(1), v.maxLength(60));
+const words = (most: number): v.GenericSchema<string> => v.pipe(v.string(), v.maxLength(most));
+/** Checked for depth and names before: see plain-json.ts. */
+const anything = v.pipe(v.unknown(), v.description('any JSON; the kind of the entry knows its shape'));
+
+const numbers = v.pipe(
+  v.record(v.string(), v.pipe(v.number(), v.finite())),
+  v.description('SI, with the unit in the name: chargeVolume_m3. A number left out is as it starts.'),
+);
+
+const entry = v.strictObject({
+  id: entryName,
+  kind: entryName,
+  data: anything,
+  heading: v.optional(words(limits.title)),
+  close: v.optional(v.boolean()),
+});
+
+const page = v.strictObject({
+  name: pageName,
+  title: words(limits.title),
+  promise: words(limits.promise),
+  entries: v.pipe(v.array(entry), v.maxLength(limits.entries)),
+});
+
+const work = v.strictObject({
+  pencils: v.pipe(v.array(numbers), v.maxLength(limits.pencils)),
+  common: v.record(v.string(), anything),
+  entries: v.record(v.string(), anything),
+});
+
+/** What is written now. */
+export const version2 = v.strictObject({
+  format: v.literal(formatName),
+  version: v.literal(2),
+  written: v.pipe(v.string(), v.isoTimestamp(), v.description('when it was written, UTC')),
+  name: words(limits.name),
+  numbers,
+  pages: v.pipe(v.array(page), v.maxLength(limits.pages)),
+  work: v.record(pageName, work),
+});
+
+/** What the first explorer could keep: one address, with the page and its numbers in the units of addresses. */
+export const version1 = v.strictObject({
+  format: v.literal(formatName),
+  version: v.literal(1),
+  address: v.pipe(v.string(), v.maxLength(2000), v.description('what stands behind the # of an address')),
+});
+
+export type FileV1 = v.InferOutput<typeof version1>;
+export type FileV2 = v.InferOutput<typeof version2>;
+export type FileWork = FileV2['work'][string];
+
+/** Data of an entry, once plain-json.ts has found nothing wrong with the file. */
+export const asJson = (value: unknown): Json => value as Json;

@@ -1,0 +1,215 @@
+// A notebook's file: what is written is read back, older versions are carried over, and what is damaged,
+// newer, too large or nothing of ours is refused in a clear sentence.
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { limits } from '../../../explorer/keep/format.js';
+import { readNotebookFile } from '../../../explorer/keep/read-file.js';
+import type { Reading } from '../../../explorer/keep/reading.js';
+import { notebookFile, notebookFileName } from '../../../explorer/keep/write-file.js';
+import { newNotebook } from '../../../explorer/state/notebook-record.js';
+import { anyNotebook, octoberWash } from './notebooks.js';
+
+const now = new Date('2026-11-25T12:00:00Z');
+const ready = ['the-ceiling', 'the-doubler'];
+const read = (text: string): Promise<Reading> => readNotebookFile(text, ready, now);
+
+/** The file of a notebook, with something changed in it. */
+function changed(change: (file: Record<string, unknown>) => void): string {
+  const file = JSON.parse(notebookFile(octoberWash, now)) as Record<string, unknown>;
+  change(file);
+  return JSON.stringify(file);
+}
+
+async function refusal(text: string): Promise<{ kind: string; says: string }> {
+  const reading = await read(text);
+  if (reading.kind === 'read') throw new Error('The file was read.');
+  return reading.refusal;
+}
+
+describe('the file of a notebook', () => {
+  it('is read back as the very notebook that was written', async () => {
+    await fc.assert(
+      fc.asyncProperty(anyNotebook, async (notebook) => {
+        const reading = await read(notebookFile(notebook, now));
+        expect(reading).toEqual({ kind: 'read', notebook, notes: [] });
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('once read is written the same again', async () => {
+    await fc.assert(
+      fc.asyncProperty(anyNotebook, async (notebook) => {
+        const text = notebookFile(notebook, now);
+        const reading = await read(text);
+        expect(reading.kind === 'read' && notebookFile(reading.notebook, now)).toBe(text);
+      }),
+    );
+  });
+
+  it('can be read by people: its kind and version first, numbers with their units, one thing a line', () => {
+    const lines = notebookFile(octoberWash, now).split('\n');
+    expect(lines.slice(0, 6)).toEqual([
+      '{',
+      '  "format": "kettle-and-plate notebook",',
+      '  "version": 2,',
+      '  "written": "2026-11-25T12:00:00.000Z",',
+      '  "name": "October wash",',
+      '  "numbers": {',
+    ]);
+    expect(lines).toContain('    "chargeVolume_m3": 0.2,');
+    expect(lines).toContain('    "plates": 20,');
+  });
+
+  it('is called after the notebook', () => {
+    expect(notebookFileName('October wash')).toBe('october-wash.kettle');
+    expect(notebookFileName('')).toBe('notebook.kettle');
+  });
+
+  it('may leave numbers out, which then are as they start', async () => {
+    const reading = await read(changed((file) => (file.numbers = { plates: 7 })));
+    expect(reading.kind === 'read' && reading.notebook.scenario).toEqual({ ...newNotebook.scenario, plates: 7 });
+  });
+});
+
+describe('a file of version 1, an address', () => {
+  it('becomes a notebook with its numbers, on its page', async () => {
+    const reading = await read(
+      JSON.stringify({
+        format: 'kettle-and-plate notebook',
+        version: 1,
+        address: '#the-doubler?v=1&plates=20&charge=200',
+      }),
+    );
+    expect(reading).toEqual({
+      kind: 'read',
+      notebook: { ...newNotebook, scenario: { ...newNotebook.scenario, plates: 20, chargeVolume: 0.2 } },
+      page: 'the-doubler',
+      notes: [],
+    });
+  });
+
+  it('may be nothing but the address, as it was copied', async () => {
+    for (const text of ['#the-ceiling?v=1&plates=9', 'https://still.example/kp/#the-ceiling?v=1&plates=9\n']) {
+      const reading = await read(text);
+      expect(reading.kind === 'read' && [reading.page, reading.notebook.scenario.plates]).toEqual(['the-ceiling', 9]);
+    }
+  });
+
+  it('says what of the address could not be used', async () => {
+    const reading = await read('#the-ceiling?v=1&plates=700&reflux=6');
+    expect(reading.kind === 'read' && reading.notes).toEqual([expect.stringContaining('0 to 60')]);
+  });
+});
+
+describe('a file that is refused', () => {
+  it.each([
+    ['an empty one', ''],
+    ['prose', 'Dear diary, today I lit the still.'],
+    ['JSON of another program', '{"plates": 12}'],
+    ['a list', '[1, 2, 3]'],
+    ['null', 'null'],
+  ])('as nothing of ours: %s', async (_, text) => {
+    expect(await refusal(text)).toEqual({
+      kind: 'not-a-notebook',
+      says: 'It is not a notebook of Kettle & Plate, nor an address of one of its pages.',
+    });
+  });
+
+  it('as newer says both versions and what to do', async () => {
+    const { kind, says } = await refusal(changed((file) => (file.version = 3)));
+    expect(kind).toBe('newer');
+    expect(says).toContain('in version 3 of the format; this one reads up to 2.');
+    expect(says).toContain('Take the new version');
+  });
+
+  it('as too large says how large it may be', async () => {
+    const { kind, says } = await refusal(' '.repeat(limits.characters + 1));
+    expect(kind).toBe('too-large');
+    expect(says).toContain('at most 2.0 MB');
+  });
+
+  it.each<[string, (file: Record<string, unknown>) => void, string]>([
+    ['without a version', (file) => delete file.version, 'which version of the format'],
+    ['with a version that is no whole number', (file) => (file.version = 1.5), 'which version of the format'],
+    ['with a field nobody knows', (file) => (file.colour = 'red'), 'colour'],
+    ['without its numbers', (file) => delete file.numbers, 'numbers'],
+    [
+      'with a number out of range',
+      (file) => (file.numbers = { plates: 61 }),
+      '‘plates’ is 61 and would have to be 0 to 60',
+    ],
+    ['with half a plate', (file) => (file.numbers = { plates: 2.5 }), 'no whole number'],
+    [
+      'with a number nobody knows',
+      (file) => (file.numbers = { moons: 2 }),
+      '‘moons’ is no number that these pages know',
+    ],
+    ['with text for a number', (file) => (file.numbers = { plates: '12' }), 'numbers.plates'],
+    ['with a page name that is none', (file) => (file.work = { 'a/b': {} }), 'work'],
+    ['with a name all objects have', (file) => (file.work = { constructor: {} }), '‘constructor’'],
+    [
+      'with four pencil lines',
+      (file) => (file.work = { x: { pencils: [{}, {}, {}, {}], common: {}, entries: {} } }),
+      'work.x.pencils',
+    ],
+    [
+      'with a bad pencil line',
+      (file) => (file.work = { x: { pencils: [{ plates: 99 }], common: {}, entries: {} } }),
+      'work.x.pencils',
+    ],
+    ['with two pages of one name', (file) => (file.pages = [page(), page()]), 'two pages have the same name'],
+    ['with a page called as a ready one', (file) => (file.pages = [page('the-ceiling')]), 'one that is always there'],
+    [
+      'with two entries of one id',
+      (file) => (file.pages = [page('p', [entry(), entry()])]),
+      'two entries have the same id',
+    ],
+    [
+      'with data that its kind refuses',
+      (file) => (file.pages = [page('p', [{ ...entry(), kind: 'text', data: 7 }])]),
+      'pages.0.entries.0',
+    ],
+  ])('as damaged says where and why: %s', async (_, change, where) => {
+    const { kind, says } = await refusal(changed(change));
+    expect(kind).toBe('damaged');
+    expect(says).toMatch(/^It is damaged.+\.$/u);
+    expect(says).toContain(where);
+  });
+
+  it('for a name that would reach into every object, wherever it stands', async () => {
+    const { says } = await refusal(notebookFile(octoberWash, now).replace('"laid"', '"__proto__"'));
+    expect(says).toContain('‘__proto__’');
+    expect(({} as Record<string, unknown>).laid).toBeUndefined();
+  });
+
+  it('for going too deep, without a stack running over', async () => {
+    const deep = `${'['.repeat(100_000)}${']'.repeat(100_000)}`;
+    const { kind } = await refusal(changed(() => undefined).replace('[1,2,3]', deep));
+    expect(kind).toBe('damaged');
+  });
+
+  it('wherever it was cut off', async () => {
+    const whole = notebookFile(octoberWash, now).trimEnd();
+    await fc.assert(
+      fc.asyncProperty(fc.integer({ min: 0, max: whole.length - 1 }), async (length) => {
+        expect(['damaged', 'not-a-notebook']).toContain((await refusal(whole.slice(0, length))).kind);
+      }),
+    );
+  });
+
+  it('or read, but never an exception, whatever one character is changed to', async () => {
+    const whole = notebookFile(octoberWash, now);
+    await fc.assert(
+      fc.asyncProperty(fc.nat(whole.length - 1), fc.string({ maxLength: 3 }), async (at, put) => {
+        const reading = await read(whole.slice(0, at) + put + whole.slice(at + 1));
+        expect(['read', 'refused']).toContain(reading.kind);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
+
+const entry = (): object => ({ id: 'e1', kind: 'not-a-kind', data: null });
+const page = (name = 'page-1', entries: readonly object[] = []): object => ({ name, title: '', promise: '', entries });

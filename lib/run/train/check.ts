@@ -10,6 +10,7 @@ import { rangeFault, wholeFault } from '../check.js';
 import { trainShapeFaults } from '../shape.js';
 import type { Charge } from '../problem.js';
 import { stopRuleFaults } from '../stop-rules.js';
+import { stillFaults } from '../../still/check.js';
 import { trainOf } from './holders.js';
 import type { TrainProblem } from './problem.js';
 import { refluxFaults } from './check-reflux.js';
@@ -26,6 +27,8 @@ export function checkTrainProblem(problem: TrainProblem, system: EthanolWater): 
 export function trainProblemFaults(problem: TrainProblem, system: EthanolWater): InputFault[] {
   const shape = trainShapeFaults(problem);
   if (shape.length > 0) return shape;
+  const still = stillFaults(problem.still);
+  if (still.length > 0) return still;
   const numbers = [
     ...fillingFaults('charge', problem.charge, problem.chargeTemperature_K, 'chargeTemperature_K'),
     ...doublerFaults(problem),

@@ -5,14 +5,13 @@
 // proportional and integral, the integral bled off where the share stands at a limit. K and T_i are this project's choice: a column answers within some minutes.
 
 import { moleFractionFromStrength } from '../../mixture/strength.js';
+import { waterConductance } from '../../still/condensers.js';
 import type { Still } from '../../still/still.js';
 import type { MoleFraction } from '../../units/quantities.js';
 import type { TrainStep } from './problem.js';
 
 const GAIN = 8;
 const INTEGRAL_s = 240;
-/** Heat capacity of cooling water, J/(kg K). Source: IAPWS-95 at 20 °C, 4184, rounded. */
-const WATER_J_kg_K = 4184;
 
 /** What a step sets; energies in W. */
 export interface Controls {
@@ -60,12 +59,6 @@ export function controlsOf(step: TrainStep, still: Still, power_W: number): Cont
     }
   }
   return controls;
-}
-
-/** G of a condenser: duty = G (T − T_water), G = ṁ c (1 − e^(−UA/(ṁ c))). */
-export function waterConductance(flow_kg_s: number, transfer_W_K: number): number {
-  const capacity = flow_kg_s * WATER_J_kg_K;
-  return capacity > 0 ? capacity * -Math.expm1(-transfer_W_K / capacity) : 0;
 }
 
 /** The share a hold asks for, before its limits. */

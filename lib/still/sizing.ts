@@ -1,0 +1,59 @@
+// The other way round: how wide a column for a heat, how much heat for a column.
+
+import { checkRange } from '../errors.js';
+import { bracketedRoot } from '../numerics/root.js';
+import type { Watt } from '../units/quantities.js';
+import { plateLoad, type PlateFlows } from './plate-load.js';
+import type { PlatedSection } from './still.js';
+
+/** Molar heat that raises a mole of vapour, J/mol, for sizing: between water's 40.7 and ethanol's 38.6. Source: this project's choice. */
+const MOLAR_HEAT = 40e3;
+
+/** What rises and falls where a section is loaded most: rich, heavy vapour at the top. */
+export type Passing = Omit<PlateFlows, 'vapour_mol_s' | 'liquid_mol_s'> & {
+  /** Liquid that runs down for each mole of vapour, R/(R + 1). */
+  readonly returned: number;
+};
+
+/**
+ * The heat at which a plated section stands at a share of flooding.
+ *
+ * Equation: plateLoad(V).floodShare = share solved for V, Q = V 40 kJ/mol.
+ * @param plates The section.
+ * @param passing Mole fractions, temperature [K], pressure [Pa] and returned share where it is loaded most.
+ * @param share Share of flooding; above 0 up to 2; else an InputError.
+ * @returns Heat into the kettle, [W].
+ * @throws InputError when the share is outside its range.
+ * Source: plateLoad.
+ */
+export function heatAtFlooding(plates: PlatedSection, passing: Passing, share: number): Watt {
+  checkRange('share', share, 0.01, 2, 'a share of flooding from 0.01 to 2');
+  const excess = (vapour_mol_s: number): number =>
+    plateLoad(plates, { ...passing, vapour_mol_s, liquid_mol_s: passing.returned * vapour_mol_s }).floodShare - share;
+  let high = 1e-4;
+  while (excess(high) < 0) high *= 2;
+  return MOLAR_HEAT * bracketedRoot(excess, 0, high, 1e-9 * high);
+}
+
+/**
+ * The diameter at which plates driven with a heat stand at a share of flooding.
+ *
+ * Equation: plateLoad at diameter D, floodShare = share solved for D.
+ * @param plates The section; its diameter is not used.
+ * @param passing Mole fractions, temperature [K], pressure [Pa] and returned share where it is loaded most.
+ * @param heat_W Heat into the kettle, [W]; above 0; else an InputError.
+ * @param share Share of flooding; above 0 up to 2; else an InputError.
+ * @returns Diameter, [m].
+ * @throws InputError when heat or share are outside their ranges.
+ * Source: plateLoad.
+ */
+export function diameterForHeat(plates: PlatedSection, passing: Passing, heat_W: Watt, share: number): number {
+  checkRange('heat_W', heat_W, 1, 1e9, 'a heat above 1 W');
+  checkRange('share', share, 0.01, 2, 'a share of flooding from 0.01 to 2');
+  const vapour_mol_s = heat_W / MOLAR_HEAT;
+  const flows = { ...passing, vapour_mol_s, liquid_mol_s: passing.returned * vapour_mol_s };
+  const excess = (diameter_m: number): number => share - plateLoad({ ...plates, diameter_m }, flows).floodShare;
+  let high = 0.01;
+  while (excess(high) < 0) high *= 2;
+  return bracketedRoot(excess, high / 1e3, high, 1e-9 * high);
+}

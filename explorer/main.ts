@@ -125,6 +125,9 @@ frame.addEventListener('kp-step', ({ detail }) => step(detail.way));
 frame.addEventListener('kp-blank-page', () => {
   void import('./pages/editing/page-making.js').then(({ blankPageAct }) => act(blankPageAct(store.get())));
 });
+frame.addEventListener('kp-copy-page', ({ detail }) => {
+  void import('./pages/editing/page-making.js').then(({ copyPageAct }) => act(copyPageAct(store.get(), detail)));
+});
 frame.addEventListener('kp-units', ({ detail }) => {
   if (isUnitSystemName(detail.name)) store.set({ units: detail.name });
 });

@@ -1,7 +1,7 @@
 // How a page tells the wiring that the reader did something that is kept and can be undone: what becomes of the
 // notebook, as a pure function, and the words for it.
 
-import type { Notebook } from '../state/notebook-record.js';
+import type { Notebook, PageRecord } from '../state/notebook-record.js';
 import type { Deed } from '../state/history.js';
 
 export interface Act {
@@ -15,8 +15,16 @@ export class ActEvent extends CustomEvent<Act> {
   }
 }
 
+/** The reader makes a page of their own from a page, ready or own. */
+export class CopyPageEvent extends CustomEvent<PageRecord> {
+  constructor(from: PageRecord) {
+    super('kp-copy-page', { detail: from, bubbles: true });
+  }
+}
+
 declare global {
   interface HTMLElementEventMap {
+    'kp-copy-page': CopyPageEvent;
     'kp-act': ActEvent;
   }
 }

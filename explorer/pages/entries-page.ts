@@ -12,7 +12,7 @@ import type { RunCursor } from '../state/run-cursor.js';
 import type { ParameterKey, Scenario } from '../state/scenario.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Solver } from '../worker/solver-client.js';
-import { ActEvent, type Act } from './act-event.js';
+import { ActEvent, CopyPageEvent, type Act } from './act-event.js';
 import type { PageEditing } from './editing/page-editing.js';
 import { AsksOf } from './asks-of.js';
 import { EntryAsking, type Want } from './entry-asking.js';
@@ -206,8 +206,16 @@ export class EntriesPage extends LitElement implements PageElement {
     const { next } = this;
     return html`<footer class="page-foot">
       ${next === null ? nothing : html`<p class="next-page">Next page: <a href=${next.address}>${next.title}</a></p>`}
-      ${permit}
+      ${this.own ? nothing : this.#makeOwn()} ${permit}
     </footer>`;
+  }
+
+  #makeOwn(): unknown {
+    return html`<p class="make-own">
+      <button type="button" class="word-button" @click=${() => this.dispatchEvent(new CopyPageEvent(this.record))}>
+        Make a page of your own from this one
+      </button>
+    </p>`;
   }
 
   #pencil(action: 'keep' | 'rubOut'): void {

@@ -24,6 +24,8 @@ export interface DeskHost extends ReactiveControllerHost, HTMLElement {
 export class NumberDesk implements ReactiveController {
   readonly #host: DeskHost;
   #inFocus: ParameterKey;
+  /** Whether the reader chose the number in focus. */
+  #chosen = false;
   #docked = false;
   readonly #faults = new Map<string, NumberFault>();
 
@@ -57,6 +59,7 @@ export class NumberDesk implements ReactiveController {
   /** Gives a number to the ruler. */
   hold(key: ParameterKey): void {
     this.#inFocus = key;
+    this.#chosen = true;
     this.#host.requestUpdate();
   }
 
@@ -64,6 +67,9 @@ export class NumberDesk implements ReactiveController {
   setup(sentence: readonly SentencePart<ParameterKey>[]): unknown {
     const { specs } = this;
     const { scenario, earlier, refusal } = this.#host;
+    // The first of the sentence, where that has not the one the page names.
+    const keys = sentence.flatMap((part) => (typeof part === 'string' ? [] : [part.blank]));
+    if (!this.#chosen && !keys.includes(this.#inFocus)) this.#inFocus = keys[0] ?? this.#inFocus;
     const wrong = [...this.#faults].at(-1) as [ParameterKey, NumberFault] | undefined;
     return html`<kp-setup
         .sentence=${sentence}

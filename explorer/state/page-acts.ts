@@ -2,7 +2,7 @@
 // drop an entry. Pure; an act that changes nothing gives the same notebook.
 
 import { withWork } from './acts.js';
-import { workOn, type EntryRecord, type Json, type Notebook, type PageRecord } from './notebook-record.js';
+import type { EntryRecord, Json, Notebook, PageRecord, PageWork } from './notebook-record.js';
 import { without } from './without.js';
 
 /** What a page of one's own begins as. */
@@ -50,9 +50,8 @@ export function namePage(
 }
 
 /** An id for a new entry that no entry of the page has, nor any work left of one. */
-export function freeEntryId(notebook: Notebook, page: string): string {
-  const ids = ownPage(notebook, page)?.entries.map(({ id }) => id) ?? [];
-  return free('e', [...ids, ...Object.keys(workOn(notebook, page).entries)]);
+export function freeEntryId({ entries }: PageRecord, work: PageWork): string {
+  return free('e', [...entries.map(({ id }) => id), ...Object.keys(work.entries)]);
 }
 
 /** Puts an entry behind the one of id `after`, or at the top of the page where that is null. */

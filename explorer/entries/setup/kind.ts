@@ -40,10 +40,14 @@ export const setup = anyKind<SetupData, Record<string, never>>({
   start: { sentence },
   check,
   label: () => 'setup sentence',
-  view: ({ data, setup: drawn }) =>
-    data.sentence.length === 0
-      ? html`<p class="nothing-yet">No number stands in this sentence yet.</p>`
-      : drawn(data.sentence),
+  view: ({ id, data, entries, setup: drawn, blank }) => {
+    if (data.sentence.length === 0) return html`<p class="nothing-yet">Nothing stands in this sentence yet.</p>`;
+    // A page has one ruler, under its first sentence; the numbers of another are set there too.
+    if (entries.find(({ kind }) => kind === 'setup')?.id === id) return drawn(data.sentence);
+    return html`<p class="setup-sentence">
+      ${data.sentence.map((part) => (typeof part === 'string' ? part : blank(part.blank)))}
+    </p>`;
+  },
   notes: ({ data }) => (data.hands === true ? hands : nothing),
   edit: async () => await import('./edit.js'),
   words: ({ data, specs, scenario }) =>

@@ -13,8 +13,10 @@ export function blankPageAct({ page, history: { now } }: NotebookState): Act {
 }
 
 /** Makes a page of the reader's own from another, ready or own, and shows it. */
-export function copyPageAct(record: PageRecord, name: string): Act {
-  const title = `${record.title}, my own`;
+export function copyPageAct({ history: { now } }: NotebookState, record: PageRecord): Act {
+  const name = freePageName(now);
+  const own = now.pages.some((page) => page.name === record.name);
+  const title = own ? `${record.title}, again` : `${record.title}, my own`;
   const deed = { says: 'page copied', page: record.name, leads: name };
   return { next: (notebook) => copyPage(notebook, record, name, title), deed };
 }

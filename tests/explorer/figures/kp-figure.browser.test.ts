@@ -168,7 +168,7 @@ async function shown(): Promise<{ figure: KpFigure; moves: number[] }> {
 function plotOf(sheet: SVGGElement): { left: number; right: number; top: number; bottom: number } {
   const base = [...sheet.querySelectorAll('.kp-base')].at(-1)!;
   const { left, right, bottom } = base.getBoundingClientRect();
-  return { left, right, top: sheet.getScreenCTM()!.f, bottom };
+  return { left, right, top: sheet.getScreenCTM()!.f, bottom: bottom - 0.5 }; // the line stands half a px in
 }
 
 function handle(figure: KpFigure): HTMLElement {

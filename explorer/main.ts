@@ -2,6 +2,8 @@
 // store -> address. Nothing is computed here.
 
 import './components/frame/kp-notebook.js';
+import type { Keeping } from './keep/keeping.js';
+import { afterFirstFigure, mustStartFirst } from './keep/when.js';
 import type { Act } from './pages/act-event.js';
 import type { PageElement } from './pages/notebook-page.js';
 import { OpenPages } from './pages/open-pages.js';
@@ -9,7 +11,7 @@ import { pages } from './pages/registry.js';
 import { undoKey } from './pages/undo-keys.js';
 import { setNumber } from './state/acts.js';
 import { readAddress, writeAddress } from './state/address.js';
-import { done, redone, startHistory, undone, type Step } from './state/history.js';
+import { done, redone, startHistory, undone, type History, type Step } from './state/history.js';
 import { newNotebook, workOn, type Notebook } from './state/notebook-record.js';
 import { isUnitSystemName, keepUnits, keptUnits, type NotebookState } from './state/notebook.js';
 import { parameters } from './state/parameters.js';
@@ -22,8 +24,10 @@ import { startSolver } from './worker/solver-client.js';
 const addressRest_ms = 300;
 
 const first = pages[0]!.name;
+const listed = pages.filter(({ apart }) => apart !== true);
 const frame = document.querySelector('kp-notebook')!;
-const opened = readAddress(location.hash, namesIn(newNotebook));
+const asked = location.hash;
+const opened = readAddress(asked, namesIn(newNotebook));
 const store = createStore<NotebookState>({
   page: opened.page ?? first,
   history: startHistory({ ...newNotebook, scenario: opened.scenario }),
@@ -38,8 +42,8 @@ function namesIn({ pages: own }: Notebook): readonly string[] {
 }
 
 function nextPage({ page, history: { now } }: NotebookState): PageElement['next'] {
-  const next = pages[pages.findIndex(({ name }) => name === page) + 1];
-  const ready = pages.some(({ name }) => name === page);
+  const next = listed[listed.findIndex(({ name }) => name === page) + 1];
+  const ready = listed.some(({ name }) => name === page);
   return !ready || next === undefined ? null : { title: next.title, address: writeAddress(next.name, now.scenario) };
 }
 
@@ -60,46 +64,41 @@ function show(state: NotebookState): void {
   frame.undo = state.history.past.at(-1)?.says ?? null;
   frame.redo = state.history.future[0]?.says ?? null;
   frame.entries = [
-    ...pages.map(({ name, title, group }) => ({ name, title, ...(group === undefined ? {} : { group }) })),
+    ...listed.map(({ name, title, group }) => ({ name, title, ...(group === undefined ? {} : { group }) })),
     ...now.pages.map(({ name, title }) => ({ name, title: title === '' ? 'Untitled' : title, group: 'Your pages' })),
   ].map((entry) => ({ ...entry, address: writeAddress(entry.name, now.scenario) }));
-  document.title = `${frame.entries.find(({ name }) => name === state.page)!.title} · Kettle & Plate`;
+  const { title } = [...frame.entries, ...pages].find(({ name }) => name === state.page)!;
+  document.title = `${title} · Kettle & Plate`;
 }
 
 /** Does what the reader wants, so that it can be undone. */
 function act({ next, deed }: Act): void {
-  const { history } = store.get();
-  const after = done(history, next(history.now), { ...deed, at: performance.now() });
-  if (after === history) return;
-  store.set({ history: after });
-  goTo(deed.leads);
+  const { history: before } = store.get();
+  const after = done(before, next(before.now), { ...deed, at: performance.now() });
+  if (after === before) return;
+  goOn(after, deed.leads);
   if (deed.together === undefined) frame.say(deed.says);
 }
 
 /** Undoes or redoes one step, on the page where it was done. */
 function step(way: 'undo' | 'redo'): void {
-  const { history } = store.get();
+  const { history: before } = store.get();
   const back = way === 'undo';
-  const deed: Step | undefined = back ? history.past.at(-1) : history.future[0];
+  const deed: Step | undefined = back ? before.past.at(-1) : before.future[0];
   if (deed === undefined) return;
-  store.set({ history: back ? undone(history) : redone(history) });
-  goTo((back ? undefined : deed.leads) ?? deed.page);
+  goOn(back ? undone(before) : redone(before), (back ? undefined : deed.leads) ?? deed.page);
   frame.say(`${back ? 'Undone' : 'Redone'}: ${deed.says}`);
   open.get(store.get().page, undefined)?.show?.(deed.entry);
 }
 
-/** Shows a page, if there is one of this name; else the first where the one shown is gone. */
-function goTo(page: string | null | undefined): void {
-  const {
-    page: shown,
-    history: { now },
-  } = store.get();
-  const names = namesIn(now);
-  const next = typeof page === 'string' && names.includes(page) ? page : names.includes(shown) ? shown : first;
-  if (next === shown) return;
-  history.pushState(null, '', writeAddress(next, now.scenario));
-  store.set({ page: next, complaints: [] });
-  scrollTo(0, 0);
+/** Goes on with a history on a page, if there is one of this name; on the first where the one shown is gone. */
+function goOn(after: History, wish: string | null | undefined): void {
+  const { page: shown, complaints } = store.get();
+  const names = namesIn(after.now);
+  const page = typeof wish === 'string' && names.includes(wish) ? wish : names.includes(shown) ? shown : first;
+  if (page !== shown) history.pushState(null, '', writeAddress(page, after.now.scenario));
+  store.set({ history: after, page, complaints: page === shown ? complaints : [] });
+  if (page !== shown) scrollTo(0, 0);
 }
 
 let addressTimer: ReturnType<typeof setTimeout> | undefined;
@@ -147,5 +146,22 @@ addEventListener('hashchange', () => {
   if (store.get().page !== shown) scrollTo(0, 0);
 });
 
+let started: Promise<Keeping> | undefined;
+
+/** Keeping and sharing, with all that is loaded for it. */
+function keeping(): Promise<Keeping> {
+  const goTo = (page: string): void => goOn(store.get().history, page);
+  const book = { store, act, goTo, readyPages: pages.map(({ name }) => name) };
+  started ??= import('./keep/start.js').then(({ startKeeping }) => startKeeping(book, frame, asked));
+  return started;
+}
+
+frame.addEventListener('kp-keeping-wanted', ({ detail }) => void keeping().then(detail.take));
+store.subscribe((state, before) => {
+  if (state.history !== before.history) void keeping();
+});
+
 frame.units = Object.values(unitSystems).map(({ name, label }) => ({ name, label }));
+if (mustStartFirst(asked)) await keeping().catch(() => undefined);
+else afterFirstFigure(frame, () => void keeping());
 show(store.get());

@@ -77,13 +77,16 @@ export class PageEditing {
     return pageFoot(this, record);
   }
 
-  /** After undoing: the entry comes into view and to hand. */
+  /** After undoing: the entry comes into view and to hand, or where it was, what is there now. */
   show(entry: string): void {
-    this.active = entry;
+    const { entries } = this.page.record;
+    const there = entries.find(({ id }) => id === entry) ?? entries.at(-1);
+    this.active = there?.id ?? null;
     this.page.requestUpdate();
-    const body = this.page.querySelector(`[data-entry='${entry}']`);
-    body?.firstElementChild?.scrollIntoView({ block: 'nearest' });
-    if (document.activeElement === document.body) this.#focusAfter(`${here(entry)} [data-do=edit]`);
+    if (there?.id === entry)
+      this.page.querySelector(here(entry))?.firstElementChild?.scrollIntoView({ block: 'nearest' });
+    if (document.activeElement !== document.body) return;
+    this.#focusAfter(there === undefined ? '.page-controls [data-do=edit]' : `${here(there.id)} [data-do=edit]`);
   }
 
   edit(id: string): void {

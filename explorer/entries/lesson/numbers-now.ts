@@ -6,7 +6,7 @@ import type { Here } from '../entry.js';
 import type { Lesson, LessonNumbers } from '../../pages/course/lesson.js';
 
 /** What a part of a lesson needs to know. */
-export type LessonHere = Pick<Here, 'now' | 'kept' | 'units' | 'scenario'>;
+export type LessonHere = Pick<Here, 'id' | 'now' | 'kept' | 'units' | 'scenario'>;
 
 /** Undefined until the first answers come. */
 export function numbersNow(lesson: Lesson, { now, kept, units, scenario }: LessonHere): LessonNumbers | undefined {

@@ -8,7 +8,8 @@ import { leaderLooksOn, printAs, setLeaderLooksOn } from '../leader.js';
 import { caution } from '../words.js';
 import { leadersHead } from './leaders-view.js';
 
-export function opening(lesson: Lesson, { redraw }: Pick<Here, 'redraw'>): unknown {
+export function opening(lesson: Lesson, { id, redraw }: Pick<Here, 'id' | 'redraw'>): unknown {
+  const heading = `guess-first-${id}`;
   const acts = {
     turn: () => {
       setLeaderLooksOn(!leaderLooksOn());
@@ -16,9 +17,9 @@ export function opening(lesson: Lesson, { redraw }: Pick<Here, 'redraw'>): unkno
     },
     print: (paper: 'worksheet' | 'answers') => void printAs(paper, redraw),
   };
-  return html`<section class="entry prose" aria-labelledby="guess-first">
+  return html`<section class="entry prose" aria-labelledby=${heading}>
     <p class="goal"><b>After this page you can</b> ${prose(lesson.goal)}</p>
-    <h2 id="guess-first">Guess first</h2>
+    <h2 id=${heading}>Guess first</h2>
     ${paragraphs(lesson.opening)}
     <aside class="notes beside-all">${caution(lesson.caution)} ${leadersHead(lesson, leaderLooksOn(), acts)}</aside>
   </section>`;

@@ -11,8 +11,9 @@ import { numbersNow, type LessonHere } from './numbers-now.js';
 
 export function tries(lesson: Lesson, here: LessonHere & Pick<Here, 'setup'>): unknown {
   const numbers = numbersNow(lesson, here);
-  return html`<section class="entry tries" aria-labelledby="then-try">
-      <h2 id="then-try">Then try</h2>
+  const heading = `then-try-${here.id}`;
+  return html`<section class="entry tries" aria-labelledby=${heading}>
+      <h2 id=${heading}>Then try</h2>
       ${here.setup(lesson.sentence)}
       ${numbers === undefined ? html`<div class="figure-to-come"></div>` : figures(numbers.tries.figures, here.kept.length)}
     </section>

@@ -10,9 +10,10 @@ import { numbersNow, type LessonHere } from './numbers-now.js';
 export function why(lesson: Lesson, here: LessonHere): unknown {
   const numbers = numbersNow(lesson, here);
   if (numbers === undefined) return nothing;
+  const heading = `why-${here.id}`;
   const { why: texts, whyFigure, sayings, source: words } = numbers;
-  return html`<section class="entry prose not-on-worksheet" aria-labelledby="why">
-      <h2 id="why">Why</h2>
+  return html`<section class="entry prose not-on-worksheet" aria-labelledby=${heading}>
+      <h2 id=${heading}>Why</h2>
       ${paragraphs(texts)}
       <aside class="notes">${source(words)}</aside>
     </section>

@@ -7,6 +7,8 @@ import { accessibilityFaults, explorerInBrowser } from '../support/open-explorer
 import { Reader } from '../support/reader.js';
 
 const explorer = explorerInBrowser();
+/** The rest after which a notebook has been kept, and more, ms. */
+const keeping_ms = 2500;
 /** Share of the plot from left and from its foot. */
 type Place = readonly [across: number, up: number];
 
@@ -72,8 +74,20 @@ describe('a lesson', () => {
     await expect.poll(() => words.inputValue()).toBe('There the vapour is as strong as the liquid.');
     await expect.poll(() => text(page, '.guess-reply')).toContain('No column does that');
     expect(await question.getByRole('textbox').inputValue()).toBe('97,2');
-    await page.getByRole('navigation').getByRole('button', { name: /^Undo/u }).click();
+    const frame = page.getByRole('navigation');
+    await frame.getByRole('button', { name: /^Undo/u }).click();
     await expect.poll(() => words.inputValue()).toBe('');
+    await frame.getByRole('button', { name: /^Redo/u }).click();
+    await expect.poll(() => words.inputValue()).toBe('There the vapour is as strong as the liquid.');
+
+    // Kept in this browser, it stands again after the window was closed.
+    await page.waitForTimeout(keeping_ms);
+    await page.reload();
+    await expect
+      .poll(() => words.inputValue(), { timeout: 10_000 })
+      .toBe('There the vapour is as strong as the liquid.');
+    await expect.poll(() => text(page, '.guess-reply')).toContain('No column does that');
+    expect(await question.getByRole('textbox').inputValue()).toBe('97,2');
     expect(problems).toEqual([]);
   });
 

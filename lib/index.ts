@@ -88,6 +88,15 @@ export {
 export { chargeAmounts } from './run/charge.js';
 export { rayleighLeft, type RayleighLeft } from './run/rayleigh/rayleigh-integral.js';
 export { solveSimple } from './run/rayleigh/solve.js';
+export {
+  constantComposition,
+  type ConstantComposition,
+  type ConstantCompositionQuestion,
+  type ConstantCompositionRow,
+  type HeldDistillate,
+  kettleHeld,
+} from './run/steady/constant-composition.js';
+export { constantReflux, type ConstantReflux, type ConstantRefluxQuestion } from './run/steady/constant-reflux.js';
 export { minimumReflux, type MinimumReflux } from './run/steady/minimum-reflux.js';
 export { staircase, type Staircase, type StaircaseQuestion, type StaircaseStep } from './run/steady/staircase.js';
 export { stagesAtTotalReflux, type StageCount } from './run/steady/total-reflux.js';

@@ -10,11 +10,13 @@
 // are found marching down from the top, the direction in which errors shrink.
 
 import type { CurveSlice } from '../../equilibrium/equilibrium-curve.js';
-import { readVapour, vapourSlope } from '../../equilibrium/slice-tables.js';
+import { readVapour } from '../../equilibrium/slice-tables.js';
 import { InputError } from '../../errors.js';
 import { bracketedNewton } from '../../numerics/root.js';
 import type { MoleFraction } from '../../units/quantities.js';
 import { rangeFault } from '../check.js';
+import { plateFaults, refluxFault } from './check.js';
+import { type March, marcher } from './marcher.js';
 
 /** What the staircase is asked for. */
 export interface StaircaseQuestion {
@@ -79,48 +81,6 @@ export function staircase(question: StaircaseQuestion): Staircase {
   };
 }
 
-interface March {
-  /** Goes up one plate: fills x_n, y_n and the slopes by x_D. */
-  up(vapourIn: number, vapourInSlope: number, head: number): void;
-  /** The vapour that enters a plate from below, from the one that leaves it. */
-  down(vapourOut: number, head: number): { liquid: number; vapourIn: number };
-  liquid: number;
-  vapour: number;
-  vapourSlope: number;
-}
-
-function marcher(slice: CurveSlice, efficiency: number, slope: number): March {
-  const { alpha, intervals } = slice;
-  const march: March = {
-    liquid: 0,
-    vapour: 0,
-    vapourSlope: 0,
-    up(vapourIn, vapourInSlope, head) {
-      const wanted = (vapourIn - (1 - slope) * head) / slope;
-      const liquid = Math.min(1, Math.max(0, wanted));
-      const liquidSlope = liquid === wanted ? (vapourInSlope - (1 - slope)) / slope : 0;
-      march.liquid = liquid;
-      march.vapour = vapourIn + efficiency * (readVapour(alpha, intervals, liquid) - vapourIn);
-      march.vapourSlope = vapourInSlope + efficiency * (vapourSlope(slice, liquid) * liquidSlope - vapourInSlope);
-    },
-    down(vapourOut, head) {
-      // (1 − E)(r x + (1 − r) x_D) + E y*(x) = y_n, rising in x.
-      const liquid = bracketedNewton(
-        (x, out) => {
-          const vapourIn = slope * x + (1 - slope) * head;
-          out.value = (1 - efficiency) * vapourIn + efficiency * readVapour(alpha, intervals, x) - vapourOut;
-          out.slope = (1 - efficiency) * slope + efficiency * vapourSlope(slice, x);
-        },
-        0,
-        1,
-        vapourOut * vapourOut,
-      );
-      return { liquid, vapourIn: slope * liquid + (1 - slope) * head };
-    },
-  };
-  return march;
-}
-
 /** x_D: at total reflux by going up once, else the root of y_N(x_D) − x_D, which falls throughout. */
 function headOf(march: March, kettleVapour: number, plates: number, slope: number): MoleFraction {
   const climb = (head: number): void => {
@@ -169,17 +129,11 @@ function step(liquid: number, vapourIn: number, vapourOut: number): StaircaseSte
   return { liquidMoleFraction: liquid, vapourInMoleFraction: vapourIn, vapourOutMoleFraction: vapourOut };
 }
 
-const MOST_PLATES = 1000;
-
 function checkQuestion(question: StaircaseQuestion): void {
-  const { kettleMoleFraction, plates, efficiency, reflux } = question;
   const faults = [
-    ...rangeFault('kettleMoleFraction', kettleMoleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1'),
-    ...(Number.isInteger(plates) && plates >= 0 && plates <= MOST_PLATES
-      ? []
-      : [{ argument: 'plates', value: plates, expected: `a whole number of plates, 0 to ${MOST_PLATES}` }]),
-    ...rangeFault('efficiency', efficiency, 1e-6, 1, 'an efficiency above 0, up to 1 (1 is an ideal plate)'),
-    ...(reflux === 'total' ? [] : rangeFault('reflux', reflux, 0, 1e9, "a reflux ratio from 0 up, or 'total'")),
+    ...rangeFault('kettleMoleFraction', question.kettleMoleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1'),
+    ...plateFaults(question),
+    ...refluxFault(question.reflux),
   ];
   if (faults.length > 0) throw new InputError(...faults);
 }

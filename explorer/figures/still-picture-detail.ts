@@ -40,7 +40,11 @@ export function detailMarks(
   const index = Math.floor((moment.stages.length - 1) / 2);
   const times = fixed(enlarged / scale, enlarged / scale < 10 ? 1 : 0);
   const stage = moment.stages[index]!;
-  const depth = said(units.across.withUnit(stage.depth_m), 'ink');
+  const depth = [
+    said(', ', 'soft'),
+    said(units.across.withUnit(stage.depth_m), 'ink'),
+    said(' of clear liquid', 'soft'),
+  ];
   const y = top - labels.line;
   return [
     ...drawn(plate, moment, index, { left, top, width, height, enlarged }),
@@ -52,7 +56,7 @@ export function detailMarks(
     words(
       'detail liquid',
       [left, y],
-      [said(strengthOrNone(stage.strength, units), 'ink'), said(', ', 'soft'), depth, said(' of clear liquid', 'soft')],
+      [said(strengthOrNone(stage.strength, units), 'ink'), ...(stage.strength === null ? [] : depth)],
     ),
   ];
 }

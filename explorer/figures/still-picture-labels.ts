@@ -50,7 +50,7 @@ function vesselWords(moment: StillMoment, { vessels, floor, labels }: StillLayou
       [
         i === 0
           ? said(units.power.withUnit(moment.power_W), 'ink')
-          : said(part.boiling ? 'boiling' : 'warming', 'soft'),
+          : said(part.boiling ? 'boiling' : 'not boiling', 'soft'),
       ],
     ];
     const { left } = vessels[i]!;
@@ -92,26 +92,21 @@ function stageWords(
   });
 }
 
+/** Temperature in the head; how much runs back and how strong it is. */
 function headWords(still: PicturedStill, moment: StillMoment, layout: StillLayout, units: UnitSystem): StillMark[] {
   const { vapourPipe, towerCentre, refluxX, labels, column } = layout;
   const head = [said('head ', 'print'), said(units.temperature.withUnit(moment.head.temperature_K), 'ink')];
-  const marks: StillMark[] = [];
-  const ratio = reflux(moment);
-  if (still.refluxCondenser.kind === 'total') {
-    marks.push(words('head', [refluxX + 12, vapourPipe], head));
-    const x = refluxX + 24;
-    const y = vapourPipe + 30;
-    marks.push(words('reflux', [x, y], [said(ratio, 'ink')]));
-    marks.push(words('duty', [x, y + labels.line], [said(units.power.withUnit(moment.condenserDuty_W), 'ink')]));
-  } else {
-    marks.push(words('head', [towerCentre + 4, vapourPipe - 18], head));
-    if (still.refluxCondenser.kind === 'partial') {
-      const right = towerCentre + Math.max((column?.width ?? 0) / 2 + 5, 14) + 8;
-      marks.push(words('reflux', [right, vapourPipe + 34], [said(ratio, 'ink')]));
-      marks.push(
-        words('duty', [right, vapourPipe + 34 + labels.line], [said(units.power.withUnit(moment.refluxDuty_W), 'ink')]),
-      );
-    }
+  const { kind } = still.refluxCondenser;
+  const total = kind === 'total';
+  const marks = [words('head', total ? [refluxX + 12, vapourPipe] : [towerCentre + 4, vapourPipe - 18], head)];
+  if (kind === 'none') return marks;
+  const [x, y] = total
+    ? [refluxX + 24, vapourPipe + 30]
+    : [towerCentre + Math.max((column?.width ?? 0) / 2 + 5, 14) + 8, vapourPipe + 34];
+  const strength = total ? moment.spoutStrength : (moment.partial?.strength ?? null);
+  marks.push(words('reflux', [x, y], [said(reflux(moment), 'ink')]));
+  if (strength !== null) {
+    marks.push(words('reflux strength', [x, y + labels.line], [said(units.strength.withUnit(strength), 'ink')]));
   }
   return marks;
 }
@@ -134,12 +129,12 @@ function spoutWords(moment: StillMoment, layout: StillLayout, units: UnitSystem)
 }
 
 /** A bar of a round length. */
-export function scaleBar({ size, scale, floor, labels }: StillLayout, units: UnitSystem): StillMark[] {
+export function scaleBar({ size, scale, floor, height, labels }: StillLayout, units: UnitSystem): StillMark[] {
   const { length } = units;
   const perUnit = scale * length.fromShown(1);
   const shown = [0.05, 0.1, 0.2, 0.5, 1, 2, 5].find((one) => one * perUnit >= 36) ?? 10;
   const width = shown * perUnit;
-  const y = floor + (labels.mode === 'listed' ? 8 : 18 + 4 * labels.line);
+  const y = labels.mode === 'beside' ? floor + 18 + 4 * labels.line : height - 16;
   const right = size.width - 1;
   const left = right - width;
   const text = joined(fixed(shown, shown < 0.1 ? 2 : shown < 1 ? 1 : 0), length.unit);

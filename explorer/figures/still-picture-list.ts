@@ -48,7 +48,10 @@ export function spoutParts(
 ): { readonly strength: Parts; readonly runs: Part; readonly inAll: Parts } {
   const rate = joined(units.volume.text(3600 * moment.distillateRate_m3_s), `${units.volume.unit}/h`);
   return {
-    strength: moment.spoutStrength === null ? [] : [said(units.strength.withUnit(moment.spoutStrength), 'ink')],
+    strength:
+      moment.spoutStrength === null || moment.distillate.share === 0
+        ? []
+        : [said(units.strength.withUnit(moment.spoutStrength), 'ink')],
     runs: moment.distillate.share > 0 ? said(rate, 'ink') : said('nothing runs', 'soft'),
     inAll: [said(units.volume.withUnit(moment.collectedVolume_m3), 'ink'), said(' in all', 'soft')],
   };
@@ -88,5 +91,5 @@ function partLines(still: PicturedStill, moment: StillMoment, units: UnitSystem)
   );
   const { stages } = moment;
   const chosen = stages.length === 0 ? [] : threeStages(stages.length).reverse();
-  return [...chosen.map((i) => line(stageName(still, i, stages.length), stages[i]!, [])), ...vessels];
+  return [...chosen.map((i) => line(stageName(still, i, stages.length), stages[i]!, [])), ...vessels.reverse()];
 }

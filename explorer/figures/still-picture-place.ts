@@ -77,7 +77,8 @@ export function placed(wanted: Wanted, mode: WordsMode, scale: number): Placed {
   const coolerX = Math.max(beyondWords, beyondCondenser, tower.left + tower.width + 26, left - 2);
   const spoutX = Math.max(coolerX + 20, left + jar.width / 2, tower.left + tower.width + 10 + jar.width / 2);
   const shown = Math.min(jarCount - 1, size.layout === 'wide' ? 5 : mode === 'beside' ? 2 : mode === 'below' ? 1 : 0);
-  const jarsRight = spoutX + jar.width / 2 + shown * (Math.max(jar.width, 30) + signs.jarGap);
+  // The strength under a jar is as wide as that.
+  const jarsRight = spoutX + Math.max(jar.width, 36) / 2 + shown * (Math.max(jar.width, 30) + signs.jarGap);
   const coolerTop = Math.min(
     vapourPipe - 20 - (still.refluxCondenser.kind === 'total' ? 60 : 0),
     coolerBottom + signs.cooler.height,

@@ -3,7 +3,6 @@
 import { clock, fixed, joined } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { PartMoment, StillMoment } from '../state/still-moment.js';
-import type { DataTable } from './figure.js';
 import type { PicturedStill, StillLayout } from './still-picture-layout.js';
 
 /** '5.3 % vol', or that there is nothing to measure. */
@@ -81,54 +80,4 @@ export function stillNote({ doublers, column }: PicturedStill, { column: place }
       : ` The column is drawn ${fixed(place.widened, 1)} times as wide as it is.`;
   const sentence = `${sized.join(', ')} and jars are drawn to scale; pipes, head and condensers are not.`;
   return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}${wider} The broken line in the kettle is the top of its heating surface.`;
-}
-
-/** Every part in numbers, from the kettle up. */
-export function stillTable(still: PicturedStill, moment: StillMoment, units: UnitSystem): DataTable {
-  const { strength, temperature, volume } = units;
-  const perMinute = (rate_mol_s: number): string => fixed(60 * rate_mol_s, 2);
-  const row = (name: string, part: PartMoment): string[] => [
-    name,
-    temperature.text(part.temperature_K),
-    part.strength === null ? '' : strength.text(part.strength),
-    fixed(volume.toShown(part.volume_m3), 2),
-    perMinute(part.vapour.rate_mol_s),
-    perMinute(part.liquid.rate_mol_s),
-  ];
-  const stage = still.column.kind === 'plates' ? 'plate' : 'packing, stage';
-  const rows = [
-    ...[moment.kettle, ...moment.doublers].map((part, i) => row(vesselName(i, moment), part)),
-    ...moment.stages.map((part) => row(`${stage} ${String(part.number)}`, part)),
-    ...(moment.partial === null ? [] : [row('partial condenser', moment.partial)]),
-    [
-      'spout',
-      '',
-      moment.spoutStrength === null ? '' : strength.text(moment.spoutStrength),
-      '',
-      '',
-      perMinute(moment.distillate.rate_mol_s),
-    ],
-    ...moment.jars
-      .filter((jar) => jar.strength !== null)
-      .map((jar) => [
-        `jar ${String(jar.number)}`,
-        '',
-        strength.text(jar.strength!),
-        fixed(volume.toShown(jar.filled_m3), 2),
-        '',
-        '',
-      ]),
-  ];
-  return {
-    caption: `The still in numbers, ${clock(moment.time_s)} after the start`,
-    columns: [
-      { title: 'part', unit: '' },
-      { title: 'temperature', unit: temperature.unit },
-      { title: 'strength', unit: strength.unit },
-      { title: 'liquid in it', unit: volume.unit },
-      { title: 'vapour up', unit: 'mol/min' },
-      { title: 'liquid down', unit: 'mol/min' },
-    ],
-    rows,
-  };
 }

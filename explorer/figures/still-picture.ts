@@ -11,7 +11,8 @@ import { jarMarks } from './still-picture-jars.js';
 import { stillLayout } from './still-picture-layout.js';
 import type { PicturedStill, PictureSize } from './still-picture-layout.js';
 import type { StillMark } from './still-picture-marks.js';
-import { describeStill, stillNote, stillTable, warnings } from './still-picture-words.js';
+import { stillTable } from './still-picture-table.js';
+import { describeStill, stillNote, warnings } from './still-picture-words.js';
 import { scaleBar, titleMarks, wordMarks } from './still-picture-labels.js';
 import { vesselMarks } from './still-picture-vessels.js';
 

@@ -121,4 +121,32 @@ export const packed = fromCold('packed column', {
   ],
 });
 
-export const stillCases = [bench, large, potAndDoubler, twoDoublers, twelvePlates, packed];
+/** A small kettle under sixty plates: a column as slim as it gets. */
+export const sixtyPlates = fromCold('sixty plates', {
+  still: platedStill(60),
+  sheet: [
+    { reflux: 'total', until: [{ kind: 'duration', seconds: 3600 }] },
+    { reflux: 5, until: [{ kind: 'duration', seconds: 7200 }] },
+  ],
+});
+
+/** Plates on the last of two doublers. */
+export const platesOnDoublers = fromCold('plates on doublers', {
+  still: { ...platedStill(4), doublers: [doubler, doubler] },
+  doublerCharges: [{ charge: litres(8, 0.3) }, { charge: litres(8, 0.5) }],
+  sheet: [
+    { reflux: 'total', until: [{ kind: 'duration', seconds: 900 }] },
+    { reflux: 1, until: [{ kind: 'duration', seconds: 5400 }] },
+  ],
+});
+
+export const stillCases = [
+  bench,
+  large,
+  potAndDoubler,
+  twoDoublers,
+  twelvePlates,
+  packed,
+  sixtyPlates,
+  platesOnDoublers,
+];

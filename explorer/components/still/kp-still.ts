@@ -18,11 +18,10 @@ export type DrawStill = (
   size: PictureSize,
 ) => StillPicture;
 
-const wideScreen = '(min-width: 1000px)';
 const noMotion = '(prefers-reduced-motion: reduce)';
 /** Width on paper, whatever screen it came from. */
 const bookWidth = 608;
-/** Narrower than this it has the words of a phone, whatever the screen. */
+/** Narrower than this it has the words of a phone. */
 const narrowest = 520;
 
 export class KpStill extends LitElement {
@@ -44,7 +43,7 @@ export class KpStill extends LitElement {
 
   readonly #painter = new StillPainter();
   readonly #resize = new ResizeObserver(() => this.#measure());
-  readonly #screens = [matchMedia(wideScreen), matchMedia(noMotion)];
+  readonly #calm = matchMedia(noMotion);
   #picture: StillPicture | null = null;
   #printing = false;
 
@@ -66,7 +65,7 @@ export class KpStill extends LitElement {
     super.connectedCallback();
     this.#measure();
     this.#resize.observe(this);
-    for (const screen of this.#screens) screen.addEventListener('change', this.#measure);
+    this.#calm.addEventListener('change', this.#measure);
     addEventListener('beforeprint', this.#toBook);
     addEventListener('afterprint', this.#toScreen);
   }
@@ -74,7 +73,7 @@ export class KpStill extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#resize.disconnect();
-    for (const screen of this.#screens) screen.removeEventListener('change', this.#measure);
+    this.#calm.removeEventListener('change', this.#measure);
     removeEventListener('beforeprint', this.#toBook);
     removeEventListener('afterprint', this.#toScreen);
   }
@@ -109,14 +108,12 @@ export class KpStill extends LitElement {
   readonly #measure = (): void => {
     if (this.#printing) return;
     const width = this.clientWidth;
-    if (width === 0) return;
-    const [wide, calm] = this.#screens;
-    this.#resizeTo(width, wide!.matches && width >= narrowest, calm!.matches);
+    if (width > 0) this.#resizeTo(width, this.#calm.matches);
   };
 
   readonly #toBook = (): void => {
     this.#printing = true;
-    this.#resizeTo(bookWidth, true, true);
+    this.#resizeTo(bookWidth, true);
     this.performUpdate();
   };
 
@@ -125,8 +122,8 @@ export class KpStill extends LitElement {
     this.#measure();
   };
 
-  #resizeTo(width: number, wide: boolean, steady: boolean): void {
-    const layout = wide ? 'wide' : 'narrow';
+  #resizeTo(width: number, steady: boolean): void {
+    const layout = width >= narrowest ? 'wide' : 'narrow';
     const { size } = this;
     if (size?.width === width && size.layout === layout && size.steady === steady) return;
     this.size = { width, layout, steady };

@@ -1,6 +1,7 @@
 // The figures the gallery shows and the snapshots hold: a few named cases of invented rows.
 
 import { courseCases } from './course-cases.js';
+import { profileCases } from './profile-cases.js';
 import { azeotropeDrift } from '../../../explorer/figures/azeotrope-drift.js';
 import { boilingDiagram } from '../../../explorer/figures/boiling-diagram.js';
 import type { Figure } from '../../../explorer/figures/figure.js';
@@ -133,4 +134,5 @@ export const cases: readonly Case[] = [
   { name: 'azeotrope against pressure', figure: azeotropeDrift, rows: drift, pair: false, pencils: -1 },
   { name: 'last corner laid over', figure: overCorner, rows: cornerRows, pair: true, pencils: -1 },
   ...courseCases,
+  ...profileCases,
 ] as readonly Case[];

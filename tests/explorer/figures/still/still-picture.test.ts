@@ -249,6 +249,8 @@ describe('words', () => {
       'kettle',
       ...[1, 2, 3, 4, 5, 6].map((i) => `packing, stage ${String(i)}`),
       'partial condenser',
+      'head',
+      'condenser',
       'spout',
       'jar 1',
       'jar 2',

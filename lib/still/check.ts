@@ -71,7 +71,16 @@ const MOST_DOUBLERS = 3;
 /** A packing counts as so many stages at most. */
 const MOST_STAGES = 60;
 
-/** Every fault of a still; an empty list when it can be one. */
+/**
+ * Everything that keeps a record from being a still.
+ *
+ * Equation: shape first, then each number within its range.
+ * @param still A Still, or data that should be one.
+ * @param where Path of the record in what is checked, for the faults' arguments.
+ * @returns Faults, each with argument, value and what would be right; an empty list when it can be a still.
+ * @example stillFaults({ ...completeStill({ kettle: { volume_m3: 0.1 } }), doublers: 3 }).length // → 1
+ * Source: this project's error contract (DEVELOPERS.md).
+ */
 export function stillFaults(still: unknown, where = 'still'): InputFault[] {
   if (!isRecord(still)) return [{ argument: where, value: still, expected: 'a record' }];
   return [

@@ -23,7 +23,7 @@ export function waterConductance(flow_kg_s: number, transfer_W_K: number): numbe
  * @param inlet_K Temperature of the water that enters, [K].
  * @param condensing_K Temperature at which the vapour condenses, [K].
  * @returns Greatest duty, [W].
- * @example condenserCapacity(0.1, 300, 288.15, 351.5) // → 13572
+ * @example condenserCapacity(0.1, 300, 288.15, 351.5) // → 13565
  * Source: effectiveness of a condenser, for instance Incropera, Fundamentals of Heat and Mass Transfer, 6th ed., 2007, ch. 11.
  */
 export function condenserCapacity(

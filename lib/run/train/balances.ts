@@ -53,6 +53,17 @@ export abstract class TrainBalances {
     this.#weights = errorWeights(train, tolerance);
   }
 
+  /** Changes the plates' efficiencies, and the vapours of a state with them, which build on each other from the kettle up. */
+  workWith(efficiency: Float64Array, state: Float64Array): void {
+    this.efficiency.set(efficiency);
+    this.streams.evaluate(state);
+    for (let j = 1; j < this.count; j++) {
+      const below = state[UNKNOWNS * (j - 1) + VAPOUR]!;
+      const own = this.streams.equilibrium[j]!;
+      state[UNKNOWNS * j + VAPOUR] = below + this.efficiency[j]! * (own - below);
+    }
+  }
+
   rightHandSide(_s: number, u: Float64Array, out: Float64Array): void {
     this.streams.evaluate(u);
     this.drum.evaluate(u[this.drumAt + ETHANOL]!, u[this.drumAt + WATER]!);

@@ -20,6 +20,7 @@ import type { TrainSolution } from './solution.js';
 import { startingState } from './start.js';
 import { trainTables } from './tables.js';
 import { TrainState } from './train-state.js';
+import { wetEfficiencies } from './wet-efficiency.js';
 
 const DEFAULT_TOLERANCE = 1e-5;
 /** A step ends as one that goes on without end when its heat could have boiled the charge up so many times. */
@@ -76,6 +77,9 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     stepFrom_s = time_s;
     jars.begin(index, time_s, state);
     state = withIntegralAt(state, equations);
+    const { power_W: heat_W, returned } = equations.controls;
+    const efficiency = wetEfficiencies(still, train, moment.look(time_s, state), heat_W, returned);
+    if (efficiency !== null) equations.workWith(efficiency, state);
     moment.look(time_s, state).beginStep();
     rows.replaceLast(moment, supplied_J);
     watch.look(moment);
@@ -155,9 +159,8 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
 
 /** A hold begins with its integral at nothing, unless the step before was one too. */
 function withIntegralAt(state: Float64Array, equations: TrainEquations): Float64Array {
-  if (equations.controls.hold !== null) return state;
   const out = Float64Array.from(state);
-  out[equations.drumAt] = 0;
+  if (equations.controls.hold === null) out[equations.drumAt] = 0;
   return out;
 }
 

@@ -71,9 +71,11 @@ export class TrainState implements RunState {
   get headVapour(): number {
     return this.vapour(this.#train.holders.length - 1);
   }
-  /** Vapour that reaches the drum, as a share of what the heat would raise. */
+  /** Vapour that reaches a condenser, as a share of what the heat would raise. */
   get vapourShare(): number {
-    return this.vapourRate_mol_s(this.#train.holders.length - 1) / this.#train.nominalVapour_mol_s;
+    const top = this.#train.holders.length - 1;
+    const reaches = this.#train.holders[top]!.kind === 'partialCondenser' ? top - 1 : top;
+    return this.vapourRate_mol_s(reaches) / this.#train.nominalVapour_mol_s;
   }
   /** Reflux ratio L/D of the drum; of a partial condenser or a bare head what runs back over what leaves. */
   get refluxRatio(): number {

@@ -1,0 +1,78 @@
+// The limits that speak: each is passed when it should be, and only then; and driving plates hard makes them worse.
+
+import { describe, expect, it } from 'vitest';
+import { createEthanolWater, limitsOf, solve, type Still, type TrainProblem } from '#lib/index.js';
+import { doubler, platedStill, pot, trainProblem } from '../../../support/train-problems.js';
+
+const system = createEthanolWater();
+
+function limits(problem: TrainProblem): Map<string, { worst: number; from_s: number; cure: string }> {
+  return new Map(limitsOf(problem, solve(problem, system)).map((limit) => [limit.kind, limit]));
+}
+
+function plated(changes: Partial<Extract<Still['column'], { kind: 'plates' }>>, still: Partial<Still> = {}): Still {
+  const base = platedStill(8);
+  if (base.column.kind !== 'plates') throw new Error('plates');
+  return { ...base, column: { ...base.column, ...changes }, ...still };
+}
+
+describe('a run', () => {
+  it('that is within its still says nothing', () => {
+    const still = plated({ plateKind: 'bubbleCap' }, { productCondenser: { ...platedStill(8).productCondenser } });
+    expect([...limits(trainProblem({ still })).keys()]).toEqual([]);
+  });
+
+  it('floods a narrow column, by how much, from when on, and says what would cure it', () => {
+    const found = limits(trainProblem({ still: plated({ diameter_m: 0.07 }) })).get('flooding')!;
+    expect(found.worst).toBeGreaterThan(1.2);
+    expect(found.from_s).toBeLessThan(600);
+    expect(found.cure).toMatch(/wider/u);
+  });
+
+  it('lets a sieve weep at little heat, and bubble caps not', () => {
+    const gentle = { power_W: 2500 };
+    expect(limits(trainProblem({ still: plated({}), ...gentle })).get('weeping')!.worst).toBeLessThan(0.9);
+    expect(limits(trainProblem({ still: plated({ plateKind: 'bubbleCap' }), ...gentle })).has('weeping')).toBe(false);
+  });
+
+  it('bares a heating surface that stands too high, late in the run', () => {
+    const base = pot();
+    const still = { ...base, kettle: { ...base.kettle, heatingSurfaceHeight_m: 0.5 } };
+    const problem = trainProblem({
+      still,
+      sheet: [{ reflux: 'none', until: [{ kind: 'duration', seconds: 14_000 }] }],
+    });
+    const found = limits(problem).get('kettleLow')!;
+    expect(found.worst).toBeLessThan(1);
+    expect(found.from_s).toBeGreaterThan(3600);
+  });
+
+  it('outruns a condenser with little water', () => {
+    const still = plated(
+      {},
+      { productCondenser: { holdUp_m3: 1e-5, flow_kg_s: 0.01, inlet_K: 288.15, transfer_W_K: 300 } },
+    );
+    expect(limits(trainProblem({ still })).get('condenserShort')!.worst).toBeGreaterThan(1.5);
+  });
+
+  it('fills a doubler that was charged to the brim', () => {
+    const problem = trainProblem({
+      still: pot([doubler]),
+      charge: { kind: 'volume', volume_m3: 0.1, strength: 0.08 },
+      doublerCharges: [{ charge: { kind: 'volume', volume_m3: 0.0195, strength: 0.1 } }],
+      sheet: [{ reflux: 'none', until: [{ kind: 'duration', seconds: 4000 }] }],
+    });
+    expect(limits(problem).has('doublerOver')).toBe(true);
+  });
+});
+
+describe('plates driven too fast', () => {
+  // Common practice, no published source: a run pushed hot and fast smears tails into the hearts.
+  const best = (efficiencyFalls: boolean, diameter_m: number): number =>
+    Math.max(...solve(trainProblem({ still: plated({ efficiencyFalls, diameter_m }) }), system).spoutStrength);
+
+  it('work worse, if they are told to, and wide ones do not', () => {
+    expect(best(true, 0.07)).toBeLessThan(best(false, 0.07) - 0.002);
+    expect(Math.abs(best(true, 0.2) - best(false, 0.2))).toBeLessThan(2e-4);
+  });
+});

@@ -3,7 +3,7 @@
 
 import * as lib from '../../dist/lib/index.js';
 import { writeFileSync } from 'node:fs';
-import { cpus } from 'node:os';
+import { cpus, loadavg } from 'node:os';
 import { SECTIONS } from './sections.mjs';
 
 const bench = { lib, system: lib.createEthanolWater(), activity: lib.DEFAULT_ACTIVITY };
@@ -13,7 +13,7 @@ const chosen = SECTIONS.filter(({ title }) => asked.every((word) => title.toLowe
 const page = [
   `# Benchmarks
 
-Written by \`npm run bench\`; do not edit. ${new Date().toISOString().slice(0, 10)}, Node ${process.versions.node}, ${cpus()[0].model}, ${cpus().length} cores. Times are after warm-up, in ms: the median of many, and the least, which other work on the machine disturbs least. Errors and counts do not move.
+Written by \`npm run bench\`; do not edit. ${new Date().toISOString().slice(0, 10)}, Node ${process.versions.node}, ${cpus()[0].model}, ${cpus().length} cores. Times are after warm-up, in ms: the median of many, and the least, which other work on the machine disturbs least. Errors and counts do not move. Load average when it began: ${loadavg()[0].toFixed(1)}.
 `,
 ];
 for (const { title, run } of chosen) {

@@ -43,7 +43,7 @@ static int our_weights(N_Vector state, N_Vector inverse, void *unused) {
 
 static double now_ms(void) {
   struct timespec t;
-  clock_gettime(CLOCK_MONOTONIC, &t);
+  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &t); /* what else the machine does is not counted */
   return 1e3 * t.tv_sec + 1e-6 * t.tv_nsec;
 }
 

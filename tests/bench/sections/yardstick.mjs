@@ -22,7 +22,7 @@ function run({ lib, system, activity }) {
   const peers = peerRows(system.curve(activity).at(101325), reference);
   runs.push(...peers.rows);
   return [
-    '20 ideal plates above the kettle, 3 h, 180 outputs (tests/bench/yardstick.mjs). Error: largest difference of the spout’s mole fraction over all outputs from a converged solution. All solvers use the same table of the equilibrium; CVODE has its memory reused and an analytic banded Jacobian; scipy’s right-hand sides and Jacobians are compiled C, except where it says numpy.',
+    '20 ideal plates above the kettle, 3 h, 180 outputs (tests/bench/yardstick.mjs). Error: largest difference of the spout’s mole fraction over all outputs from a converged solution. All solvers use the same table of the equilibrium; CVODE has its memory reused and an analytic banded Jacobian; scipy’s right-hand sides and Jacobians are compiled C, except where it says numpy. Times of the peers are CPU times.',
     table(
       ['solver', 'tolerance', 'median', 'least', 'error', 'work'],
       runs.map((row) => [row.name, row.tolerance, inMs(row.ms), inMs(row.least), row.error.toExponential(1), row.work]),

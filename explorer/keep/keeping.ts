@@ -10,6 +10,7 @@ import type { Store } from '../state/store.js';
 import { asideFiles, keepAside, type AsideFile } from './aside.js';
 import { keeper, type Keeper, type KeptState } from './autosave.js';
 import { limits } from './format.js';
+import { latestKey, windowKey } from './keys.js';
 import { readNotebookFile } from './read-file.js';
 import { tooLarge, type Reading, type Refusal } from './reading.js';
 import { keyOf, newId, rename, textOf } from './shelf.js';
@@ -33,10 +34,6 @@ export interface Refused {
   readonly aside: boolean;
 }
 
-/** This window's notebook, so that it is found again when the window is loaded anew. */
-const inThisWindow = 'kettle-and-plate.open';
-/** The notebook opened last in any window. */
-const latest = 'kettle-and-plate.latest';
 /** Most bytes of a file that is looked at: each letter may take four. */
 const mostBytes = 4 * limits.characters;
 
@@ -76,9 +73,9 @@ export class Keeping extends EventTarget {
 
   /** Opens what was open last in this window, or, where the address sets no numbers, in any. */
   async restore(address: string): Promise<void> {
-    const mine = session()?.getItem(inThisWindow) ?? null;
+    const mine = session()?.getItem(windowKey) ?? null;
     const setsNumbers = address.includes('?');
-    const id = mine ?? (setsNumbers ? null : (this.shelves?.getItem(latest) ?? null));
+    const id = mine ?? (setsNumbers ? null : (this.shelves?.getItem(latestKey) ?? null));
     const text = id === null ? null : textOf(this.shelves, id);
     if (id === null || text === null) return;
     const reading = await this.#read(text);
@@ -194,11 +191,11 @@ export class Keeping extends EventTarget {
 
   #remember(): void {
     try {
-      session()?.setItem(inThisWindow, this.id);
+      session()?.setItem(windowKey, this.id);
     } catch {
       // then it is only found by way of the shelf
     }
-    put(this.shelves, latest, this.id);
+    put(this.shelves, latestKey, this.id);
   }
 
   #read(text: string): Promise<Reading> {

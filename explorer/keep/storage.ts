@@ -60,10 +60,3 @@ export function keysUnder(shelves: Shelves | undefined, prefix: string): string[
   }
   return keys.sort();
 }
-
-/** Said where work cannot be kept, with the way that is left. */
-export const notKeptWords: Readonly<Record<NotKept, string>> = {
-  full: 'This browser’s storage is full: what you do now is not kept here. Save the notebook as a file, or delete one below.',
-  blocked:
-    'This browser does not let pages keep anything: what you do is lost when you leave. Save the notebook as a file.',
-};

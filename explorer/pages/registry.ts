@@ -11,6 +11,8 @@ export interface PageEntry {
   readonly title: string;
   /** Under which heading of the contents list; 'Pages' where none is named. */
   readonly group?: 'Course';
+  /** Reached by words of its own; not in the contents list. */
+  readonly apart?: boolean;
   readonly load: () => Promise<PageElement>;
 }
 
@@ -56,5 +58,11 @@ export const pages: readonly PageEntry[] = [
     title: 'Words',
     group: 'Course',
     load: async () => new (await import('./course/glossary-page.js')).GlossaryPage(),
+  },
+  {
+    name: 'notebooks',
+    title: 'Notebooks',
+    apart: true,
+    load: async () => new (await import('../keep/notebooks-page.js')).NotebooksPage(),
   },
 ];

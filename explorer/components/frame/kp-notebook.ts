@@ -51,6 +51,8 @@ export class Notebook extends LitElement {
     unitsInUse: { attribute: false },
     page: { attribute: false },
     complaints: { attribute: false },
+    keeping: { attribute: false },
+    notebookName: { attribute: false },
     undo: { attribute: false },
     redo: { attribute: false },
     said: { state: true },
@@ -64,6 +66,10 @@ export class Notebook extends LitElement {
   declare page: HTMLElement | null;
   /** What could not be read in the address. */
   declare complaints: readonly string[];
+  /** The words about keeping, once they are loaded. */
+  declare keeping: HTMLElement | null;
+  /** Name of the open notebook; may be empty. */
+  declare notebookName: string;
   /** What would be undone and redone, in words; null where there is nothing. */
   declare undo: string | null;
   declare redo: string | null;
@@ -78,6 +84,8 @@ export class Notebook extends LitElement {
     this.unitsInUse = '';
     this.page = null;
     this.complaints = [];
+    this.keeping = null;
+    this.notebookName = '';
     this.undo = null;
     this.redo = null;
     this.said = '';
@@ -104,6 +112,7 @@ export class Notebook extends LitElement {
       </main>
       <nav class="contents" aria-label="Contents">
         <p class="book-name">Kettle &amp; Plate</p>
+        <p class="notebook-name">${this.notebookName}</p>
         <p class="step-words">${this.#stepWords()}</p>
         <h2 id="contents-pages" tabindex="-1">Pages</h2>
         <ul>
@@ -121,6 +130,7 @@ export class Notebook extends LitElement {
         <ul>
           ${this.units.map((choice) => this.#unitsButton(choice))}
         </ul>
+        ${this.keeping}
       </nav>
       <p class="spoken-only" role="status">${this.said}</p>`;
   }

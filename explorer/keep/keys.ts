@@ -1,0 +1,6 @@
+// Keys under which this browser keeps what is open.
+
+/** This window's notebook, so that it is found again when the window is loaded anew. */
+export const windowKey = 'kettle-and-plate.open';
+/** The notebook that was open last in any window. */
+export const latestKey = 'kettle-and-plate.latest';

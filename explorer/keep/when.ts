@@ -1,0 +1,28 @@
+// When keeping has to start: before the first page where something was kept or comes with the address, else once
+// the first figure stands, since nothing of it is needed to read. Small: it is loaded with the explorer.
+
+import { latestKey } from './keys.js';
+
+/** Rest after the first figure, and how long a page without one is waited for, ms. */
+const rest_ms = 500;
+const longest_ms = 5000;
+
+export function mustStartFirst(address: string): boolean {
+  try {
+    return /[?&]own=/u.test(address) || localStorage.getItem(latestKey) !== null;
+  } catch {
+    return false;
+  }
+}
+
+/** Calls `run` once a figure stands in `frame` and has had time to be seen, or when none comes. */
+export function afterFirstFigure(frame: Element, run: () => void): void {
+  const start = (): void => {
+    watch.disconnect();
+    clearTimeout(longest);
+    setTimeout(run, rest_ms);
+  };
+  const watch = new MutationObserver(() => frame.querySelector('main figure') !== null && start());
+  const longest = setTimeout(start, longest_ms);
+  watch.observe(frame, { childList: true, subtree: true });
+}

@@ -1,0 +1,190 @@
+// A reader keeps a notebook, comes back to it, hands it on and opens what others hand on; nothing is lost on the way.
+
+import { readFile } from 'node:fs/promises';
+import type { Download, Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
+import { explorerInBrowser, type OpenPage } from '../support/open-explorer.js';
+import { Reader } from '../support/reader.js';
+
+const explorer = explorerInBrowser();
+
+async function opened(address = '', options = {}): Promise<OpenPage & { reader: Reader }> {
+  const open = await explorer.open(address, options);
+  await open.page.locator('main h1').waitFor();
+  return { ...open, reader: new Reader(open.page) };
+}
+
+/** Goes to the page of kept notebooks, once it can be reached. */
+async function toNotebooks(page: Page): Promise<void> {
+  await page.getByRole('link', { name: 'Keep and open' }).click();
+  await page.getByRole('heading', { name: 'This notebook' }).waitFor();
+}
+
+const shelf = (page: Page): ReturnType<Page['locator']> =>
+  page.locator('section[aria-labelledby=the-shelf] > ul.shelf').first();
+
+async function contentOf(download: Promise<Download>): Promise<string> {
+  return readFile(await (await download).path(), 'utf8');
+}
+
+/** Drops a file on the page, as from a folder of the system. */
+async function drop(page: Page, name: string, text: string): Promise<void> {
+  const data = await page.evaluateHandle(
+    ([fileName, content]) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([content!], fileName!));
+      return transfer;
+    },
+    [name, text],
+  );
+  for (const type of ['dragover', 'drop']) await page.dispatchEvent('main', type, { dataTransfer: data });
+}
+
+describe('a notebook', () => {
+  it('is there again after the page was left, under its name, with numbers and pencil lines', async () => {
+    const { page, problems, reader } = await opened('#the-ceiling');
+    await page.locator('main figure').first().waitFor();
+    await page.getByRole('button', { name: 'Keep as a pencil line' }).first().click();
+    await reader.type('plates', '20');
+    await toNotebooks(page);
+    await page.getByLabel('Its name').fill('October wash');
+    await expect.poll(() => shelf(page).innerText()).toContain('October wash');
+    await page.reload();
+    await expect.poll(() => page.locator('.notebook-name').innerText()).toBe('October wash');
+    await page.goto(page.url().split('#')[0]!);
+    await reader.sees(() => reader.number('plates'), '20 plates');
+    await reader.sees(() => reader.figure(), '12 plates, before');
+    expect(problems).toEqual([]);
+  });
+
+  it('can be begun anew beside others, opened, deleted and put back', async () => {
+    const { page, problems, reader } = await opened('#the-ceiling');
+    await page.locator('main figure').first().waitFor();
+    await reader.type('plates', '20');
+    await toNotebooks(page);
+    await page.getByLabel('Its name').fill('first');
+    await page.getByRole('button', { name: 'Begin another' }).click();
+    await page.getByLabel('Its name').fill('second');
+    await expect.poll(() => shelf(page).innerText()).toMatch(/second[\s\S]+first/u);
+    await page.getByRole('button', { name: 'Open first' }).click();
+    await expect.poll(() => page.getByLabel('Its name').inputValue()).toBe('first');
+    await page.getByRole('button', { name: 'Delete second' }).click();
+    await expect.poll(() => shelf(page).innerText()).not.toContain('second');
+    await page.getByRole('button', { name: 'Put second back' }).click();
+    await expect.poll(() => shelf(page).innerText()).toContain('second');
+    await page.getByRole('link', { name: 'The ceiling' }).click();
+    await reader.sees(() => reader.number('plates'), '20 plates');
+    expect(problems).toEqual([]);
+  });
+
+  it('changed in two windows is kept twice, and the second window says so', async () => {
+    const { page, reader } = await opened('#the-ceiling');
+    await page.locator('main figure').first().waitFor();
+    await reader.type('plates', '20');
+    await page.getByRole('link', { name: 'Keep and open' }).waitFor();
+    await expect.poll(() => page.evaluate(() => localStorage.getItem('kettle-and-plate.latest'))).not.toBeNull();
+    const other = await page.context().newPage();
+    await other.goto(page.url().split('#')[0]!);
+    const second = new Reader(other);
+    await second.sees(() => second.number('plates'), '20 plates');
+    await reader.type('plates', '21');
+    await expect
+      .poll(() => page.evaluate(() => Object.values(localStorage).some((text) => text.includes('"plates": 21'))))
+      .toBe(true);
+    await second.type('plates', '22');
+    await second.sees(() => other.locator('.notice').innerText(), 'Another window changed the same notebook');
+    const plates = await other.evaluate(() =>
+      Object.values(localStorage).flatMap((text) => /"plates": (\d+)/u.exec(text)?.[1] ?? []),
+    );
+    expect(plates.sort()).toEqual(['21', '22']);
+  });
+
+  it('that cannot be kept is said, with the way that is left, and everything else works', async () => {
+    const { page } = await explorer.open();
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'localStorage', {
+        get: () => {
+          throw new DOMException('The operation is insecure.', 'SecurityError');
+        },
+      });
+    });
+    await page.goto(`${page.url().split('#')[0]!}?again#the-ceiling`);
+    const reader = new Reader(page);
+    await page.locator('main figure').first().waitFor();
+    await reader.type('plates', '20');
+    await reader.sees(() => page.locator('.notice').innerText(), 'what you do is gone when you leave');
+    await page.getByRole('button', { name: 'See to it' }).click();
+    const file = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save it as a file' }).click();
+    expect(await contentOf(file)).toContain('"plates": 20');
+  });
+});
+
+describe('the file of a notebook', () => {
+  it('goes out by a word and comes in by drag and drop, on another machine', async () => {
+    const { page, reader } = await opened('#the-ceiling');
+    await page.locator('main figure').first().waitFor();
+    await reader.type('plates', '20');
+    await toNotebooks(page);
+    await page.getByLabel('Its name').fill('To hand on');
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save it as a file' }).click();
+    expect((await download).suggestedFilename()).toBe('to-hand-on.kettle');
+    const text = await contentOf(download);
+
+    const { page: there, problems, reader: other } = await opened('#the-doubler');
+    await there.getByRole('link', { name: 'Keep and open' }).waitFor();
+    await drop(there, 'to-hand-on.kettle', text);
+    await other.sees(() => there.locator('.notebook-name').innerText(), 'To hand on');
+    await other.sees(() => other.number('plates'), '20 plates');
+    await toNotebooks(there);
+    expect(await shelf(there).innerText()).toContain('To hand on');
+    expect(problems).toEqual([]);
+  });
+
+  it.each([
+    ['damaged', '{"format": "kettle-and-plate notebook", "version": 2, "na', 'It is damaged'],
+    ['newer', '{"format": "kettle-and-plate notebook", "version": 7}', 'A newer Kettle & Plate wrote it'],
+    ['something else', '<html><script>document.title = "evil"</script></html>', 'It is not a notebook'],
+  ])('that is %s is refused, kept aside, and comes back unchanged', async (_, text, why) => {
+    const { page, problems, reader } = await opened('#the-ceiling');
+    await page.getByRole('link', { name: 'Keep and open' }).waitFor();
+    await reader.type('plates', '20');
+    await drop(page, 'from-a-friend.kettle', text);
+    await reader.sees(() => page.getByRole('alert').innerText(), why);
+    await page.reload();
+    await page.getByRole('heading', { name: 'Kept aside' }).waitFor();
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save from-a-friend.kettle unchanged' }).click();
+    expect(await contentOf(download)).toBe(text);
+    await page.getByRole('link', { name: 'The ceiling' }).click();
+    await reader.sees(() => reader.number('plates'), '20 plates');
+    expect(await page.title()).not.toBe('evil');
+    expect(problems).toEqual([]);
+  });
+});
+
+describe('an address to hand on', () => {
+  it('is copied with the numbers of the page', async () => {
+    const { page, reader } = await opened('#the-ceiling', { permissions: ['clipboard-read', 'clipboard-write'] });
+    await reader.type('plates', '20');
+    await page.getByRole('button', { name: 'Share this page' }).click();
+    await reader.sees(() => page.locator('.contents .said').innerText(), 'is copied');
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/#the-ceiling\?v=1&plates=20$/u);
+  });
+
+  it('carries a short page of the reader’s own', async () => {
+    const { page, reader } = await opened('', { permissions: ['clipboard-read', 'clipboard-write'] });
+    await page.getByRole('button', { name: 'Blank page' }).click();
+    await page.getByRole('button', { name: 'Share this page' }).click();
+    await reader.sees(() => page.locator('.contents .said').innerText(), 'your page is in it');
+    const address = await page.evaluate(() => navigator.clipboard.readText());
+    expect(address.length).toBeLessThan(2000);
+    const { page: there, problems } = await opened(new URL(address).hash);
+    const own = there.getByRole('link', { name: 'A page of my own' });
+    await own.waitFor();
+    expect(await own.getAttribute('aria-current')).toBe('page');
+    expect(await there.locator('.complaint').count()).toBe(0);
+    expect(problems).toEqual([]);
+  });
+});

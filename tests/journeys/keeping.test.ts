@@ -93,7 +93,7 @@ describe('a notebook', () => {
       .toBe(true);
     await second.type('plates', '22');
     await second.sees(() => other.locator('.notice').innerText(), 'Another window changed the same notebook');
-    const plates = await other.evaluate(() =>
+    const plates = await other.evaluate<string[]>(() =>
       Object.values(localStorage).flatMap((text) => /"plates": (\d+)/u.exec(text)?.[1] ?? []),
     );
     expect(plates.sort()).toEqual(['21', '22']);

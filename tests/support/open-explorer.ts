@@ -16,8 +16,8 @@ export interface OpenPage {
 }
 
 export interface ExplorerBrowser {
-  /** Opens the explorer at an address below its root, for instance '#the-ceiling'. */
-  open(address?: string, options?: BrowserContextOptions): Promise<OpenPage>;
+  /** Opens the explorer at an address below its root, for instance '#the-ceiling'; at another host where one is given. */
+  open(address?: string, options?: BrowserContextOptions & { readonly host?: string }): Promise<OpenPage>;
 }
 
 export function explorerInBrowser(): ExplorerBrowser {
@@ -32,7 +32,7 @@ export function explorerInBrowser(): ExplorerBrowser {
     await browser?.close();
   });
   return {
-    async open(address = '', options = {}) {
+    async open(address = '', { host = inject('url'), ...options } = {}) {
       if (inject('buildFault') !== '') throw new Error(inject('buildFault'));
       if (browser === undefined) throw new Error('open() is for use inside a test');
       const context = await browser.newContext({
@@ -43,18 +43,18 @@ export function explorerInBrowser(): ExplorerBrowser {
         ...options,
       });
       const page = await context.newPage();
-      const problems = noteProblems(page);
+      const problems = noteProblems(page, host);
       await page.addInitScript(tellOfRefusals);
-      await page.goto(inject('url') + address);
+      await page.goto(host + address);
       return { page, problems };
     },
   };
 }
 
-/** What axe finds wrong on a page, one line a rule; empty when nothing is. */
+/** What axe finds wrong on a page, one line a rule, sizes of targets included; empty when nothing is. */
 export async function accessibilityFaults(page: Page): Promise<string[]> {
   await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'));
-  const results = await page.evaluate<AxeResults>('axe.run()');
+  const results = await page.evaluate<AxeResults>(`axe.run({ rules: { 'target-size': { enabled: true } } })`);
   return results.violations.map((rule) => `${rule.id}: ${rule.nodes.map((node) => node.target.join(' ')).join(', ')}`);
 }
 
@@ -65,9 +65,8 @@ function tellOfRefusals(): void {
   });
 }
 
-function noteProblems(page: Page): string[] {
+function noteProblems(page: Page, home: string): string[] {
   const problems: string[] = [];
-  const home = inject('url');
   page.on('console', (message) => {
     if (message.type() === 'error') problems.push(`console: ${message.text()}`);
   });

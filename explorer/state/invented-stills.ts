@@ -1,7 +1,7 @@
 // The stills of the pages that do not ask for one: upright vessels of bare metal as high as wide, and a section of plates
 // as wide as its vapour needs. Invented, and said to be so where they are used.
 
-import { toSI, type Doubler, type DoublerCharge, type Still } from '#lib/index.js';
+import { toSI, waterForDuty, type Doubler, type DoublerCharge, type Still } from '#lib/index.js';
 
 /** What nobody set. */
 export const inventedParts = {
@@ -32,17 +32,13 @@ export interface StillWanted {
   /** 0 for none; plates come with a total condenser, a pot with none. */
   readonly plates: number;
   readonly efficiency: number;
+  /** Sieve plates of this diameter and spacing, m, that work worse when driven hard; bubble caps as wide as the vapour needs where it is left out. */
+  readonly sieve?: { readonly diameter: number; readonly spacing: number };
 }
 
 /** A pot, with doublers or plates. */
-export function inventedStill({
-  chargeVolume,
-  heat,
-  pressure,
-  doublerCharges,
-  plates,
-  efficiency,
-}: StillWanted): Still {
+export function inventedStill(wanted: StillWanted): Still {
+  const { chargeVolume, heat, pressure, doublerCharges, plates } = wanted;
   const { kettleRoom, doublerRoom, air_K } = inventedParts;
   const { height_m, ...kettle } = vessel(kettleRoom * chargeVolume);
   return {
@@ -53,34 +49,42 @@ export function inventedStill({
       // The pipe's mouth a little above the bottom.
       return { ...doubler, dipDepth_m: (0.9 * high_m) / doublerRoom, overflow: 'back' };
     }),
-    column: plates === 0 ? { kind: 'none' } : section(plates, efficiency, heat, chargeVolume),
+    column: plates === 0 ? { kind: 'none' } : section(wanted),
     head: { heatLoss_W_K: 0, metal_J_K: 0, film_m3: 1e-4 },
     refluxCondenser:
       plates === 0 ? { kind: 'none' } : { kind: 'total', holdUp_m3: 3e-4 * chargeVolume, subcooling_K: 0 },
-    productCondenser: { holdUp_m3: 3e-4 * chargeVolume, flow_kg_s: 0.1, inlet_K: 288.15, transfer_W_K: 0.1 * heat },
+    // For a third more than the heat, with water of 15 °C that warms by 30 K.
+    productCondenser: {
+      holdUp_m3: 3e-4 * chargeVolume,
+      flow_kg_s: 1.33 * waterForDuty(heat, 30),
+      inlet_K: 288.15,
+      transfer_W_K: (1.33 * heat) / 40,
+    },
     air: { pressure_Pa: pressure, temperature_K: air_K },
   };
 }
 
-function section(count: number, efficiency: number, heat: number, chargeVolume: number): Still['column'] {
+function section({ plates, efficiency, heat, chargeVolume, sieve }: StillWanted): Still['column'] {
   const { vapourSpeed_m_s, plateSpacing_m, plateLiquid_m, plateDrop_Pa } = inventedParts;
-  const area_m2 = (heat * vapourOfWatt_m3_s) / vapourSpeed_m_s;
-  const diameter_m = Math.sqrt((4 * area_m2) / Math.PI);
-  const wall_m2 = Math.PI * diameter_m * plateSpacing_m;
+  const needed_m2 = (heat * vapourOfWatt_m3_s) / vapourSpeed_m_s;
+  const diameter_m = sieve?.diameter ?? Math.sqrt((4 * needed_m2) / Math.PI);
+  const area_m2 = (Math.PI * diameter_m ** 2) / 4;
+  const spacing_m = sieve?.spacing ?? plateSpacing_m;
+  const wall_m2 = Math.PI * diameter_m * spacing_m;
   // A very small still has smaller plates: none holds more than this share of the charge.
   const volume_m3 = Math.min(area_m2 * plateLiquid_m, chargeVolume / 300);
   return {
     kind: 'plates',
-    count,
-    plateKind: 'bubbleCap',
+    count: plates,
+    plateKind: sieve === undefined ? 'bubbleCap' : 'sieve',
     diameter_m,
-    spacing_m: plateSpacing_m,
+    spacing_m,
     weirHeight_m: 2 * plateLiquid_m,
-    openArea: 0.1,
+    openArea: sieve === undefined ? 0.1 : 0.07,
     holeDiameter_m: 0.006,
     holdUp: { kind: 'volume', volume_m3 },
     efficiency,
-    efficiencyFalls: false,
+    efficiencyFalls: sieve !== undefined,
     heatLoss_W_K: inventedParts.wallLoss_W_m2K * wall_m2,
     metal_J_K: inventedParts.wallMetal_J_m2K * (wall_m2 + 2 * area_m2),
     drop_Pa: plateDrop_Pa,

@@ -65,12 +65,14 @@ const drawingTolerance = 1e-4;
 
 /** The run of a scenario by a sheet; the same question for the same numbers, whoever asks. */
 export const sheetQuestion = remembered((scenario: Scenario, sheet: RunSheet): TrainQuestion => {
-  const { chargeVolume, heat, pressure, plates, efficiency } = scenario;
+  const { chargeVolume, heat, pressure, plates, efficiency, columnDiameter, plateSpacing } = scenario;
+  const sieve = { diameter: columnDiameter, spacing: plateSpacing };
   return {
     kind: 'train',
+    limits: true,
     problem: {
       kind: 'train',
-      still: inventedStill({ chargeVolume, heat, pressure, doublerCharges: [], plates, efficiency }),
+      still: inventedStill({ chargeVolume, heat, pressure, doublerCharges: [], plates, efficiency, sieve }),
       charge: chargeOf(scenario),
       doublerCharges: [],
       activity: DEFAULT_ACTIVITY,

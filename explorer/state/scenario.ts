@@ -19,6 +19,10 @@ export interface Scenario {
   readonly doublerVolume: number;
   /** % vol / 100 at 20 °C. */
   readonly doublerStrength: number;
+  /** Of the plates and the column round them, m. */
+  readonly columnDiameter: number;
+  /** From plate to plate, m. */
+  readonly plateSpacing: number;
   /** Strength from which on what comes over counts, % vol / 100. */
   readonly wantedStrength: number;
   /** Pressure at which the azeotrope is looked up, Pa; no run is made at it. */

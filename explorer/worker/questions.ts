@@ -15,6 +15,7 @@ import {
   type CurveSlice,
   type EthanolWater,
   type InputFault,
+  type Limit,
   type RunSolution,
   type SimpleProblem,
   type TrainProblem,
@@ -53,6 +54,8 @@ export interface DriftQuestion {
 export interface TrainQuestion {
   readonly kind: 'train';
   readonly problem: TrainProblem;
+  /** Whether the limits it passes are wanted too. */
+  readonly limits?: true;
 }
 export type Question = RunQuestion | EquilibriumQuestion | StagesQuestion | DriftQuestion | TrainQuestion;
 
@@ -106,6 +109,8 @@ export interface DriftAnswer {
 export interface TrainAnswer {
   readonly kind: 'train';
   readonly solution: TrainSolution;
+  /** Empty where they were not asked for. */
+  readonly limits: readonly Limit[];
 }
 export type Answer = RunAnswer | EquilibriumAnswer | StagesAnswer | DriftAnswer | TrainAnswer;
 

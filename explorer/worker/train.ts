@@ -1,8 +1,9 @@
 // Runs of a still as it stands. Loaded by the worker when first asked for: the first page does without.
 
-import { type EthanolWater, solve } from '#lib/index.js';
+import { type EthanolWater, limitsOf, solve } from '#lib/index.js';
 import type { TrainAnswer, TrainQuestion } from './questions.js';
 
-export function train({ problem }: TrainQuestion, system: EthanolWater): TrainAnswer {
-  return { kind: 'train', solution: solve(problem, system) };
+export function train({ problem, limits }: TrainQuestion, system: EthanolWater): TrainAnswer {
+  const solution = solve(problem, system);
+  return { kind: 'train', solution, limits: limits === true ? limitsOf(problem, solution) : [] };
 }

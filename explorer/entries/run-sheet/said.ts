@@ -1,6 +1,6 @@
 // A step of a run sheet in a few words, for brackets, tables and sentences.
 
-import type { Reflux, StopRule, TrainStep } from '#lib/index.js';
+import type { LimitKind, Reflux, StopRule, TrainStep } from '#lib/index.js';
 import { trimmed } from '../../text/format.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import { roundStrength } from '../words.js';
@@ -43,3 +43,13 @@ export function endSaid(rule: StopRule, units: UnitSystem): string {
       return `holding asks for ${trimmed(rule.ratio, 1)}\u00a0:\u00a01`;
   }
 }
+
+/** A limit in a word or two, for a tick on a curve. */
+export const limitName: Readonly<Record<LimitKind, string>> = {
+  flooding: 'plates flood',
+  weeping: 'plates weep',
+  kettleLow: 'kettle too low',
+  doublerLow: 'doubler too low',
+  doublerOver: 'doubler full',
+  condenserShort: 'condenser too small',
+};

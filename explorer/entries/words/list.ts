@@ -31,4 +31,9 @@ export const wordLines: readonly PieceLine[] = [
     title: 'The run by its sheet, in words',
     load: async () => anyPiece((await import('./pieces/sheet-run.js')).sheetInWords),
   },
+  {
+    name: 'limits',
+    title: 'What the metal says to the run',
+    load: async () => anyPiece((await import('./pieces/limits.js')).limitsInWords),
+  },
 ];

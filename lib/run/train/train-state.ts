@@ -81,7 +81,9 @@ export class TrainState implements RunState {
   get refluxRatio(): number {
     const top = this.#train.holders.length - 1;
     const kind = this.#train.holders[top]!.kind;
-    if (kind === 'partialCondenser' || kind === 'head') {
+    const natural =
+      kind === 'head' && this.#equations.controls.returned === 0 && this.#equations.controls.hold === null;
+    if (kind === 'partialCondenser' || natural) {
       return this.#equations.streams.liquidRate[top]! / Math.max(1e-12, this.vapourRate_mol_s(top));
     }
     return this.#share < 1 ? this.#share / (1 - this.#share) : Infinity;

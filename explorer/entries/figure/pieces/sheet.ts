@@ -1,6 +1,6 @@
 // The run of the page's run sheet along the clock: strengths, temperatures, what runs and what it takes, with the steps under brackets.
 
-import { fromSI, type TrainSolution, type TrainStep } from '#lib/index.js';
+import { fromSI, type Limit, type TrainSolution, type TrainStep } from '#lib/index.js';
 import { timeline, type TimelineRows } from '../../../figures/timeline.js';
 import { remembered } from '../../../state/memo.js';
 import { runSheetIn } from '../../../state/run-sheet.js';
@@ -8,7 +8,7 @@ import { cursorX, timeCursor } from '../../../state/run-cursor.js';
 import { fixed, joined } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import { sheetAsks, sheetRun, type SheetAsks } from '../../run-sheet/asks.js';
-import { stepSaid } from '../../run-sheet/said.js';
+import { limitName, stepSaid } from '../../run-sheet/said.js';
 import type { FigurePiece } from '../piece.js';
 
 export const sheetTimeline: FigurePiece<SheetAsks> = {
@@ -16,7 +16,7 @@ export const sheetTimeline: FigurePiece<SheetAsks> = {
   cautions: ['spout', 'kettle'],
   draw: ({ units, common }, now) => ({
     figure: timeline,
-    rows: rows(sheetRun(now), runSheetIn(common).steps, units),
+    rows: rows(sheetRun(now), now.answers.sheetRun.limits, runSheetIn(common).steps, units),
   }),
   cursor: {
     x: ({ cursor }, now) => cursorX(timeCursor(cursor, sheetRun(now)), sheetRun(now)),
@@ -24,76 +24,103 @@ export const sheetTimeline: FigurePiece<SheetAsks> = {
   },
 };
 
-const rows = remembered((run: TrainSolution, steps: readonly TrainStep[], units: UnitSystem): TimelineRows => {
-  const { time_s } = run;
-  const drawn = firstDrop(run);
-  const spout = { time_s: time_s.subarray(drawn), values: run.spoutStrength.subarray(drawn) };
-  const perHour = fromSI(1, 'h');
-  const flow = {
-    unit: `${units.volume.unit}/h`,
-    toShown: (si: number): number => units.volume.toShown(si) / perHour,
-    text: (si: number): string => fixed(units.volume.toShown(si) / perHour, 2),
-    withUnit: (si: number): string => joined(fixed(units.volume.toShown(si) / perHour, 2), `${units.volume.unit}/h`),
-  };
-  return {
-    subject: 'The run by its sheet',
-    since: 'since lighting up',
-    panels: [
-      {
-        key: 'strength',
-        title: 'Strength',
-        quantity: units.strength,
-        height: 190,
-        takesIn: [0, 1],
-        series: [
-          { key: 'spout', label: 'spout', hand: 'ink', weight: 'result', ...spout },
-          { key: 'kettle', label: 'kettle', hand: 'ink', weight: 'second', time_s, values: run.kettleStrength },
-        ],
-        levels: [],
-      },
-      {
-        key: 'temperature',
-        title: 'Temperature',
-        quantity: units.temperature,
-        height: 110,
-        takesIn: [],
-        series: [
-          { key: 'head', label: 'head', hand: 'ink', weight: 'result', time_s, values: run.headTemperature_K },
-          { key: 'kettle', label: 'kettle', hand: 'ink', weight: 'second', time_s, values: run.kettleTemperature_K },
-        ],
-        levels: [],
-      },
-      {
-        key: 'flow',
-        title: 'At the spout',
-        quantity: flow,
-        height: 92,
-        takesIn: [0],
-        series: [
-          { key: 'flow', label: 'spout runs', hand: 'ink', weight: 'result', time_s, values: run.distillateRate_m3_s },
-        ],
-        levels: [],
-      },
-      {
-        key: 'heat',
-        title: 'Heat',
-        quantity: units.power,
-        height: 92,
-        takesIn: [0],
-        series: [
-          { key: 'in', label: 'into the kettle', hand: 'ink', weight: 'result', time_s, values: run.power_W },
-          { key: 'condenser', label: 'condenser', hand: 'ink', weight: 'second', time_s, values: run.condenserDuty_W },
-          { key: 'lost', label: 'lost', hand: 'ink', weight: 'third', time_s, values: run.lost_W },
-        ],
-        levels: [],
-      },
-    ],
-    phases: phasesOf(run, steps, units),
-    phasesIn: 'flow',
-    warnings: [],
-    units,
-  };
-});
+const rows = remembered(
+  (run: TrainSolution, limits: readonly Limit[], steps: readonly TrainStep[], units: UnitSystem): TimelineRows => {
+    const { time_s } = run;
+    const drawn = firstDrop(run);
+    const spout = { time_s: time_s.subarray(drawn), values: run.spoutStrength.subarray(drawn) };
+    const perHour = fromSI(1, 'h');
+    const flow = {
+      unit: `${units.volume.unit}/h`,
+      toShown: (si: number): number => units.volume.toShown(si) / perHour,
+      text: (si: number): string => fixed(units.volume.toShown(si) / perHour, 2),
+      withUnit: (si: number): string => joined(fixed(units.volume.toShown(si) / perHour, 2), `${units.volume.unit}/h`),
+    };
+    return {
+      subject: 'The run by its sheet',
+      since: 'since lighting up',
+      panels: [
+        {
+          key: 'strength',
+          title: 'Strength',
+          quantity: units.strength,
+          height: 190,
+          takesIn: [0, 1],
+          series: [
+            { key: 'spout', label: 'spout', hand: 'ink', weight: 'result', ...spout },
+            { key: 'kettle', label: 'kettle', hand: 'ink', weight: 'second', time_s, values: run.kettleStrength },
+          ],
+          levels: [],
+        },
+        {
+          key: 'temperature',
+          title: 'Temperature',
+          quantity: units.temperature,
+          height: 110,
+          takesIn: [],
+          series: [
+            { key: 'head', label: 'head', hand: 'ink', weight: 'result', time_s, values: run.headTemperature_K },
+            { key: 'kettle', label: 'kettle', hand: 'ink', weight: 'second', time_s, values: run.kettleTemperature_K },
+          ],
+          levels: [],
+        },
+        {
+          key: 'flow',
+          title: 'At the spout',
+          quantity: flow,
+          height: 92,
+          takesIn: [0],
+          series: [
+            {
+              key: 'flow',
+              label: 'spout runs',
+              hand: 'ink',
+              weight: 'result',
+              time_s,
+              values: run.distillateRate_m3_s,
+            },
+          ],
+          levels: [],
+        },
+        {
+          key: 'heat',
+          title: 'Heat',
+          quantity: units.power,
+          height: 92,
+          takesIn: [0],
+          series: [
+            { key: 'in', label: 'into the kettle', hand: 'ink', weight: 'result', time_s, values: run.power_W },
+            {
+              key: 'condenser',
+              label: 'condenser',
+              hand: 'ink',
+              weight: 'second',
+              time_s,
+              values: run.condenserDuty_W,
+            },
+            { key: 'lost', label: 'lost', hand: 'ink', weight: 'third', time_s, values: run.lost_W },
+          ],
+          levels: [],
+        },
+      ],
+      phases: phasesOf(run, steps, units),
+      phasesIn: 'flow',
+      warnings: warningsOf(run, limits),
+      units,
+    };
+  },
+);
+
+/** Where each limit is first passed, on the heat or the level it belongs to. */
+function warningsOf(run: TrainSolution, limits: readonly Limit[]): TimelineRows['warnings'] {
+  return limits.map(({ kind, from_s }) => {
+    const row = Math.max(
+      0,
+      run.time_s.findIndex((time) => time >= from_s),
+    );
+    return { key: kind, panel: 'heat', at_s: from_s, value: run.power_W[row]!, words: limitName[kind] };
+  });
+}
 
 function phasesOf(run: TrainSolution, steps: readonly TrainStep[], units: UnitSystem): TimelineRows['phases'] {
   const starts = run.stepStarts.map((row) => run.time_s[row]!);

@@ -34,6 +34,12 @@ export function trainProblemFaults(problem: TrainProblem, system: EthanolWater):
     ...doublerFaults(problem),
     ...rangeFault('power_W', problem.power_W, 1, 1e8, 'a power from 1 W up'),
     ...outputFaults(problem),
+    ...(problem.lags === undefined
+      ? []
+      : [
+          ...rangeFault('lags.boil_s', problem.lags.boil_s, 1e-3, 10, 'a time from 1 ms to 10 s'),
+          ...rangeFault('lags.weir_s', problem.lags.weir_s, 1e-2, 60, 'a time from 10 ms to a minute'),
+        ]),
     ...rangeFault('tolerance', problem.tolerance ?? 1e-5, 1e-10, 1e-2, 'a tolerance from 1e-10 to 0.01'),
   ];
   if (numbers.length > 0) return numbers;

@@ -68,8 +68,8 @@ export function trainOf(problem: TrainProblem): Train {
   const { still } = problem;
   const vapour = Math.max(problem.power_W, ...problem.sheet.map((step) => step.power_W ?? 0)) / LAMBDA0;
   const lags = (held_mol: number): Pick<Holder, 'boilLag_s' | 'weirLag_s'> => ({
-    boilLag_s: Math.min(LONGEST_BOIL_LAG_s, (BOIL_SHARE * held_mol) / vapour),
-    weirLag_s: Math.min(LONGEST_WEIR_LAG_s, (WEIR_SHARE * held_mol) / vapour),
+    boilLag_s: problem.lags?.boil_s ?? Math.min(LONGEST_BOIL_LAG_s, (BOIL_SHARE * held_mol) / vapour),
+    weirLag_s: problem.lags?.weir_s ?? Math.min(LONGEST_WEIR_LAG_s, (WEIR_SHARE * held_mol) / vapour),
   });
   const upwards = [...kettle(problem), ...doublers(problem), ...section(still), ...head(still), ...partial(still)];
   let pressure_Pa = still.air.pressure_Pa;

@@ -25,6 +25,8 @@ export interface TrainProblem {
   readonly energy?: 'balance' | 'constantMolarOverflow';
   /** Jars the distillate is collected in; default one jar a step. */
   readonly jars?: Jars;
+  /** Times by which vapour follows its heat and liquid its weir, s; default half a second and up to three, shorter on small plates. */
+  readonly lags?: { readonly boil_s: number; readonly weir_s: number };
   /** Local error per step the solver aims at, as a share: of a mole fraction, of what a holder holds. Default 1e-5. */
   readonly tolerance?: number;
 }

@@ -31,5 +31,5 @@ export default defineConfig({
   // As docs/guide/hosting.md has it from a host.
   preview: { headers },
   // Found late (in the worker, behind import()); without this the dev server reloads the page when they are met.
-  optimizeDeps: { include: ['comlink', 'mathjs'] },
+  optimizeDeps: { include: ['comlink', 'lit/directives/repeat.js', 'mathjs'] },
 });

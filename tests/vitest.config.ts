@@ -32,13 +32,15 @@ export default defineConfig({
         // Found late; without this a cold cache reloads the page in the middle of a test.
         optimizeDeps: {
           include: [
-            '@observablehq/plot',
             'axe-core',
             'comlink',
+            'd3-format',
             'd3-scale',
             'd3-shape',
             'lit',
+            'lit/directives/keyed.js',
             'lit/directives/live.js',
+            'lit/directives/repeat.js',
             'mathjs',
           ],
         },

@@ -21,6 +21,8 @@ export interface Piece<Asked extends Asks = Asks> {
   readonly view: (here: Here<PieceData, Asked>, now: Answered<Asked>) => unknown;
   readonly notes?: (here: Here<PieceData, Asked>, now: Answered<Asked>) => unknown;
   readonly cautions?: readonly CautionName[];
+  /** As plain text, where the view is made of elements that hold their words themselves. */
+  readonly plain?: (here: Here<PieceData, Asked>, now: Answered<Asked>) => string;
 }
 
 /** A line of a list of pieces. */
@@ -83,6 +85,13 @@ export function kindOfPieces({ name, title, about, choose }: KindWords, lines: r
             change(() => ({ show }), { says: `${lineOf(show)!.title} chosen` }),
           ),
       }),
-    words: (here) => plainWords(drawn(inWords(here))),
+    words: (here) => {
+      const { plain } = pieceOf(here.data);
+      return plain === undefined
+        ? plainWords(drawn(inWords(here)))
+        : here.now === undefined
+          ? ''
+          : plain(here, here.now);
+    },
   });
 }

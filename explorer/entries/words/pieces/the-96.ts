@@ -8,6 +8,7 @@ import { countInWords, fixed, ordinal } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
 import type { Piece } from '../../pieces.js';
+import { plainWords } from '../../plain-words.js';
 import { ink, print, roundStrength } from '../../words.js';
 
 type Asked = CeilingAsks<'stages'>;
@@ -26,6 +27,10 @@ export const theNinetySix: Piece<Asked> = {
 export const lastTenth: Piece<Asked> = {
   asks: asking('stages'),
   view: ({ units }, now) => question(now, units),
+  plain: ({ units }, now) => {
+    const asked = tryIt(now);
+    return asked === undefined ? '' : `${plainWords(leadOf(asked.from, units))} … more.`;
+  },
 };
 
 /** What people mean by '96 %'. */
@@ -84,8 +89,7 @@ function question(now: Now, units: UnitSystem): unknown {
   const asked = tryIt(now);
   if (asked === undefined) return nothing;
   const { ladder } = now.answers.stages;
-  const lead = html`Step ${ink(countInWords(asked.from))} passes ${print(roundStrength(0.96, units))} from this kettle;
-  passing ${print(roundStrength(0.97, units))} takes`;
+  const lead = leadOf(asked.from, units);
   return html`<kp-answer
     .lead=${lead}
     .tail=${'more.'}
@@ -93,4 +97,9 @@ function question(now: Now, units: UnitSystem): unknown {
     .subject=${now.answers.stages}
     .judge=${(given: number) => judged(given, asked, ladder, units)}
   ></kp-answer>`;
+}
+
+function leadOf(from: number, units: UnitSystem): unknown {
+  return html`Step ${ink(countInWords(from))} passes ${print(roundStrength(0.96, units))} from this kettle; passing
+  ${print(roundStrength(0.97, units))} takes`;
 }

@@ -1,0 +1,103 @@
+// What holds for every kind of entry there is, and for every figure, table and result in words: what a new one starts
+// with is sound and can be drawn, damaged data are refused in words, what is asked is a pure function.
+
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import '../../../explorer/styles/tokens.css';
+import '../../../explorer/styles/page.css';
+import '../../../explorer/styles/figure.css';
+import '../../../explorer/styles/entries.css';
+import type { EntryKind, Here } from '../../../explorer/entries/entry.js';
+import { figureLines } from '../../../explorer/entries/figure/list.js';
+import { kindNamed, kindNames } from '../../../explorer/entries/registry.js';
+import { tableLines } from '../../../explorer/entries/table/list.js';
+import { wordLines } from '../../../explorer/entries/words/list.js';
+import type { Json } from '../../../explorer/state/notebook-record.js';
+import { startingScenario } from '../../../explorer/state/parameters.js';
+import { PageHost } from '../../support/page-host.js';
+
+/** The solver works on the page's own thread here, and some runs are long. */
+const patience = { timeout: 15_000 };
+
+let host: PageHost | undefined;
+afterEach(() => host?.leave());
+
+/** A page with one such entry, once it has been drawn with its numbers. */
+async function drawn(kind: string, data: Json): Promise<HTMLElement> {
+  host = new PageHost([{ id: 'e1', kind, data }]);
+  const { page } = host;
+  await vi.waitUntil(() => {
+    const content = [...(page.querySelector('[data-entry=e1]')?.children ?? [])];
+    const things = content.filter((element) => !element.matches('.entry-controls'));
+    return things.length > 0 && page.querySelector('.figure-to-come') === null;
+  }, patience);
+  await page.updateComplete;
+  return page.querySelector<HTMLElement>('[data-entry=e1]')!;
+}
+
+async function kindOf(name: string): Promise<EntryKind> {
+  const kind = await kindNamed(name);
+  expect(kind?.name).toBe(name);
+  await kind!.prepare?.(kind!.start);
+  return kind!;
+}
+
+describe.each(kindNames)('the kind ‘%s’', (name) => {
+  it('starts with data that pass its own check and survive being written', async () => {
+    const kind = await kindOf(name);
+    expect(kind.check(kind.start)).toEqual({ good: true, data: kind.start });
+    expect(JSON.parse(JSON.stringify(kind.start))).toEqual(kind.start);
+    for (const words of [kind.title, kind.about, kind.label(kind.start)]) expect(words.trim()).not.toBe('');
+  });
+
+  it('refuses or mends damaged data without falling over, and says why in words', async () => {
+    const kind = await kindOf(name);
+    for (const damaged of [null, 0, 'text', [], { show: 7, figures: 'run', text: 4, sentence: [3] }]) {
+      const checked = kind.check(damaged);
+      if (!checked.good) expect(checked.why).toMatch(/\p{L}{3}/u);
+      else expect(kind.check(checked.data).good).toBe(true);
+    }
+  });
+
+  it('asks the same for the same, as plain data', async () => {
+    const kind = await kindOf(name);
+    for (const ask of [kind.asks, kind.asksLater]) {
+      const once = ask?.(kind.start, startingScenario, {});
+      const again = ask?.(kind.start, { ...startingScenario }, {});
+      expect(again).toEqual(once);
+      expect(JSON.parse(JSON.stringify(once ?? null))).toEqual(once ?? null);
+    }
+  });
+
+  it('can be drawn as it starts, and edited', async () => {
+    const kind = await kindOf(name);
+    const entry = await drawn(name, kind.start);
+    expect(host!.page.querySelector('.entry-trouble')).toBeNull();
+    entry.querySelector<HTMLElement>('[data-do=edit]')!.click();
+    await vi.waitUntil(() => host!.page.querySelector('.entry-editor') !== null);
+    expect(host!.page.querySelector('.entry-trouble')).toBeNull();
+  });
+});
+
+const pieces = [
+  ...figureLines.map(({ name }) => ({ kind: 'figure', name, data: { figures: [name] } })),
+  ...wordLines.map(({ name }) => ({ kind: 'words', name, data: { show: name } })),
+  ...tableLines.map(({ name }) => ({ kind: 'table', name, data: { show: name } })),
+];
+
+describe.each(pieces)('$kind ‘$name’', ({ kind: name, data }) => {
+  it('is drawn with the numbers a page starts with, and says in plain words what it shows', async () => {
+    const seen: Here[] = [];
+    const kind = await kindOf(name);
+    const { view } = kind;
+    const spy = vi.spyOn(kind as { view: typeof view }, 'view').mockImplementation((here) => {
+      seen.push(here);
+      return view(here);
+    });
+    const entry = await drawn(name, data);
+    await vi.waitUntil(() => kind.words(seen.at(-1)!) !== '', patience);
+    spy.mockRestore();
+    expect(host!.page.querySelector('.entry-trouble')).toBeNull();
+    if (name === 'figure') await vi.waitUntil(() => entry.querySelector('kp-figure figure') !== null);
+    expect(kind.words(seen.at(-1)!)).toMatch(/\d/u);
+  });
+});

@@ -1,0 +1,99 @@
+// For browser tests: a page of entries with a notebook behind it, wired as the explorer wires it, and a solver that
+// answers at once, on the page's own thread.
+
+import { createEthanolWater } from '#lib/index.js';
+import { EntriesPage } from '../../explorer/pages/entries-page.js';
+import { undoKey } from '../../explorer/pages/undo-keys.js';
+import { setNumber } from '../../explorer/state/acts.js';
+import { done, redone, startHistory, undone, type History } from '../../explorer/state/history.js';
+import { newNotebook, workOn, type PageRecord } from '../../explorer/state/notebook-record.js';
+import { parameters } from '../../explorer/state/parameters.js';
+import { unitSystems } from '../../explorer/text/unit-systems.js';
+import { drift } from '../../explorer/worker/drift.js';
+import { createSolver, type Question, type Reply } from '../../explorer/worker/questions.js';
+import { train } from '../../explorer/worker/train.js';
+
+const solve = createSolver(createEthanolWater(), { drift, train });
+
+export class PageHost {
+  readonly page: EntriesPage;
+  history: History;
+  readonly said: string[] = [];
+  #clock = 0;
+  readonly #name: string;
+  readonly #stop = new AbortController();
+
+  /** An own page with these entries. */
+  constructor(entries: PageRecord['entries'], title = 'A page for a test') {
+    const record = { name: 'page-1', title, promise: '', entries };
+    this.#name = record.name;
+    this.history = startHistory({ ...newNotebook, pages: [record] });
+    this.page = Object.assign(new EntriesPage(record), {
+      own: true,
+      solver: { answer: async (questions: readonly Question[]): Promise<Reply> => Promise.resolve(solve(questions)) },
+    });
+    this.page.addEventListener('kp-act', ({ detail: { next, deed } }) => {
+      this.#go(done(this.history, next(this.history.now), { ...deed, at: this.#clock }));
+      this.said.push(deed.says);
+    });
+    this.page.addEventListener('kp-change', ({ detail }) => {
+      const key = parameters.find((row) => row.key === detail.key)!.key;
+      const next = setNumber(this.history.now, key, detail.value);
+      this.#go(done(this.history, next, { says: key, page: null, together: key, at: this.#clock }));
+    });
+    addEventListener(
+      'keydown',
+      (event) => {
+        const way = undoKey(event);
+        if (way === undefined) return;
+        event.preventDefault();
+        if (way === 'undo') this.undo();
+        else this.redo();
+      },
+      this.#stop,
+    );
+    this.#show();
+    const main = document.createElement('main');
+    main.append(this.page);
+    document.body.append(main);
+  }
+
+  /** Time goes by, so that what is done next is a step of its own. */
+  pause(): void {
+    this.#clock += 10_000;
+  }
+
+  undo(): void {
+    const step = this.history.past.at(-1);
+    this.#go(undone(this.history));
+    if (step !== undefined) this.page.show(step.entry);
+  }
+
+  redo(): void {
+    const step = this.history.future[0];
+    this.#go(redone(this.history));
+    if (step !== undefined) this.page.show(step.entry);
+  }
+
+  get entries(): PageRecord['entries'] {
+    return this.history.now.pages[0]!.entries;
+  }
+
+  leave(): void {
+    this.#stop.abort();
+    document.body.replaceChildren();
+  }
+
+  #go(history: History): void {
+    this.history = history;
+    this.#show();
+  }
+
+  #show(): void {
+    const { now } = this.history;
+    const record = now.pages.find(({ name }) => name === this.#name);
+    const { scenario } = now;
+    Object.assign(this.page, { scenario, units: unitSystems.metric, work: workOn(now, this.#name) });
+    if (record !== undefined) this.page.record = record;
+  }
+}

@@ -15,6 +15,7 @@ const load = {
   'own-words': async () => (await import('./own-words/kind.js')).ownWords,
   lesson: async () => (await import('./lesson/kind.js')).lesson,
   'run-sheet': async () => (await import('./run-sheet/kind.js')).runSheet,
+  'still-picture': async () => (await import('./still-picture/kind.js')).stillPictureKind,
 } as const satisfies Readonly<Record<string, () => Promise<EntryKind>>>;
 
 export const kindNames: readonly string[] = Object.keys(load);

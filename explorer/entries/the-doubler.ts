@@ -108,7 +108,7 @@ export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
       },
     ],
     phases: phasesOf(now),
-    phasesIn: 'level',
+    phasesIn: { panel: 'level', along: 'base' },
     warnings: [],
     units,
   };

@@ -91,10 +91,11 @@ export type Mark =
       readonly x: readonly [number, number];
       readonly y: readonly [number, number];
     }
-  /** A stretch of x under a bracket above the base axis, with its name when there is room for it. */
+  /** A stretch of x under a bracket above the base axis or along the top, with its name when there is room for it. */
   | {
       readonly kind: 'bracket';
       readonly key: string;
+      readonly along: 'base' | 'top';
       readonly from: number;
       readonly to: number;
       readonly words: string;

@@ -59,7 +59,7 @@ export interface TimelineRows {
   readonly panels: readonly TimelinePanel[];
   /** Steps of the run sheet, and the panel that has room for them above its base. */
   readonly phases: readonly { readonly from_s: number; readonly to_s: number; readonly label: string }[];
-  readonly phasesIn: string;
+  readonly phasesIn: { readonly panel: string; readonly along: 'base' | 'top' };
   readonly warnings: readonly {
     readonly key: string;
     readonly panel: string;
@@ -162,10 +162,10 @@ function panelOf(panel: TimelinePanel, rows: TimelineRows, x: Axis, size: Figure
       names.push({ key, text: label, hand, bold, optional: false, places });
     }
   }
-  if (panel.key === rows.phasesIn) {
+  if (panel.key === rows.phasesIn.panel) {
     rows.phases.forEach(({ from_s, to_s, label }, i) => {
       const [from, to] = [time.toShown(from_s), time.toShown(to_s)];
-      marks.push({ kind: 'bracket', key: `phase ${String(i)}`, from, to, words: label });
+      marks.push({ kind: 'bracket', key: `phase ${String(i)}`, along: rows.phasesIn.along, from, to, words: label });
     });
   }
   for (const { key, panel: where, at_s, value, words } of rows.warnings) {

@@ -21,8 +21,9 @@ export interface MarkContext {
 /** Px a line runs on into the gap before its name. */
 const runOut = marginGap - 10;
 const tick = 7;
-/** Px above the base axis at which brackets stand. */
-const bracketHeight = 8;
+/** Px from the edge at which brackets stand: above the base axis, or under the top with room for their names. */
+const bracketFromBase = 8;
+const bracketFromTop = 22;
 /** Px between points of a smooth curve below which one is passed over. */
 const nearest = 1.5;
 
@@ -132,7 +133,7 @@ function updateBracket(node: SVGElement, mark: Extract<Mark, { kind: 'bracket' }
   const [path, words] = node.children;
   const from = context.x(mark.from) + 1;
   const to = Math.max(from + 1, context.x(mark.to) - 1);
-  const at = context.height - bracketHeight;
+  const at = mark.along === 'base' ? context.height - bracketFromBase : bracketFromTop;
   setAttributes(path!, { d: `M${from},${at + 5}V${at}H${to}V${at + 5}` });
   setAttributes(words!, { class: 'kp-name ink', 'text-anchor': 'middle', x: (from + to) / 2, y: at - 12 });
   setText(words!, measureText(mark.words, false) < to - from + 12 ? mark.words : '');

@@ -34,4 +34,14 @@ export const figureLines: readonly FigureLine[] = [
     title: 'The run by its sheet, along the clock',
     load: async () => anyFigure((await import('./pieces/sheet.js')).sheetTimeline),
   },
+  {
+    name: 'column-strength',
+    title: 'Strength up the column',
+    load: async () => anyFigure((await import('./pieces/column-profile.js')).strengthUpTheColumn),
+  },
+  {
+    name: 'column-temperature',
+    title: 'Temperature up the column',
+    load: async () => anyFigure((await import('./pieces/column-profile.js')).temperatureUpTheColumn),
+  },
 ];

@@ -34,6 +34,8 @@ export const theStillsLimits: PageRecord = {
       },
     },
     { id: 'timeline', kind: 'figure', data: { figures: ['sheet'] }, close: true },
+    { id: 'picture', kind: 'still-picture', heading: 'The still at the cursor', data: {} },
+    { id: 'profile', kind: 'figure', data: { figures: ['column-strength', 'column-temperature'] } },
     { id: 'sheet', kind: 'run-sheet', heading: 'The run sheet', data: {} },
     { id: 'words', kind: 'words', heading: 'What came of it', data: { show: 'sheet-run' } },
     { id: 'limits', kind: 'words', heading: 'What the metal says', data: { show: 'limits' } },

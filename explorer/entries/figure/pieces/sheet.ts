@@ -24,6 +24,9 @@ export const sheetTimeline: FigurePiece<SheetAsks> = {
   },
 };
 
+/** Room above the flow for the brackets of the steps. */
+const headroom = 1.5;
+
 const rows = remembered(
   (run: TrainSolution, limits: readonly Limit[], steps: readonly TrainStep[], units: UnitSystem): TimelineRows => {
     const { time_s } = run;
@@ -104,22 +107,30 @@ const rows = remembered(
         },
       ],
       phases: phasesOf(run, steps, units),
-      phasesIn: 'flow',
+      phasesIn: { panel: 'flow', along: 'top' },
       warnings: warningsOf(run, limits),
       units,
     };
   },
 );
 
-/** Where each limit is first passed, on the heat or the level it belongs to. */
+/** Where each limit is first passed, on a curve it has to do with, so that two ticks seldom meet. */
 function warningsOf(run: TrainSolution, limits: readonly Limit[]): TimelineRows['warnings'] {
   return limits.map(({ kind, from_s }) => {
     const row = Math.max(
       0,
       run.time_s.findIndex((time) => time >= from_s),
     );
-    return { key: kind, panel: 'heat', at_s: from_s, value: run.power_W[row]!, words: limitName[kind] };
+    const { panel, value } = tickOn(kind, run, row);
+    return { key: kind, panel, at_s: from_s, value, words: limitName[kind] };
   });
+}
+
+function tickOn(kind: Limit['kind'], run: TrainSolution, row: number): { panel: string; value: number } {
+  if (kind === 'condenserShort') return { panel: 'heat', value: run.condenserDuty_W[row]! };
+  if (kind === 'flooding') return { panel: 'heat', value: run.power_W[row]! };
+  if (kind === 'weeping') return { panel: 'flow', value: run.distillateRate_m3_s[row]! };
+  return { panel: 'temperature', value: run.kettleTemperature_K[row]! };
 }
 
 function phasesOf(run: TrainSolution, steps: readonly TrainStep[], units: UnitSystem): TimelineRows['phases'] {

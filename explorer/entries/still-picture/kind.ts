@@ -1,0 +1,60 @@
+// The picture of the page's still at the page's cursor: levels, plates, flows and jars of the run by its sheet.
+
+import { html } from 'lit';
+import '../../components/still/kp-still.js';
+import { stillPicture } from '../../figures/still-picture.js';
+import { remembered } from '../../state/memo.js';
+import { cursorPosition, timeCursor } from '../../state/run-cursor.js';
+import { runSheetIn, sheetQuestion } from '../../state/run-sheet.js';
+import { stillMoment } from '../../state/still-moment.js';
+import { stillCautions } from '../../text/still-cautions.js';
+import { anyKind, good, type Here } from '../entry.js';
+import { sheetAsks, sheetRun, type SheetAsks } from '../run-sheet/asks.js';
+import { caution } from '../words.js';
+
+type PictureData = Record<string, never>;
+type Pictured = Here<PictureData, SheetAsks>;
+
+const momentOf = remembered(stillMoment);
+
+export const stillPictureKind = anyKind<PictureData, SheetAsks>({
+  name: 'still-picture',
+  title: 'Picture of the still',
+  about: 'kettle, plates and jars to scale, at the cursor of the run by its sheet',
+  start: {},
+  check: () => good({}),
+  label: () => 'picture of the still',
+  asks: (_data, scenario, common) => sheetAsks(scenario, common),
+  cautions: () => ['kettle'],
+  view: (here) => {
+    const drawn = pictured(here);
+    if (drawn === null) return html`<div class="figure-to-come"></div>`;
+    return html`<kp-still
+      data-figure=${here.mark('still')}
+      .draw=${stillPicture}
+      .still=${drawn.still}
+      .moment=${drawn.moment}
+      .units=${here.units}
+    ></kp-still>`;
+  },
+  notes: () => caution(stillCautions.cooling),
+  words: (here) => {
+    const drawn = pictured(here);
+    if (drawn === null) return '';
+    return stillPicture(drawn.still, drawn.moment, here.units, { width: 608, layout: 'wide', steady: true })
+      .description;
+  },
+});
+
+/** The still with its moment; kept while it is far from view. */
+function pictured(
+  here: Pictured,
+): { still: Parameters<typeof stillMoment>[0]; moment: ReturnType<typeof stillMoment> } | null {
+  const { now } = here;
+  if (now === undefined) return null;
+  return here.rows('still', () => {
+    const run = sheetRun(now);
+    const { still } = sheetQuestion(now.scenario, runSheetIn(here.common)).problem;
+    return { still, moment: momentOf(still, run, cursorPosition(timeCursor(here.cursor, run), run)) };
+  });
+}

@@ -18,9 +18,7 @@ async function opened(
 
 /** Adds an entry of a kind behind all others. */
 async function add(page: Page, kind: string): Promise<void> {
-  const first = page.getByRole('button', { name: 'Add the first entry' });
-  if ((await first.count()) > 0) await first.click();
-  else await page.locator('[data-do=add]').last().click();
+  await page.locator('.page-adding button, [data-do=add]').last().click();
   await page.locator('.add-list').getByRole('button', { name: kind, exact: true }).click();
   await page.locator('.entry-editor').waitFor();
 }

@@ -5,6 +5,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { contentPolicyPlugin, headers } from './build/content-policy.js';
+import { preloadFontsPlugin } from './build/preload-fonts.js';
 import { precachePlugin, serviceWorkerFile } from './build/precache.js';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
@@ -12,7 +13,7 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 export default defineConfig({
   root: here('.'),
   base: './',
-  plugins: [contentPolicyPlugin(), precachePlugin(here('public'))],
+  plugins: [contentPolicyPlugin(), preloadFontsPlugin(), precachePlugin(here('public'))],
   build: {
     outDir: '../dist/explorer',
     emptyOutDir: true,

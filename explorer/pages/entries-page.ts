@@ -34,7 +34,7 @@ export class EntriesPage extends LitElement implements PageElement {
     work: { attribute: false },
     own: { attribute: false },
     cursor: { state: true },
-    complete: { state: true },
+    complete: { type: Boolean, reflect: true },
   };
   declare solver: Solver;
   declare scenario: Scenario;

@@ -66,7 +66,7 @@ function section(
 function view({ record, kind, here, trouble }: Drawable): unknown {
   if (trouble !== undefined) return html`<p class="entry-trouble" role="status">${trouble}</p>`;
   if (kind === undefined || here === undefined) {
-    return record.kind === 'figure' ? html`<div class="figure-to-come"></div>` : nothing;
+    return html`<div class=${record.kind === 'figure' ? 'figure-to-come' : 'entry-to-come'}></div>`;
   }
   try {
     return kind.view(here);

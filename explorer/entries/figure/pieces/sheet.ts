@@ -71,8 +71,8 @@ const rows = remembered(
           key: 'flow',
           title: 'At the spout',
           quantity: flow,
-          height: 92,
-          takesIn: [0],
+          height: 110,
+          takesIn: [0, headroom * Math.max(...run.distillateRate_m3_s)],
           series: [
             {
               key: 'flow',

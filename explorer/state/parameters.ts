@@ -2,56 +2,10 @@
 // system of units, and the end of the sentence that corrects it. Adding an input is adding a row here.
 
 import { toSI } from '#lib/index.js';
-import type { UnitSystemName } from '../text/unit-systems.js';
+import { everywhere, grain, type Parameter } from './parameter.js';
 import type { ParameterKey, Scenario } from './scenario.js';
 
-/** Range, step and most decimals of a number as shown: round numbers in every system of units. */
-export interface Grain {
-  readonly from: number;
-  readonly to: number;
-  readonly step: number;
-  readonly decimals: number;
-}
-
-export interface Parameter extends Measured {
-  readonly key: ParameterKey;
-  /** Name in the address; never changed once published. */
-  readonly inAddress: string;
-  readonly start: number;
-}
-
-/** A number that can be set, of the page or of an entry of its own. */
-export interface Measured {
-  readonly key: string;
-  /** Name for those who hear it. */
-  readonly label: string;
-  readonly quantity:
-    | 'volume'
-    | 'strength'
-    | 'power'
-    | 'pressure'
-    | 'temperature'
-    | 'across'
-    | 'minutes'
-    | 'percent'
-    | 'plates'
-    | 'ratio';
-  /** Limits in SI: no range as shown goes beyond them. */
-  readonly low: number;
-  readonly high: number;
-  readonly grain: Readonly<Record<UnitSystemName, Grain>>;
-  /** Ends 'x is ...'. */
-  readonly tooHigh: string;
-  readonly tooLow: string;
-}
-
-const grain = (from: number, to: number, step: number, decimals: number): Grain => ({ from, to, step, decimals });
-
-const everywhere = (...numbers: Parameters<typeof grain>): Parameter['grain'] => ({
-  metric: grain(...numbers),
-  us: grain(...numbers),
-  imperial: grain(...numbers),
-});
+export type { Grain, Measured, Parameter } from './parameter.js';
 
 /** Limits are those of a small still and of what the models were fitted to; starting values are invented. */
 export const parameters: readonly Parameter[] = [

@@ -5,7 +5,7 @@ import './components/frame/kp-notebook.js';
 import type { Keeping } from './keep/keeping.js';
 import { afterFirstFigure, mustStartFirst } from './keep/when.js';
 import type { Act } from './pages/act-event.js';
-import type { PageElement } from './pages/notebook-page.js';
+import type { PageElement } from './pages/page-element.js';
 import { OpenPages } from './pages/open-pages.js';
 import { pages } from './pages/registry.js';
 import { undoKey } from './pages/undo-keys.js';

@@ -3,7 +3,7 @@
 import { html } from 'lit';
 import type { StrengthByStillRows } from '../figures/rows.js';
 import type { TimelineRows } from '../figures/timeline.js';
-import type { Answered } from '../pages/notebook-page.js';
+import type { Answered } from './entry.js';
 import {
   type DoublerQuestions,
   inventedDoubler,

@@ -1,10 +1,10 @@
 // 'One charge, three stills': what each still makes of the charge, in words and as a table.
 
-import { html, nothing } from 'lit';
+import { html } from 'lit';
 import type { TrainSolution } from '#lib/index.js';
 import { stillMultiples } from '../figures/still-multiples.js';
 import type { StrengthByStillRows } from '../figures/rows.js';
-import type { Answered } from '../pages/notebook-page.js';
+import type { Answered } from './entry.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
 import { inventedStills, ownNames, stillNames, stillResults } from '../state/three-stills.js';
 import type { OwnStill, StillName, StillResults, StillsQuestions } from '../state/three-stills.js';

@@ -2,7 +2,7 @@
 
 import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
 import { saveFile } from '../components/hand/hand-over.js';
-import type { PageElement } from '../pages/notebook-page.js';
+import type { PageElement } from '../pages/page-element.js';
 import type { Scenario } from '../state/scenario.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Solver } from '../worker/solver-client.js';

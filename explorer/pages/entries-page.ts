@@ -20,7 +20,7 @@ import { hereOf, type Drawable } from './here.js';
 import { KindLoading, type Ready } from './kind-loading.js';
 import { LaterAsking } from './later-asking.js';
 import { NearView } from './near-view.js';
-import type { PageElement } from './notebook-page.js';
+import type { PageElement } from './page-element.js';
 import { NumberDesk } from './number-desk.js';
 import { sections } from './sections.js';
 

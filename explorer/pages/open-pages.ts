@@ -3,7 +3,7 @@
 
 import type { PageRecord } from '../state/notebook-record.js';
 import type { Solver } from '../worker/solver-client.js';
-import type { PageElement } from './notebook-page.js';
+import type { PageElement } from './page-element.js';
 import { pages } from './registry.js';
 
 export class OpenPages {

@@ -3,7 +3,7 @@
 
 import type { PageRecord } from '../state/notebook-record.js';
 import type { ParameterKey } from '../state/scenario.js';
-import type { PageElement } from './notebook-page.js';
+import type { PageElement } from './page-element.js';
 
 export interface PageEntry {
   /** In the address. */
@@ -37,12 +37,13 @@ export const pages: readonly PageEntry[] = [
   {
     name: 'one-charge-three-stills',
     title: 'One charge, three stills',
-    load: async () => new (await import('./one-charge-three-stills.js')).OneChargeThreeStills(),
+    load: async () =>
+      ready((await import('./ready/one-charge-three-stills.js')).oneChargeThreeStills, 'wantedStrength'),
   },
   {
     name: 'the-doubler',
     title: 'The doubler',
-    load: async () => new (await import('./the-doubler.js')).TheDoubler(),
+    load: async () => ready((await import('./ready/the-doubler.js')).theDoubler, 'doublerStrength'),
   },
   {
     name: 'the-stills-limits',

@@ -44,4 +44,19 @@ export const figureLines: readonly FigureLine[] = [
     title: 'Temperature up the column',
     load: async () => anyFigure((await import('./pieces/column-profile.js')).temperatureUpTheColumn),
   },
+  {
+    name: 'stills',
+    title: 'One charge through several stills',
+    load: async () => anyFigure((await import('./pieces/stills.js')).stills),
+  },
+  {
+    name: 'doubler',
+    title: 'With a doubler and without',
+    load: async () => anyFigure((await import('./pieces/doubler.js')).doublerStrength),
+  },
+  {
+    name: 'inside-doubler',
+    title: 'Inside the doubler',
+    load: async () => anyFigure((await import('./pieces/doubler.js')).insideTheDoubler),
+  },
 ];

@@ -19,4 +19,14 @@ export const tableLines: readonly PieceLine[] = [
     title: 'Jars of the run by its sheet',
     load: async () => anyPiece((await import('./pieces/jars.js')).jars),
   },
+  {
+    name: 'stills',
+    title: 'What each still makes of the charge',
+    load: async () => anyPiece((await import('./pieces/stills.js')).stillsTable),
+  },
+  {
+    name: 'doubler-charges',
+    title: 'What a doubler gives, by its charge',
+    load: async () => anyPiece((await import('./pieces/doubler.js')).doublerCharges),
+  },
 ];

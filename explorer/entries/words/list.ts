@@ -5,6 +5,8 @@ import { anyPiece, type PieceLine } from '../pieces.js';
 
 const steps = async (): Promise<typeof import('./pieces/the-steps.js')> => import('./pieces/the-steps.js');
 const ninetySix = async (): Promise<typeof import('./pieces/the-96.js')> => import('./pieces/the-96.js');
+const stills = async (): Promise<typeof import('./pieces/stills.js')> => import('./pieces/stills.js');
+const doubler = async (): Promise<typeof import('./pieces/doubler.js')> => import('./pieces/doubler.js');
 
 export const wordLines: readonly PieceLine[] = [
   {
@@ -36,4 +38,25 @@ export const wordLines: readonly PieceLine[] = [
     title: 'What the metal says to the run',
     load: async () => anyPiece((await import('./pieces/limits.js')).limitsInWords),
   },
+  {
+    name: 'recovered',
+    title: 'What comes over from each still',
+    load: async () => anyPiece((await stills()).recovered),
+  },
+  {
+    name: 'column-heat',
+    title: 'A question: the column’s heat',
+    load: async () => anyPiece((await stills()).heatOfTheColumn),
+  },
+  {
+    name: 'doubler-besides',
+    title: 'The doubler beside the pot',
+    load: async () => anyPiece((await stills()).doublerBesides),
+  },
+  {
+    name: 'doubler-first',
+    title: 'What a doubler does first and later',
+    load: async () => anyPiece((await doubler()).doublerFirst),
+  },
+  { name: 'retorts', title: 'Two doublers in series', load: async () => anyPiece((await doubler()).retorts) },
 ];

@@ -7,7 +7,7 @@ import { glossary } from '../../text/glossary/glossary.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import type { Solver } from '../../worker/solver-client.js';
 import '../../styles/course.css';
-import type { PageElement } from '../notebook-page.js';
+import type { PageElement } from '../page-element.js';
 
 export class GlossaryPage extends LitElement implements PageElement {
   static override properties: PropertyDeclarations = {

@@ -1,0 +1,37 @@
+// One charge through several stills, a panel each, and the words that set a column of the reader's own beside them.
+
+import { html } from 'lit';
+import { stillMultiples } from '../../../figures/still-multiples.js';
+import { remembered } from '../../../state/memo.js';
+import { mostOwnStills, type StillsQuestions } from '../../../state/three-stills.js';
+import { keepColumn, ownStills, stillsAsks, takeAway } from '../../own-stills.js';
+import { columnLabel, stillRows } from '../../three-stills.js';
+import type { FigurePiece } from '../piece.js';
+
+const rows = remembered(stillRows);
+
+export const stills: FigurePiece<StillsQuestions> = {
+  asks: stillsAsks,
+  cautions: ['spout'],
+  draw: ({ common, units, specs }, now) => ({
+    figure: stillMultiples,
+    rows: rows(now, ownStills(common), units, specs),
+  }),
+  words: (here) => {
+    const own = ownStills(here.common);
+    return html`<button
+        class="word-button"
+        type="button"
+        ?disabled=${own.length >= mostOwnStills}
+        @click=${() => keepColumn(here)}
+      >
+        Set this column beside the others
+      </button>
+      ${own.map(
+        (still, place) =>
+          html`<button class="word-button" type="button" @click=${() => takeAway(here, place)}>
+            Take away ${columnLabel(still, here.specs)}
+          </button>`,
+      )}`;
+  },
+};

@@ -1,0 +1,50 @@
+// Stills of the reader's own beside the three of 'One charge, three stills': what the entries of the page share.
+
+import type { Common, Json } from '../state/notebook-record.js';
+import { mostOwnStills, stillsQuestions, type OwnStill, type StillsQuestions } from '../state/three-stills.js';
+import type { Scenario } from '../state/scenario.js';
+import type { Here } from './entry.js';
+
+const name = 'own-stills';
+const none: readonly OwnStill[] = [];
+
+/** The stills set beside the others, with those left out that are none. */
+export function ownStills(common: Common): readonly OwnStill[] {
+  const kept = common[name];
+  if (!Array.isArray(kept)) return none;
+  const stills = kept as readonly Json[];
+  return stills.every(isStill) ? (kept as unknown as readonly OwnStill[]).slice(0, mostOwnStills) : none;
+}
+
+/** What the pieces of the page ask; the same record for the same numbers and stills. */
+export function stillsAsks(scenario: Scenario, common: Common): StillsQuestions {
+  return stillsQuestions(scenario, known(common));
+}
+
+/** The same list for the same common values, so that nothing is asked twice. */
+const lists = new WeakMap<Common, readonly OwnStill[]>();
+function known(common: Common): readonly OwnStill[] {
+  if (common[name] === undefined) return none;
+  const list = lists.get(common) ?? ownStills(common);
+  lists.set(common, list);
+  return list;
+}
+
+/** Sets the column as it stands beside the others. */
+export function keepColumn({ common, scenario, setCommon }: Pick<Here, 'common' | 'scenario' | 'setCommon'>): void {
+  const { plates, efficiency, reflux } = scenario;
+  const next = [...ownStills(common), { plates, efficiency, reflux }];
+  setCommon(name, next, { says: 'column set beside the others' });
+}
+
+/** Takes one of them away. */
+export function takeAway({ common, setCommon }: Pick<Here, 'common' | 'setCommon'>, place: number): void {
+  const next = ownStills(common).filter((_still, at) => at !== place);
+  const left: Json = next.map(({ plates, efficiency, reflux }) => ({ plates, efficiency, reflux }));
+  setCommon(name, next.length === 0 ? undefined : left, { says: 'column taken away' });
+}
+
+function isStill(value: Json): boolean {
+  const { plates, efficiency, reflux } = (value ?? {}) as Readonly<Record<string, Json>>;
+  return [plates, efficiency, reflux].every((number) => typeof number === 'number' && Number.isFinite(number));
+}

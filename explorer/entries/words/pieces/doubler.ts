@@ -1,0 +1,49 @@
+// What a doubler does first and later, and what two of them in series come to, in words.
+
+import { html } from 'lit';
+import { doublerQuestions, inventedDoubler, type DoublerQuestions } from '../../../state/doubler.js';
+import { remembered } from '../../../state/memo.js';
+import { percent } from '../../../text/format.js';
+import type { Piece } from '../../pieces.js';
+import { doublerNumbers, firstWords, laterWords, retortWords } from '../../the-doubler.js';
+import { caution, source } from '../../words.js';
+
+const numbers = remembered(doublerNumbers);
+
+const doublerCaution = caution(
+  html`While the kettle cools it draws: with no air let in it sucks the doubler’s liquid back through the pipe, or caves
+  in. Let air in before the heat goes off. Never close a still, and keep its safety valves free. Follow local codes and
+  the maker’s instructions.`,
+);
+
+const inventedNote = html`<p>
+  Charge and still are invented: upright vessels of bare metal, the kettle a third larger than its charge, the doubler
+  twice its own, with a drain at its brim that leads back to the kettle. The run ends when the spout falls to
+  ${percent(inventedDoubler.endStrength)} by volume.
+</p>`;
+
+const modelNote = html`<p>
+  Kettle and doubler are followed with their energy: vapour condenses in the cold doubler until it boils, its level and
+  strength move, walls lose heat. The theory stands in the project’s documents.
+</p>`;
+
+const rumNote = html`<p>
+  Common practice, no published source: the two charges, a tenth to a seventh of the pot’s, at some 30 and 70 to 75 %
+  vol. Of two distillations one after the other Bryan Edwards (1793) gives the balance: two washes of 1200 gallons gave
+  600 of low wines, and 530 of those 220 gallons of proof rum.
+</p>`;
+
+const retortSource = source(html`Edwards’ figures as quoted by F. H. Smith, Volatile Spirits (University of Florida).`);
+
+export const doublerFirst: Piece<DoublerQuestions> = {
+  asks: doublerQuestions,
+  cautions: ['spout'],
+  view: ({ units, specs }, now) => [firstWords(now, numbers(now), units, specs), laterWords(now, numbers(now), units)],
+  notes: () => [inventedNote, modelNote, doublerCaution],
+};
+
+export const retorts: Piece<DoublerQuestions> = {
+  asks: doublerQuestions,
+  view: ({ units }, now) => retortWords(now, units),
+  notes: () => [rumNote, retortSource],
+};

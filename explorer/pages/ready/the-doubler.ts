@@ -1,0 +1,52 @@
+// The page 'The doubler': what a doubler does depends on what it is charged with, and when one looks.
+
+import type { PageRecord } from '../../state/notebook-record.js';
+
+export const theDoubler: PageRecord = {
+  name: 'the-doubler',
+  title: 'The doubler',
+  promise: 'It gives back what you put in, and then it is one more stage.',
+  entries: [
+    {
+      id: 'setup',
+      kind: 'setup',
+      data: {
+        sentence: [
+          'A pot with ',
+          { blank: 'chargeVolume' },
+          ' at ',
+          { blank: 'chargeStrength' },
+          ', heated by ',
+          { blank: 'heat' },
+          ', blows its vapour through a doubler charged with ',
+          { blank: 'doublerVolume' },
+          ' at ',
+          { blank: 'doublerStrength' },
+          '.',
+        ],
+        hands: true,
+      },
+    },
+    { id: 'strength', kind: 'figure', data: { figures: ['doubler'] }, close: true },
+    { id: 'first', kind: 'words', data: { show: 'doubler-first' } },
+    {
+      id: 'misunderstood',
+      kind: 'text',
+      data: {
+        text: 'That is why doublers are misunderstood. One who charges it with feints swears that it doubles the strength; one who charges it with water sees it do little. Both are right about their own charge, and both look at the first jar.',
+      },
+      close: true,
+    },
+    { id: 'inside', kind: 'figure', heading: 'Inside the doubler', data: { figures: ['inside-doubler'] } },
+    { id: 'charges', kind: 'table', heading: 'It depends on its charge', data: { show: 'doubler-charges' } },
+    {
+      id: 'try',
+      kind: 'text',
+      data: {
+        text: '*Try it.* Set the doubler’s charge to the strength of the wash and look at the first litre; then give it ten times as much of the same.',
+      },
+      close: true,
+    },
+    { id: 'retorts', kind: 'words', heading: 'Two in series', data: { show: 'retorts' } },
+  ],
+};

@@ -20,7 +20,7 @@ async function opened(
 async function add(page: Page, kind: string): Promise<void> {
   await page.locator('.page-adding button, [data-do=add]').last().click();
   await page.locator('.add-list').getByRole('button', { name: kind, exact: true }).click();
-  await page.locator('.entry-editor').waitFor();
+  await page.locator('.entry-editor :focus').waitFor();
 }
 
 const kinds = (page: Page): Promise<string[]> =>

@@ -178,6 +178,7 @@ export class PageEditing {
   async #loadKinds(): Promise<void> {
     const kinds = await Promise.all(kindNames.map((name) => kindNamed(name)));
     this.kinds = kinds.filter((kind) => kind !== undefined);
+    for (const kind of this.kinds) this.editorOf(kind); // so that what is added can be written at once
     this.page.requestUpdate();
   }
 

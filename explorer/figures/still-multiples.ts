@@ -2,6 +2,7 @@
 // same axes, each with the first still's curve in a thin line to compare.
 
 import { extentOf, strengthAxis } from './axes.js';
+import { azeotropeCeiling } from './azeotrope-line.js';
 import { pick } from './columns.js';
 import type { CurveName, CursorSeries, Drawing, FigureSize, Mark, Panel } from './figure.js';
 import type { NamedRun, StillRun, StrengthByStillRows } from './rows.js';
@@ -21,6 +22,7 @@ export function stillMultiples(rows: StrengthByStillRows, size: FigureSize): Dra
   const drawn = units.strength.fromShown(extentOf(curves.map((curve) => curve.y))[0]);
   const y = strengthAxis(units, Math.min(drawn, rows.threshold ?? drawn), 'Strength at the spout');
   const height = heights(stills.length, size.layout);
+  const ceiling = azeotropeCeiling(rows.azeotrope, units, { x, y }, size.layout);
   const panels = stills.map((still, index): Panel => {
     const { marks, names, readers } = panelOf(still, index, curves, rows);
     return {
@@ -28,21 +30,8 @@ export function stillMultiples(rows: StrengthByStillRows, size: FigureSize): Dra
       height,
       y: { ...y, title: capitalised(still.label), unit: units.strength.unit },
       marks,
-      names,
-      marginNames:
-        index === 0 && rows.azeotrope !== null
-          ? [
-              {
-                key: 'azeotrope',
-                text: `azeotrope ${units.strength.withUnit(rows.azeotrope.strength)}`,
-                note: '',
-                y: units.strength.toShown(rows.azeotrope.strength),
-                hand: 'print',
-                bold: true,
-                at: 'margin',
-              },
-            ]
-          : [],
+      names: index === 0 ? [...names, ...ceiling.names] : names,
+      marginNames: index === 0 ? ceiling.marginNames.map((name) => ({ ...name, note: '' })) : [],
       cursorSeries: readers,
       framed: false,
       rightScale: null,

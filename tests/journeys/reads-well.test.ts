@@ -1,46 +1,93 @@
-// Every page on a phone and on a desk, by day and by night: nothing for axe to complain of, nothing that
-// runs off the page.
+// Every page on a phone and on a desk, by day and by night: nothing for axe to complain of, nothing that moves
+// while the page comes, nothing that runs off it at any width, also where the page is set from right to left.
 
+import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
 import { pages } from '../../explorer/pages/registry.js';
 import { accessibilityFaults, explorerInBrowser } from '../support/open-explorer.js';
 
 const explorer = explorerInBrowser();
 const extremes = '?v=1&strength=90&plates=60&pressure=70&reflux=30';
+/** Movement of what can be seen (layout shift as browsers measure it) that nobody would notice. */
+const unseen = 0.001;
 
 /** On a page of the course the first figure is a guess; the one that follows the numbers comes after it. */
-const figureOf = { course: 'main .setup-figure figure', pages: 'main figure' };
-const cases = pages
-  .filter(({ name }) => name !== 'words')
-  .flatMap(({ name, title, group }) => {
-    const live = group === 'Course' ? figureOf.course : figureOf.pages;
-    return [390, 1440].map((width) => ({ name, title, width, live }));
-  });
+const cases = pages.map(({ name, title, group }) => {
+  const withoutFigure = name === 'words' || name === 'notebooks';
+  const live = withoutFigure ? undefined : group === 'Course' ? 'main .setup-figure figure' : 'main figure';
+  return { name, title, live };
+});
 
-describe.each(cases)('$title at $width px', ({ name, width, live }) => {
-  it('gives axe nothing to complain of by day and by night, and keeps every word on the page at the limits too', async () => {
-    const { page, problems } = await explorer.open(`#${name}`, { viewport: { width, height: 900 } });
-    const figure = page.locator(live).first();
-    await figure.waitFor();
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      expect([colorScheme, await accessibilityFaults(page)]).toEqual([colorScheme, []]);
+describe.each(cases)('$title', ({ name, live }) => {
+  it.each([390, 1440])(
+    'at %i px gives axe nothing to complain of, and comes without anything moving',
+    async (width) => {
+      const { page, problems } = await explorer.open(`#${name}`, { viewport: { width, height: 900 } });
+      await stands(page, live);
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme });
+        expect([colorScheme, await accessibilityFaults(page)]).toEqual([colorScheme, []]);
+      }
+      expect(await movement(page)).toBeLessThan(unseen);
+      expect(problems).toEqual([]);
+    },
+  );
+
+  it('keeps every word on the page from 390 to 2560 px, from right to left too, and at the limits', async () => {
+    const { page, problems } = await explorer.open(`#${name}`, { viewport: { width: 2560, height: 900 } });
+    await stands(page, live);
+    for (const dir of ['ltr', 'rtl']) {
+      await page.evaluate((way) => (document.documentElement.dir = way), dir);
+      for (const width of [390, 768, 1100, 1440, 2560]) {
+        await page.setViewportSize({ width, height: 900 });
+        await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+        expect([width, dir, await page.evaluate(wordsOffThePage)]).toEqual([width, dir, []]);
+      }
     }
-    expect(await page.evaluate(wordsOffThePage)).toEqual([]);
+    await page.evaluate(() => (document.documentElement.dir = 'ltr'));
+    if (live === undefined) return;
+    const figure = page.locator(live).first();
     const before = await figure.getAttribute('aria-label');
     await page.evaluate((hash) => (location.hash = hash), `#${name}${extremes}`);
     await expect.poll(() => figure.getAttribute('aria-label')).not.toBe(before);
-    expect(await page.evaluate(wordsOffThePage)).toEqual([]);
+    for (const width of [390, 1440]) {
+      await page.setViewportSize({ width, height: 900 });
+      expect([width, await page.evaluate(wordsOffThePage)]).toEqual([width, []]);
+    }
     expect(problems).toEqual([]);
   });
 });
+
+/** Waits until the page stands, its figure included where it has one. */
+async function stands(page: Page, live: string | undefined): Promise<void> {
+  await page
+    .locator(live ?? 'main h1')
+    .first()
+    .waitFor();
+}
+
+/** How much of what can be seen moved while the page came: the sum of layout shifts. */
+function movement(page: Page): Promise<number> {
+  return page.evaluate(
+    () =>
+      new Promise<number>((resolve) => {
+        const observer = new PerformanceObserver((list) => {
+          observer.disconnect();
+          resolve(list.getEntries().reduce((sum, entry) => sum + (entry as unknown as { value: number }).value, 0));
+        });
+        observer.observe({ type: 'layout-shift', buffered: true });
+        setTimeout(() => resolve(0), 50); // no entry: nothing moved
+      }),
+  );
+}
 
 /** Words that stand, in part, left or right of the window. */
 function wordsOffThePage(): string[] {
   const { clientWidth, scrollWidth } = document.documentElement;
   const off = [...document.querySelectorAll('main :is(text, td, th, p, h1, h2, button, input)')].filter((element) => {
     const { left, right, width } = element.getBoundingClientRect();
-    return width > 0 && element.closest('.ruler') === null && (left < -0.5 || right > clientWidth + 0.5);
+    const scrolls = element.closest('.ruler, .numbers, .wide-table, .spoken-only') !== null;
+    return width > 0 && !scrolls && (left < -0.5 || right > clientWidth + 0.5);
   });
   const words = off.map((element) => (element.textContent || element.tagName).trim());
   return scrollWidth > clientWidth ? [...words, `the page is ${String(scrollWidth)} px wide`] : words;

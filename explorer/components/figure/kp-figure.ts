@@ -219,7 +219,9 @@ export class KpFigure extends LitElement {
     if (this.#printing) return;
     const width = this.clientWidth;
     if (width === 0) return;
-    const next = figureSize(width, this.#screen.matches ? 'wide' : 'narrow');
+    // Where the page is read from right to left its margin is at the left, and names stay inside.
+    const wide = this.#screen.matches && getComputedStyle(this).direction === 'ltr';
+    const next = figureSize(width, wide ? 'wide' : 'narrow');
     if (next.width !== this.size?.width || next.layout !== this.size.layout) this.size = next;
   };
 

@@ -13,7 +13,7 @@ export const jars: Piece<SheetAsks> = {
     const { volume, strength, temperature } = units;
     if (filled.length === 0) return html`<p>Nothing has come over, so there is no jar.</p>`;
     return html`<p class="table-title"><b>Jars</b>, as they fill</p>
-      <div class="wide-table">
+      <div class="wide-table" role="region" aria-label="Jars" tabindex="0">
         <table class="figures-table">
           <thead>
             <tr>

@@ -130,12 +130,14 @@ export type { DoublerCharge, Hold, Jars, Reflux, TrainProblem, TrainStep } from 
 export { overruled, type Overruling } from './run/train/overrule.js';
 export type { HolderKind } from './run/train/holders.js';
 export type { Jar, TrainHolder, TrainSolution } from './run/train/solution.js';
-export { FLOOD_LIMIT, type Limit, type LimitKind, limitsOf } from './run/train/limits.js';
+export { FLOOD_LIMIT, type LimitKind } from './run/train/limit-watches.js';
+export { type Limit, limitsOf } from './run/train/limits.js';
 export type * from './still/still.js';
 export { stillFaults } from './still/check.js';
 export { completeStill, type StillDescription } from './still/describe.js';
 export { STILL_PRESETS, type StillPreset } from './still/presets.js';
 export { condenserCapacity, waterForDuty } from './still/condensers.js';
+export { gaugeOffset } from './still/gauge-offset.js';
 export { plateLoad, type PlateFlows, type PlateLoad } from './still/plate-load.js';
 export { diameterForHeat, heatAtFlooding, type Passing } from './still/sizing.js';
 export type {

@@ -52,4 +52,5 @@ export const limitName: Readonly<Record<LimitKind, string>> = {
   doublerLow: 'doubler too low',
   doublerOver: 'doubler full',
   condenserShort: 'condenser too small',
+  holdLost: 'strength lost',
 };

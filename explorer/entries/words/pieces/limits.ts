@@ -3,9 +3,9 @@
 
 import { html } from 'lit';
 import {
-  boilingTemperatureWater,
   diameterForHeat,
   FLOOD_LIMIT,
+  gaugeOffset,
   heatAtFlooding,
   waterForDuty,
   type Limit,
@@ -73,7 +73,7 @@ function gaugeOff({ answers, scenario }: SheetNow, units: UnitSystem): unknown {
   const kettle = answers.sheetRun.solution.holders[0]!.pressure_Pa;
   const over = kettle - scenario.pressure;
   if (over < 1) return '';
-  const off = boilingTemperatureWater(kettle) - boilingTemperatureWater(scenario.pressure);
+  const off = gaugeOffset(scenario.pressure, over);
   const shown = units.temperature.toShown(300 + off) - units.temperature.toShown(300);
   return html`<p>
     The kettle stands under ${ink(joined(fixed(over / 1000, 1), 'kPa'))} more than the head, the weight of what is above

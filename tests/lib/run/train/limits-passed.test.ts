@@ -55,6 +55,20 @@ describe('a run', () => {
     expect(limits(trainProblem({ still })).get('condenserShort')!.worst).toBeGreaterThan(1.5);
   });
 
+  it('loses the strength it should hold when the kettle gets too weak for it', () => {
+    const hold = { kind: 'hold', strength: 0.9, leastShare: 0.3, mostShare: 0.75 } as const;
+    const problem = trainProblem({
+      still: plated({ plateKind: 'bubbleCap' }),
+      sheet: [
+        { reflux: 'total', until: [{ kind: 'duration', seconds: 2400 }] },
+        { reflux: hold, until: [{ kind: 'spoutStrengthBelow', strength: 0.8 }] },
+      ],
+    });
+    const lost = limits(problem).get('holdLost')!;
+    expect(lost.from_s).toBeGreaterThan(3000);
+    expect(lost.worst).toBeLessThan(0.95);
+  });
+
   it('fills a doubler that was charged to the brim', () => {
     const problem = trainProblem({
       still: pot([doubler]),

@@ -6,7 +6,16 @@ import type { Common, Json } from '../state/notebook-record.js';
 import type { Scenario } from '../state/scenario.js';
 import type { Asks } from './asking.js';
 import { choosing, type Choice } from './choice.js';
-import { anyKind, good, wrong, type Answered, type CautionName, type EntryKind, type Here } from './entry.js';
+import {
+  anyKind,
+  good,
+  wrong,
+  type Answered,
+  type CautionName,
+  type EntryKind,
+  type Here,
+  type Provided,
+} from './entry.js';
 import { inWords, plainWords } from './plain-words.js';
 
 /** Which piece an entry shows. */
@@ -21,6 +30,8 @@ export interface Piece<Asked extends Asks = Asks> {
   readonly view: (here: Here<PieceData, Asked>, now: Answered<Asked>) => unknown;
   readonly notes?: (here: Here<PieceData, Asked>, now: Answered<Asked>) => unknown;
   readonly cautions?: readonly CautionName[];
+  /** Results by name for other entries of the page. */
+  readonly provides?: (here: Here<PieceData, Asked>, now: Answered<Asked>) => readonly Provided[];
   /** As plain text, where the view is made of elements that hold their words themselves. */
   readonly plain?: (here: Here<PieceData, Asked>, now: Answered<Asked>) => string;
 }
@@ -78,6 +89,7 @@ export function kindOfPieces({ name, title, about, choose }: KindWords, lines: r
     view: drawn,
     notes: (here) => (here.now === undefined ? nothing : (pieceOf(here.data).notes?.(here, here.now) ?? nothing)),
     cautions: (data) => pieceOf(data).cautions ?? [],
+    provides: (here) => (here.now === undefined ? [] : (pieceOf(here.data).provides?.(here, here.now) ?? [])),
     edit: () =>
       Promise.resolve({
         edit: ({ data, change }) =>

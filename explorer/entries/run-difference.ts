@@ -8,9 +8,21 @@ import type { Scenario } from '../state/scenario.js';
 /** Strength of the measure line, % vol / 100. */
 export const measuredStrength = 0.9;
 
+/** What makes a run, the more telling first. */
+const keys = ['plates', 'reflux', 'efficiency', 'chargeStrength', 'chargeVolume', 'heat', 'pressure'] as const;
+
+/** All in which an earlier run differed, as a list: '8 plates', 'reflux ratio 3 : 1'. */
+export function differences(one: Scenario, now: Scenario, specs: NumberSpecs): readonly string[] {
+  return keys
+    .filter((key) => one[key] !== now[key])
+    .map((key) => {
+      const value = numberWithUnit(specs[key], one[key]);
+      return key === 'plates' ? value : `${specs[key].label} ${value}`;
+    });
+}
+
 /** A run is called after its plates, or after the first thing in which it differs. */
 export function difference(one: Scenario, now: Scenario, hand: 'ink' | 'pencil', specs: NumberSpecs): string {
-  const keys = ['plates', 'reflux', 'efficiency', 'chargeStrength', 'chargeVolume', 'heat', 'pressure'] as const;
   const key = hand === 'ink' ? 'plates' : (keys.find((name) => one[name] !== now[name]) ?? 'plates');
   return numberWithUnit(specs[key], one[key]);
 }

@@ -9,8 +9,9 @@ import { clock, fixed, percent } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
 import { inventedStill } from '../../ceiling-notes.js';
+import type { Provided } from '../../entry.js';
 import type { Piece } from '../../pieces.js';
-import { difference, measuredStrength, touchesOnly } from '../../run-difference.js';
+import { difference, differences, measuredStrength, touchesOnly } from '../../run-difference.js';
 import { ink, pencil, print, roundStrength } from '../../words.js';
 
 type Names = 'run' | 'equilibrium';
@@ -21,7 +22,29 @@ export const runInWords: Piece<CeilingAsks<Names>> = {
   cautions: ['spout'],
   view: ({ kept, units, specs }, now) => runWords(now, kept.at(-1), units, specs),
   notes: (_, now) => inventedStill(holdUp(now.scenario).plate_mol),
+  provides: (_, now) => provided(now),
 };
+
+/** Results for formulas and tables of the same page. */
+function provided(now: Now): readonly Provided[] {
+  const { best, volumeAbove_m3, pureAlcoholAbove_m3, collected_m3, pureAlcohol_m3, duration_s } = runResults(
+    now.answers.run.solution,
+    measuredStrength,
+  );
+  return [
+    { name: 'run_best', label: 'strongest at the spout', quantity: 'strength', value: best },
+    { name: 'run_above_90', label: 'collected above 90 % vol', quantity: 'volume', value: volumeAbove_m3 ?? 0 },
+    {
+      name: 'run_pure_above_90',
+      label: 'pure alcohol in that',
+      quantity: 'volume',
+      value: pureAlcoholAbove_m3 ?? 0,
+    },
+    { name: 'run_collected', label: 'collected in all', quantity: 'volume', value: collected_m3 },
+    { name: 'run_pure', label: 'pure alcohol in all', quantity: 'volume', value: pureAlcohol_m3 },
+    { name: 'run_time', label: 'from the first vapour to the end', quantity: 'time', value: duration_s },
+  ];
+}
 
 /** The results in words. */
 function runWords(now: Now, kept: Now | undefined, units: UnitSystem, specs: NumberSpecs): unknown {
@@ -45,10 +68,13 @@ function runWords(now: Now, kept: Now | undefined, units: UnitSystem, specs: Num
 function before(kept: Now, now: Now, units: UnitSystem, specs: NumberSpecs): unknown {
   const results = runResults(kept.answers.run.solution, measuredStrength);
   const name = pencil(difference(kept.scenario, now.scenario, 'pencil', specs));
-  if (touchesOnly(results)) return html`The ${name} you had before touched it only at the very start.`;
+  // The first difference is the name of it; the others are said after it.
+  const others = differences(kept.scenario, now.scenario, specs).slice(1);
+  const also = others.length === 0 ? nothing : html` Different then too: ${pencil(others.join(', '))}.`;
+  if (touchesOnly(results)) return html`The ${name} you had before touched it only at the very start.${also}`;
   return results.volumeAbove_m3 === null
-    ? html`The ${name} you had before never reached it.`
-    : html`The ${name} you had before held it for ${pencil(units.volume.withUnit(results.volumeAbove_m3))}.`;
+    ? html`The ${name} you had before never reached it.${also}`
+    : html`The ${name} you had before held it for ${pencil(units.volume.withUnit(results.volumeAbove_m3))}.${also}`;
 }
 
 function ceilingWords(now: Now, best: number, units: UnitSystem): unknown {

@@ -1,0 +1,161 @@
+// The page's side of the formula engine. It starts the worker when first asked, gives it one page of formulas at a
+// time, and ends it when a line takes too long: that line is told so and left out until its text changes, a new
+// worker computes the rest.
+
+import { limits } from './limits.js';
+import type { FormulaAsk, FormulaReply, FormulaSheet } from './sheet.js';
+import { curveKey, stoppedFault, textBehind } from './stopped.js';
+
+export interface ToWorker {
+  readonly turn: number;
+  readonly ask: FormulaAsk;
+}
+
+export type ToPage =
+  | { readonly is: 'ready' }
+  | { readonly is: 'began'; readonly turn: number; readonly key: string }
+  | { readonly is: 'reply'; readonly turn: number; readonly reply: FormulaReply };
+
+/** What the client needs of a worker. */
+export interface FormulaWorker {
+  postMessage: (message: ToWorker) => void;
+  terminate: () => void;
+  onmessage: ((event: { readonly data: ToPage }) => void) | null;
+  onerror: ((event: { readonly message?: string }) => void) | null;
+}
+
+export interface FormulaEngine {
+  /** What a page of formulas comes to; asks are answered one after the other. Rejected where it cannot be loaded. */
+  readonly answer: (ask: FormulaAsk) => Promise<FormulaReply>;
+  /** Ends the worker; a later ask starts it again. */
+  readonly close: () => void;
+}
+
+export interface EngineOptions {
+  readonly start: () => FormulaWorker;
+  readonly line_ms: number;
+  readonly page_ms: number;
+}
+
+/** The engine in a worker of its own. */
+export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngine {
+  const { start, line_ms, page_ms } = { ...usual, ...options };
+  let worker: Promise<FormulaWorker> | undefined;
+  let running: FormulaWorker | undefined;
+  let turn = 0;
+  let queue: Promise<unknown> = Promise.resolve();
+  /** Text behind what was stopped, by key of the line or curve. */
+  const stopped = new Map<string, string>();
+
+  const end = (): void => {
+    running?.terminate();
+    running = undefined;
+    worker = undefined;
+  };
+
+  /** The reply, or the key of what took too long. */
+  const once = async (ask: FormulaAsk): Promise<FormulaReply | string> => {
+    worker ??= loaded(start());
+    worker.catch(end);
+    const able = await worker;
+    running = able;
+    turn += 1;
+    return watched(able, { turn, ask }, line_ms, page_ms);
+  };
+
+  const answer = async (ask: FormulaAsk): Promise<FormulaReply> => {
+    for (;;) {
+      const out = (key: string, id: string): boolean => stopped.get(key) === textBehind(ask.sheet.lines, id);
+      const sheet: FormulaSheet = {
+        ...ask.sheet,
+        stopped: ask.sheet.lines.map(({ id }) => id).filter((id) => out(id, id)),
+      };
+      const curves = ask.curves.filter(({ id }) => !out(curveKey(id), id));
+      const left = ask.curves.filter(({ id }) => out(curveKey(id), id));
+      const found = await once({ sheet, curves });
+      if (typeof found !== 'string') {
+        const faults = left.map(({ id, against }) => ({ id, against, outcome: { fault: stoppedFault } }));
+        return { ...found, curves: [...found.curves, ...faults] };
+      }
+      end();
+      const line = ask.sheet.lines.find(({ id }) => id === found || curveKey(id) === found);
+      if (line === undefined) throw new Error('The formula engine stopped before it began');
+      stopped.set(found, textBehind(ask.sheet.lines, line.id));
+    }
+  };
+
+  return {
+    answer: (ask) => {
+      const next = queue.then(() => answer(ask));
+      queue = next.catch(() => undefined);
+      return next;
+    },
+    close: end,
+  };
+}
+
+const usual: EngineOptions = {
+  start: () =>
+    new Worker(new URL('./formula.worker.ts', import.meta.url), { type: 'module' }) as unknown as FormulaWorker,
+  line_ms: limits.time_ms,
+  page_ms: limits.page_ms,
+};
+
+const grace_ms = 50;
+
+/** A worker once it has said that it is there. */
+function loaded(worker: FormulaWorker): Promise<FormulaWorker> {
+  return new Promise((resolve, reject) => {
+    const fail = (): void => {
+      clearTimeout(timer);
+      worker.terminate();
+      reject(new Error('The formula engine could not be loaded'));
+    };
+    const timer = setTimeout(fail, limits.loading_ms);
+    worker.onerror = fail;
+    worker.onmessage = ({ data }) => {
+      if (data.is !== 'ready') return;
+      clearTimeout(timer);
+      resolve(worker);
+    };
+  });
+}
+
+/** Asks and waits, as long as each line takes less than `line_ms` and all less than `page_ms`. */
+function watched(
+  worker: FormulaWorker,
+  asked: ToWorker,
+  line_ms: number,
+  page_ms: number,
+): Promise<FormulaReply | string> {
+  return new Promise((resolve) => {
+    let key = '';
+    const settle = (found: FormulaReply | string): void => {
+      clearTimeout(line);
+      clearTimeout(page);
+      worker.onmessage = null;
+      worker.onerror = null;
+      resolve(found);
+    };
+    const tooLong = (): void => settle(key);
+    // A page that was busy itself reads late what the worker sent in time: it gets a little longer to read.
+    const begin = (): ReturnType<typeof setTimeout> =>
+      setTimeout(() => {
+        line = setTimeout(tooLong, grace_ms);
+      }, line_ms);
+    let line = begin();
+    const page = setTimeout(tooLong, page_ms);
+    worker.onerror = tooLong;
+    worker.onmessage = ({ data }) => {
+      if (data.is === 'ready' || data.turn !== asked.turn) return;
+      if (data.is === 'reply') {
+        settle(data.reply);
+        return;
+      }
+      key = data.key;
+      clearTimeout(line);
+      line = begin();
+    };
+    worker.postMessage(asked);
+  });
+}

@@ -1,0 +1,148 @@
+// The page's side of the engine: what takes too long is stopped, the rest goes on. Here the worker is a stand-in that
+// works or hangs as told; the real one is in formula-worker.browser.test.ts.
+
+import { describe, expect, it } from 'vitest';
+import { answer } from '../../../explorer/formula/answer.js';
+import {
+  startFormulas,
+  type FormulaWorker,
+  type ToPage,
+  type ToWorker,
+} from '../../../explorer/formula/formula-client.js';
+import { sheetOf, told } from '../../support/formulas.js';
+
+/** A worker that hangs when it begins a line whose text says so, until it is terminated. */
+class StandIn implements FormulaWorker {
+  onmessage: FormulaWorker['onmessage'] = null;
+  onerror: FormulaWorker['onerror'] = null;
+  terminated = false;
+  readonly asked: ToWorker[] = [];
+  constructor(whenLoaded: 'ready' | 'error' = 'ready') {
+    setTimeout(() => {
+      if (whenLoaded === 'ready') this.#tell({ is: 'ready' });
+      else this.onerror?.({});
+    }, 0);
+  }
+  postMessage(message: ToWorker): void {
+    this.asked.push(message);
+    const { turn, ask } = message;
+    setTimeout(() => {
+      const told: ToPage[] = [];
+      const hangs = (key: string): boolean => {
+        const line = ask.sheet.lines.find(({ id }) => key.endsWith(id));
+        const curve = key !== line?.id;
+        return (
+          line?.text.includes(curve ? '# slow curve' : '# slow line') === true && !ask.sheet.stopped.includes(line.id)
+        );
+      };
+      try {
+        const reply = answer(ask, (key) => {
+          told.push({ is: 'began', turn, key });
+          if (hangs(key)) throw new Error('hangs');
+        });
+        told.push({ is: 'reply', turn, reply });
+      } catch {
+        // it hangs: nothing more is told
+      }
+      told.forEach((one) => this.#tell(one));
+    }, 0);
+  }
+  terminate(): void {
+    this.terminated = true;
+    this.onmessage = null;
+  }
+  #tell(data: ToPage): void {
+    if (!this.terminated) this.onmessage?.({ data });
+  }
+}
+
+function engine(make: () => StandIn = () => new StandIn()): {
+  engine: ReturnType<typeof startFormulas>;
+  workers: StandIn[];
+} {
+  const workers: StandIn[] = [];
+  const start = (): StandIn => {
+    const worker = make();
+    workers.push(worker);
+    return worker;
+  };
+  return { engine: startFormulas({ start, line_ms: 30, page_ms: 400 }), workers };
+}
+
+const ask = (...texts: string[]): Parameters<ReturnType<typeof startFormulas>['answer']>[0] => ({
+  sheet: sheetOf(texts),
+  curves: [],
+});
+
+describe('the formula engine of a page', () => {
+  it('starts one worker and keeps it', async () => {
+    const { engine: formulas, workers } = engine();
+    expect((await formulas.answer(ask('a = 1', 'b = a + 1'))).results.map(told)).toEqual(['1', '2']);
+    expect((await formulas.answer(ask('a = 2'))).results.map(told)).toEqual(['2']);
+    expect(workers).toHaveLength(1);
+  });
+
+  it('stops what takes too long, says so at its line, and computes the others', async () => {
+    const { engine: formulas, workers } = engine();
+    const { results } = await formulas.answer(ask('a = 1', 'b = 2 # slow line', 'c = b + 1', 'd = a + 1'));
+    expect(results.map(told)).toEqual([
+      '1',
+      'stopped: It took too long (more than 1 s) or too much memory, and was stopped; change it, and it is tried again',
+      'waits: It waits for ‘b’, which has no value',
+      '2',
+    ]);
+    expect(workers.map(({ terminated }) => terminated)).toEqual([true, false]);
+  });
+
+  it('does not try it again until its text, or that of a line it uses, has changed', async () => {
+    const { engine: formulas, workers } = engine();
+    await formulas.answer(ask('a = 1', 'b = a # slow line'));
+    await formulas.answer(ask('other = 1', 'b = a # slow line', 'a = 1'));
+    expect(workers).toHaveLength(2);
+    await formulas.answer(ask('a = 2', 'b = a # slow line'));
+    expect(workers).toHaveLength(3);
+    expect((await formulas.answer(ask('a = 2', 'b = a'))).results.map(told)).toEqual(['2', '2']);
+  });
+
+  it('stops several, one after the other', async () => {
+    const { engine: formulas } = engine();
+    const { results } = await formulas.answer(ask('a = 1 # slow line', 'b = 2 # slow line', 'c = 3'));
+    expect(results.map((result) => told(result).slice(0, 7))).toEqual(['stopped', 'stopped', '3']);
+  });
+
+  it('stops a curve and keeps the value of its line', async () => {
+    const { engine: formulas } = engine();
+    const texts = ['volume * 2 # slow curve', 'volume * 3'];
+    const curves = ['line 0', 'line 1'].map((id) => ({ id, against: 'volume', from: '0', to: '9' }));
+    const reply = await formulas.answer({ sheet: sheetOf(texts), curves });
+    expect(reply.results.map(told)).toEqual(['240 L', '360 L']);
+    const byId = new Map(reply.curves.map(({ id, outcome }) => [id, outcome]));
+    expect(byId.get('line 0')).toMatchObject({ fault: { kind: 'stopped' } });
+    expect(byId.get('line 1')).toHaveProperty('x');
+  });
+
+  it('answers asks one after the other', async () => {
+    const { engine: formulas } = engine();
+    const replies = await Promise.all([
+      formulas.answer(ask('1')),
+      formulas.answer(ask('2')),
+      formulas.answer(ask('3')),
+    ]);
+    expect(replies.map(({ results }) => told(results[0]!))).toEqual(['1', '2', '3']);
+  });
+
+  it('says that it could not be loaded, and tries again when asked again', async () => {
+    let loads = 0;
+    const { engine: formulas } = engine(() => new StandIn(++loads === 1 ? 'error' : 'ready'));
+    await expect(formulas.answer(ask('1'))).rejects.toThrow('could not be loaded');
+    expect((await formulas.answer(ask('1'))).results.map(told)).toEqual(['1']);
+  });
+
+  it('ends its worker when closed, and starts another when asked again', async () => {
+    const { engine: formulas, workers } = engine();
+    await formulas.answer(ask('1'));
+    formulas.close();
+    expect(workers[0]!.terminated).toBe(true);
+    expect((await formulas.answer(ask('2'))).results.map(told)).toEqual(['2']);
+  });
+});

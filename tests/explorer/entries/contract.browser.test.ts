@@ -79,12 +79,12 @@ describe.each(kindNames)('the kind ‘%s’', (name) => {
 });
 
 const pieces = [
-  ...figureLines.map(({ name }) => ({ kind: 'figure', name, data: { figures: [name] } })),
-  ...wordLines.map(({ name }) => ({ kind: 'words', name, data: { show: name } })),
-  ...tableLines.map(({ name }) => ({ kind: 'table', name, data: { show: name } })),
+  ...figureLines.map(({ name, title }) => ({ kind: 'figure', name, title, data: { figures: [name] } })),
+  ...wordLines.map(({ name, title }) => ({ kind: 'words', name, title, data: { show: name } })),
+  ...tableLines.map(({ name, title }) => ({ kind: 'table', name, title, data: { show: name } })),
 ];
 
-describe.each(pieces)('$kind ‘$name’', ({ kind: name, data }) => {
+describe.each(pieces)('$kind ‘$name’', ({ kind: name, title, data }) => {
   it('is drawn with the numbers a page starts with, and says in plain words what it shows', async () => {
     const seen: Here[] = [];
     const kind = await kindOf(name);
@@ -98,6 +98,7 @@ describe.each(pieces)('$kind ‘$name’', ({ kind: name, data }) => {
     spy.mockRestore();
     expect(host!.page.querySelector('.entry-trouble')).toBeNull();
     if (name === 'figure') await vi.waitUntil(() => entry.querySelector('kp-figure figure') !== null);
-    expect(kind.words(seen.at(-1)!)).toMatch(/\d/u);
+    // A question keeps its numbers back.
+    expect(kind.words(seen.at(-1)!)).toMatch(title.startsWith('A question') ? /\p{L}{3}/u : /\d/u);
   });
 });

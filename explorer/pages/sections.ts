@@ -79,7 +79,7 @@ function view({ record, kind, here, trouble }: Drawable): unknown {
 }
 
 function notesOf({ kind, here }: Drawable, said: Set<CautionName>): unknown {
-  if (kind === undefined || here === undefined) return nothing;
+  if (kind === undefined || here === undefined || kind.whole === true) return nothing;
   const fresh = (kind.cautions?.(here.data) ?? []).filter((name) => !said.has(name));
   fresh.forEach((name) => said.add(name));
   const own = kind.notes?.(here) ?? nothing;

@@ -138,6 +138,7 @@ export { completeStill, type StillDescription } from './still/describe.js';
 export { STILL_PRESETS, type StillPreset } from './still/presets.js';
 export { condenserCapacity, waterForDuty } from './still/condensers.js';
 export { gaugeOffset } from './still/gauge-offset.js';
+export { packingLoad, type PackingLoad } from './still/packing-load.js';
 export { plateLoad, type PlateFlows, type PlateLoad } from './still/plate-load.js';
 export { diameterForHeat, heatAtFlooding, type Passing } from './still/sizing.js';
 export type {

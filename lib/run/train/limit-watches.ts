@@ -2,7 +2,8 @@
 
 import { condenserCapacity } from '../../still/condensers.js';
 import { liquidDensity, molarMass } from '../../still/fluids.js';
-import { plateLoad } from '../../still/plate-load.js';
+import { packingLoad } from '../../still/packing-load.js';
+import { plateLoad, type PlateFlows } from '../../still/plate-load.js';
 import type { Still } from '../../still/still.js';
 import type { TrainProblem } from './problem.js';
 import type { TrainSolution } from './solution.js';
@@ -42,6 +43,7 @@ export function watches(problem: LimitedProblem, run: TrainSolution): readonly W
   const { still, sheet } = problem;
   return [
     ...plates(problem, run),
+    ...packing(still, run),
     kettle(still, run),
     ...doublers(still, run),
     condenser(still, run),
@@ -60,14 +62,7 @@ function plates({ still, power_W }: LimitedProblem, run: TrainSolution): Watch[]
     Array.from({ length: run.plates }, (_none, i) => {
       const j = first + i;
       const at = row * width + j;
-      const { floodShare, weepShare, extrapolated } = plateLoad(column, {
-        vapour_mol_s: run.holderVapourRate_mol_s[at]!,
-        liquid_mol_s: run.holderLiquidRate_mol_s[at]!,
-        vapourMoleFraction: within(run.holderVapour[at]!),
-        liquidMoleFraction: within(run.holderLiquid[at]!),
-        temperature_K: run.holderTemperature_K[at]!,
-        pressure_Pa: run.holders[j]!.pressure_Pa,
-      });
+      const { floodShare, weepShare, extrapolated } = plateLoad(column, flowsAt(run, row, j));
       const asleep = run.holderVapourRate_mol_s[at]! < idle;
       return { j, flood: floodShare, weep: asleep ? null : weepShare, extrapolated };
     });
@@ -100,6 +95,30 @@ function plates({ still, power_W }: LimitedProblem, run: TrainSolution): Watch[]
       message:
         'Liquid rains through the holes: vapour is too slow to hold it, and the plates work worse than they should.',
       cure: 'More heat, fewer or smaller holes, or bubble caps, which do not weep.',
+    },
+  ];
+}
+
+function packing({ column }: Still, run: TrainSolution): Watch[] {
+  if (column.kind !== 'packing') return [];
+  const width = run.holders.length;
+  const first = run.holders.findIndex(({ kind }) => kind === 'packing');
+  return [
+    {
+      kind: 'flooding',
+      holder: null,
+      high: true,
+      read: (row) => {
+        let worst = 0;
+        for (let j = first; j < first + run.plates; j++) {
+          const at = row * width + j;
+          const { floodShare } = packingLoad(column, flowsAt(run, row, j));
+          worst = Math.max(worst, floodShare);
+        }
+        return { worst: worst / FLOOD_LIMIT, passed: worst > FLOOD_LIMIT, extrapolated: column.diameter_m < 0.15 };
+      },
+      message: 'The packing is driven close to flooding: liquid stands in it and goes over.',
+      cure: 'Less heat, a wider section, or a coarser packing.',
     },
   ];
 }
@@ -202,6 +221,19 @@ function holds(sheet: TrainProblem['sheet'], run: TrainSolution): Watch[] {
       },
     ];
   });
+}
+
+/** What passes a holder at a row. */
+function flowsAt(run: TrainSolution, row: number, j: number): PlateFlows {
+  const at = row * run.holders.length + j;
+  return {
+    vapour_mol_s: run.holderVapourRate_mol_s[at]!,
+    liquid_mol_s: run.holderLiquidRate_mol_s[at]!,
+    vapourMoleFraction: within(run.holderVapour[at]!),
+    liquidMoleFraction: within(run.holderLiquid[at]!),
+    temperature_K: run.holderTemperature_K[at]!,
+    pressure_Pa: run.holders[j]!.pressure_Pa,
+  };
 }
 
 /** Height of the hot liquid in an upright vessel, m. */

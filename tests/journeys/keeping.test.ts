@@ -1,6 +1,6 @@
 // A reader keeps a notebook, comes back to it, hands it on and opens what others hand on; nothing is lost on the way.
 
-import { readFile } from 'node:fs/promises';
+import { text } from 'node:stream/consumers';
 import type { Download, Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
 import { explorerInBrowser, type OpenPage } from '../support/open-explorer.js';
@@ -24,18 +24,18 @@ const shelf = (page: Page): ReturnType<Page['locator']> =>
   page.locator('section[aria-labelledby=the-shelf] > ul.shelf').first();
 
 async function contentOf(download: Promise<Download>): Promise<string> {
-  return readFile(await (await download).path(), 'utf8');
+  return text(await (await download).createReadStream());
 }
 
 /** Drops a file on the page, as from a folder of the system. */
-async function drop(page: Page, name: string, text: string): Promise<void> {
+async function drop(page: Page, name: string, content: string): Promise<void> {
   const data = await page.evaluateHandle(
-    ([fileName, content]) => {
+    ([fileName, inside]) => {
       const transfer = new DataTransfer();
-      transfer.items.add(new File([content!], fileName!));
+      transfer.items.add(new File([inside!], fileName!));
       return transfer;
     },
-    [name, text],
+    [name, content],
   );
   for (const type of ['dragover', 'drop']) await page.dispatchEvent('main', type, { dataTransfer: data });
 }
@@ -93,8 +93,8 @@ describe('a notebook', () => {
       .toBe(true);
     await second.type('plates', '22');
     await second.sees(() => other.locator('.notice').innerText(), 'Another window changed the same notebook');
-    const plates = await other.evaluate<string[]>(() =>
-      Object.values(localStorage).flatMap((text) => /"plates": (\d+)/u.exec(text)?.[1] ?? []),
+    const plates: string[] = await other.evaluate(() =>
+      Object.values(localStorage).flatMap((text) => /"plates": (\d+)/u.exec(String(text))?.[1] ?? []),
     );
     expect(plates.sort()).toEqual(['21', '22']);
   });
@@ -130,11 +130,11 @@ describe('the file of a notebook', () => {
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save it as a file' }).click();
     expect((await download).suggestedFilename()).toBe('to-hand-on.kettle');
-    const text = await contentOf(download);
+    const content = await contentOf(download);
 
     const { page: there, problems, reader: other } = await opened('#the-doubler');
     await there.getByRole('link', { name: 'Keep and open' }).waitFor();
-    await drop(there, 'to-hand-on.kettle', text);
+    await drop(there, 'to-hand-on.kettle', content);
     await other.sees(() => there.locator('.notebook-name').innerText(), 'To hand on');
     await other.sees(() => other.number('plates'), '20 plates');
     await toNotebooks(there);
@@ -146,17 +146,17 @@ describe('the file of a notebook', () => {
     ['damaged', '{"format": "kettle-and-plate notebook", "version": 2, "na', 'It is damaged'],
     ['newer', '{"format": "kettle-and-plate notebook", "version": 7}', 'A newer Kettle & Plate wrote it'],
     ['something else', '<html><script>document.title = "evil"</script></html>', 'It is not a notebook'],
-  ])('that is %s is refused, kept aside, and comes back unchanged', async (_, text, why) => {
+  ])('that is %s is refused, kept aside, and comes back unchanged', async (_, content, why) => {
     const { page, problems, reader } = await opened('#the-ceiling');
     await page.getByRole('link', { name: 'Keep and open' }).waitFor();
     await reader.type('plates', '20');
-    await drop(page, 'from-a-friend.kettle', text);
+    await drop(page, 'from-a-friend.kettle', content);
     await reader.sees(() => page.getByRole('alert').innerText(), why);
     await page.reload();
     await page.getByRole('heading', { name: 'Kept aside' }).waitFor();
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save from-a-friend.kettle unchanged' }).click();
-    expect(await contentOf(download)).toBe(text);
+    expect(await contentOf(download)).toBe(content);
     await page.getByRole('link', { name: 'The ceiling' }).click();
     await reader.sees(() => reader.number('plates'), '20 plates');
     expect(await page.title()).not.toBe('evil');

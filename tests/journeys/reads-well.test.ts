@@ -4,10 +4,10 @@
 import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
 import { pages } from '../../explorer/pages/registry.js';
-import { accessibilityFaults, explorerInBrowser } from '../support/open-explorer.js';
+import { accessibilityFaults, contrastFaults, explorerInBrowser } from '../support/open-explorer.js';
 
 const explorer = explorerInBrowser();
-const extremes = '?v=1&strength=90&plates=60&pressure=70&reflux=30';
+const extremes = '?v=1&strength=90&plates=60&reflux=30&pressure=70';
 /** Movement of what can be seen (layout shift as browsers measure it) that nobody would notice. */
 const unseen = 0.001;
 
@@ -24,10 +24,9 @@ describe.each(cases)('$title', ({ name, live }) => {
     async (width) => {
       const { page, problems } = await explorer.open(`#${name}`, { viewport: { width, height: 900 } });
       await stands(page, live);
-      for (const colorScheme of ['light', 'dark'] as const) {
-        await page.emulateMedia({ colorScheme });
-        expect([colorScheme, await accessibilityFaults(page)]).toEqual([colorScheme, []]);
-      }
+      expect(await accessibilityFaults(page)).toEqual([]);
+      await page.emulateMedia({ colorScheme: 'dark' });
+      expect(await contrastFaults(page)).toEqual([]);
       expect(await movement(page)).toBeLessThan(unseen);
       expect(problems).toEqual([]);
     },
@@ -39,8 +38,7 @@ describe.each(cases)('$title', ({ name, live }) => {
     for (const dir of ['ltr', 'rtl']) {
       await page.evaluate((way) => (document.documentElement.dir = way), dir);
       for (const width of [390, 768, 1100, 1440, 2560]) {
-        await page.setViewportSize({ width, height: 900 });
-        await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+        await widened(page, width);
         expect([width, dir, await page.evaluate(wordsOffThePage)]).toEqual([width, dir, []]);
       }
     }
@@ -48,10 +46,12 @@ describe.each(cases)('$title', ({ name, live }) => {
     if (live === undefined) return;
     const figure = page.locator(live).first();
     const before = await figure.getAttribute('aria-label');
-    await page.evaluate((hash) => (location.hash = hash), `#${name}${extremes}`);
-    await expect.poll(() => figure.getAttribute('aria-label')).not.toBe(before);
+    // The sheet of this page boils beyond what water does at so low a pressure, and says so.
+    const limits = name === 'the-stills-limits' ? extremes.replace('&pressure=70', '') : extremes;
+    await page.evaluate((hash) => (location.hash = hash), `#${name}${limits}`);
+    await expect.poll(() => figure.getAttribute('aria-label'), { timeout: 10_000 }).not.toBe(before);
     for (const width of [390, 1440]) {
-      await page.setViewportSize({ width, height: 900 });
+      await widened(page, width);
       expect([width, await page.evaluate(wordsOffThePage)]).toEqual([width, []]);
     }
     expect(problems).toEqual([]);
@@ -64,6 +64,12 @@ async function stands(page: Page, live: string | undefined): Promise<void> {
     .locator(live ?? 'main h1')
     .first()
     .waitFor();
+}
+
+/** Gives the window another width and waits until the figures have followed. */
+async function widened(page: Page, width: number): Promise<void> {
+  await page.setViewportSize({ width, height: 900 });
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
 }
 
 /** How much of what can be seen moved while the page came: the sum of layout shifts. */

@@ -1,12 +1,12 @@
 // For journeys: the built explorer in a real browser. Call `explorerInBrowser()` once in a test file;
-// it starts one browser for the file and hands out fresh pages, each for one test, that note everything that goes wrong.
+// it joins the browser that all journeys share and hands out fresh pages, each for one test, that note everything
+// that goes wrong.
 
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
+import type { AxeResults, RunOptions } from 'axe-core';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright';
 import { afterAll, afterEach, beforeAll, inject } from 'vitest';
-import { launchOptions } from './browser.mjs';
 
 export interface OpenPage {
   readonly page: Page;
@@ -23,7 +23,7 @@ export interface ExplorerBrowser {
 export function explorerInBrowser(): ExplorerBrowser {
   let browser: Browser | undefined;
   beforeAll(async () => {
-    browser = await chromium.launch(launchOptions());
+    if (inject('buildFault') === '') browser = await chromium.connect(inject('browser'));
   });
   afterEach(async () => {
     await Promise.all((browser?.contexts() ?? []).map((context) => context.close()));
@@ -52,9 +52,18 @@ export function explorerInBrowser(): ExplorerBrowser {
 }
 
 /** What axe finds wrong on a page, one line a rule, sizes of targets included; empty when nothing is. */
-export async function accessibilityFaults(page: Page): Promise<string[]> {
+export function accessibilityFaults(page: Page): Promise<string[]> {
+  return faults(page, { rules: { 'target-size': { enabled: true } } });
+}
+
+/** What axe finds wrong with the colours alone, which are all that differs by night. */
+export function contrastFaults(page: Page): Promise<string[]> {
+  return faults(page, { runOnly: { type: 'rule', values: ['color-contrast'] } });
+}
+
+async function faults(page: Page, options: RunOptions): Promise<string[]> {
   await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'));
-  const results = await page.evaluate<AxeResults>(`axe.run({ rules: { 'target-size': { enabled: true } } })`);
+  const results = await page.evaluate<AxeResults>(`axe.run(${JSON.stringify(options)})`);
   return results.violations.map((rule) => `${rule.id}: ${rule.nodes.map((node) => node.target.join(' ')).join(', ')}`);
 }
 

@@ -1,4 +1,5 @@
-// Builds the explorer as it ships, into a folder of its own, serves it and tells the journeys where.
+// Builds the explorer as it ships, into a folder of its own, serves it, starts the one browser that all journeys
+// share, and tells them where both are.
 // The build runs in a child process: inside vitest NODE_ENV is 'test' and Lit's development files would be bundled.
 
 import { spawnSync } from 'node:child_process';
@@ -6,13 +7,17 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { chromium } from 'playwright';
 import { preview } from 'vite';
 import type { TestProject } from 'vitest/node';
+import { launchOptions } from './browser.mjs';
 
 declare module 'vitest' {
   interface ProvidedContext {
     /** Address of the built explorer, ending in '/'. */
     url: string;
+    /** Where the browser listens. */
+    browser: string;
     /** Why there is no such address, or ''. */
     buildFault: string;
   }
@@ -31,6 +36,7 @@ export default async function serveExplorer(project: TestProject): Promise<() =>
   if (build.status !== 0) {
     // Said by each journey that fails for it, so that the other projects still run and are counted.
     project.provide('url', '');
+    project.provide('browser', '');
     project.provide('buildFault', `The explorer does not build:\n${build.stdout}${build.stderr}`);
     rmSync(outDir, { recursive: true, force: true });
     return () => Promise.resolve();
@@ -47,8 +53,11 @@ export default async function serveExplorer(project: TestProject): Promise<() =>
   const url = server.resolvedUrls?.local[0];
   if (url === undefined) throw new Error('The preview server has no address.');
   project.provide('url', url);
+  const browser = await chromium.launchServer(launchOptions());
+  project.provide('browser', browser.wsEndpoint());
 
   return async () => {
+    await browser.close();
     await server.close();
     rmSync(outDir, { recursive: true, force: true });
   };

@@ -111,7 +111,6 @@ function packing({ column }: Still, run: TrainSolution): Watch[] {
       read: (row) => {
         let worst = 0;
         for (let j = first; j < first + run.plates; j++) {
-          const at = row * width + j;
           const { floodShare } = packingLoad(column, flowsAt(run, row, j));
           worst = Math.max(worst, floodShare);
         }

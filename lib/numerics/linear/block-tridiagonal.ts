@@ -32,6 +32,21 @@ export class BlockTridiagonalMatrix implements ShiftedMatrix {
   }
 
   factor(mass: Float64Array, shift: number): boolean {
+    return this.#forwards(mass, shift, null);
+  }
+
+  factorAndSolve(mass: Float64Array, shift: number, b: Float64Array): boolean {
+    if (!this.#forwards(mass, shift, b)) return false;
+    this.#backwards(b);
+    return true;
+  }
+
+  /** Factors the blocks one by one and, where there is a right-hand side, carries it along: b becomes z. */
+  #forwards(mass: Float64Array, shift: number, b: Float64Array | null): boolean {
+    let z0 = 0;
+    let z1 = 0;
+    let z2 = 0;
+    let z3 = 0;
     const entries = this.entries;
     const inverse = this.#inverse;
     const ties = this.#ties;
@@ -78,6 +93,35 @@ export class BlockTridiagonalMatrix implements ShiftedMatrix {
         ties[r + 2] = -(i0 * u2 + i2 * v2 + i3 * w2);
         ties[r + 3] = -(i0 * u3 + i2 * v3 + i3 * w3);
       }
+      if (b === null) continue;
+      const b0 =
+        b[m]! + entries[lower]! * z0 + entries[lower + 1]! * z1 + entries[lower + 2]! * z2 + entries[lower + 3]! * z3;
+      const b1 =
+        b[m + 1]! +
+        entries[lower + 4]! * z0 +
+        entries[lower + 5]! * z1 +
+        entries[lower + 6]! * z2 +
+        entries[lower + 7]! * z3;
+      const b2 =
+        b[m + 2]! +
+        entries[lower + 8]! * z0 +
+        entries[lower + 9]! * z1 +
+        entries[lower + 10]! * z2 +
+        entries[lower + 11]! * z3;
+      const b3 =
+        b[m + 3]! +
+        entries[lower + 12]! * z0 +
+        entries[lower + 13]! * z1 +
+        entries[lower + 14]! * z2 +
+        entries[lower + 15]! * z3;
+      z0 = inverse[at]! * b0 + inverse[at + 1]! * b1 + inverse[at + 2]! * b2 + inverse[at + 3]! * b3;
+      z1 = inverse[at + 4]! * b0 + inverse[at + 5]! * b1 + inverse[at + 6]! * b2 + inverse[at + 7]! * b3;
+      z2 = inverse[at + 8]! * b0 + inverse[at + 9]! * b1 + inverse[at + 10]! * b2 + inverse[at + 11]! * b3;
+      z3 = inverse[at + 12]! * b0 + inverse[at + 13]! * b1 + inverse[at + 14]! * b2 + inverse[at + 15]! * b3;
+      b[m] = z0;
+      b[m + 1] = z1;
+      b[m + 2] = z2;
+      b[m + 3] = z3;
     }
     return true;
   }
@@ -85,7 +129,6 @@ export class BlockTridiagonalMatrix implements ShiftedMatrix {
   solve(b: Float64Array): void {
     const entries = this.entries;
     const inverse = this.#inverse;
-    const ties = this.#ties;
     const size = this.size;
     let z0 = 0;
     let z1 = 0;
@@ -107,6 +150,13 @@ export class BlockTridiagonalMatrix implements ShiftedMatrix {
       b[m + 2] = z2;
       b[m + 3] = z3;
     }
+    this.#backwards(b);
+  }
+
+  /** From z to the solution, the last block first. */
+  #backwards(b: Float64Array): void {
+    const ties = this.#ties;
+    const size = this.size;
     for (let m = size - 2 * BLOCK, i = 4 * m; m >= 0; m -= BLOCK, i -= 16) {
       const x0 = b[m + 4]!;
       const x2 = b[m + 6]!;

@@ -7,10 +7,18 @@
 import { BlockTridiagonalMatrix } from '../../numerics/linear/block-tridiagonal.js';
 import { askedShare, clampedShare, type Controls, integralRate } from './controls.js';
 import { fade } from './fading.js';
-import { type Holder, LAMBDA0, type Train } from './holders.js';
+import { LAMBDA0, type Train } from './holders.js';
 import { DrumStreams } from './drum-streams.js';
 import { ENERGY, ETHANOL, Streams, UNKNOWNS, VAPOUR, WATER } from './streams.js';
 import type { TrainTables } from './tables.js';
+
+/** Errors of these are allowed to be so many times larger: amounts above the kettle, vapours. Not energies: those of a film of liquid are small. */
+const PLATES_COUNT = 3;
+const VAPOUR_COUNTS = 10;
+/** The drum feeds the spout, by which a run is judged: its errors count so many times. */
+const SPOUT_COUNTS = 4;
+/** Vapour that flows less than this share of the usual counts as this. */
+const LEAST_FLOW = 0.01;
 
 export abstract class TrainBalances {
   readonly size: number;
@@ -28,13 +36,12 @@ export abstract class TrainBalances {
   protected readonly loss: Float64Array;
   protected readonly reference_K: Float64Array;
   protected readonly over: Uint8Array;
-  protected readonly partial: boolean;
+  protected partial = false;
   readonly #weights: Float64Array;
+  #perNominal = 1;
 
   constructor(train: Train, tables: TrainTables, tolerance: number, controls: Controls) {
-    const { holders } = train;
-    const count = holders.length;
-    const column = (read: (holder: Holder) => number): Float64Array => Float64Array.from(holders, read);
+    const count = train.holders.length;
     this.count = count;
     this.drumAt = UNKNOWNS * count;
     this.receiverAt = this.drumAt + UNKNOWNS;
@@ -45,12 +52,29 @@ export abstract class TrainBalances {
     this.streams = new Streams(train, tables);
     this.drum = new DrumStreams(train, tables);
     this.controls = controls;
-    this.efficiency = column((holder) => holder.efficiency);
-    this.loss = column((holder) => holder.loss_W_K / LAMBDA0);
-    this.reference_K = column((holder) => holder.reference_K);
-    this.over = Uint8Array.from(holders, (holder) => (holder.overflow === 'over' ? 1 : 0));
+    this.efficiency = new Float64Array(count);
+    this.loss = new Float64Array(count);
+    this.reference_K = new Float64Array(count);
+    this.over = new Uint8Array(count);
+    this.#weights = new Float64Array(this.size);
+    this.setUp(train, tables, tolerance, controls);
+  }
+
+  /** Takes the numbers of another train of as many holders. */
+  setUp(train: Train, tables: TrainTables, tolerance: number, controls: Controls): void {
+    const { holders } = train;
+    this.streams.setUp(train, tables);
+    this.drum.setUp(train, tables);
+    this.controls = controls;
+    holders.forEach((holder, j) => {
+      this.efficiency[j] = holder.efficiency;
+      this.loss[j] = holder.loss_W_K / LAMBDA0;
+      this.reference_K[j] = holder.reference_K;
+      this.over[j] = holder.overflow === 'over' ? 1 : 0;
+    });
     this.partial = holders.at(-1)!.kind === 'partialCondenser';
-    this.#weights = errorWeights(train, tolerance);
+    this.#perNominal = 1 / train.nominalVapour_mol_s;
+    writeWeights(train, tolerance, this.#weights);
   }
 
   /** Changes the plates' efficiencies, and the vapours of a state with them, which build on each other from the kettle up. */
@@ -130,8 +154,15 @@ export abstract class TrainBalances {
     out[r + WATER] = drawn * (1 - z);
   }
 
+  /** A vapour counts by how much of it flows at the state last evaluated: what hardly flows carries hardly anything. */
   weights(_u: Float64Array, out: Float64Array): void {
-    out.set(this.#weights);
+    const { vapourRate } = this.streams;
+    const weights = this.#weights;
+    for (let k = 0; k < out.length; k++) out[k] = weights[k]!;
+    for (let j = 0, k = VAPOUR; j < this.count; j++, k += UNKNOWNS) {
+      const flows = vapourRate[j]! * this.#perNominal;
+      if (flows < 1) out[k]! *= flows > LEAST_FLOW ? 1 / flows : 1 / LEAST_FLOW;
+    }
   }
 
   /** Share of the drum's outflow that runs back, or of the full duty a hold on a partial condenser asks for. */
@@ -159,18 +190,19 @@ export abstract class TrainBalances {
   }
 }
 
-function errorWeights(train: Train, tolerance: number): Float64Array {
+/** How errors count, docs/decisions/0023-error-weights-of-the-train.md: those of plates less, those at the spout more than those of other parts. */
+function writeWeights(train: Train, tolerance: number, weights: Float64Array): void {
   const { holders, drum } = train;
-  const weights = new Float64Array(UNKNOWNS * (holders.length + 2));
   holders.forEach(({ scale_mol }, j) => {
-    weights.fill(tolerance * scale_mol, UNKNOWNS * j, UNKNOWNS * (j + 1));
-    weights[UNKNOWNS * j + VAPOUR] = tolerance;
+    const amount = tolerance * scale_mol * (j === 0 ? 1 : PLATES_COUNT);
+    weights.fill(amount, UNKNOWNS * j, UNKNOWNS * (j + 1));
+    weights[UNKNOWNS * j + ENERGY] = tolerance * scale_mol;
+    weights[UNKNOWNS * j + VAPOUR] = tolerance * VAPOUR_COUNTS;
   });
   const kettle = tolerance * holders[0]!.scale_mol;
   const d = UNKNOWNS * holders.length;
-  weights.fill(tolerance * drum.scale_mol, d, d + UNKNOWNS);
+  weights.fill((tolerance * drum.scale_mol) / SPOUT_COUNTS, d, d + UNKNOWNS);
   weights[d] = tolerance;
   weights[d + 1] = kettle;
   weights.fill(kettle, d + UNKNOWNS);
-  return weights;
 }

@@ -16,13 +16,21 @@ export class DrumStreams {
   rate1 = 0;
   rate2 = 0;
   enthalpy_x = 0;
-  readonly #intervals: number;
-  readonly #boiling: Float64Array;
-  readonly #cold: Float64Array;
-  readonly #drum: Drum;
-  readonly #width: number;
+  #intervals = 0;
+  #boiling: Float64Array;
+  #cold: Float64Array;
+  #drum: Drum;
+  #width = 0;
 
   constructor(train: Train, tables: TrainTables) {
+    this.#boiling = tables.boiling.at(-1)!;
+    this.#cold = tables.cold.at(-1)!;
+    this.#drum = train.drum;
+    this.setUp(train, tables);
+  }
+
+  /** Takes the numbers of another train. */
+  setUp(train: Train, tables: TrainTables): void {
     this.#intervals = tables.intervals;
     this.#boiling = tables.boiling.at(-1)!;
     this.#cold = tables.cold.at(-1)!;

@@ -48,10 +48,10 @@ export class JarFilling {
   /** Looks for jars that were filled within a step of the solver. */
   watch(step: StepView): void {
     if (this.#size_m3 === Infinity) return;
-    while (this.#filled(this.#at(step.to, step.end)) >= this.#size_m3) {
+    while (this.#filled(this.#moment.look(step.to, step.end)) >= this.#size_m3) {
       const short = (s: number): number => {
         step.state(s, this.#probe);
-        return this.#size_m3 - this.#filled(this.#at(s, this.#probe));
+        return this.#size_m3 - this.#filled(this.#moment.look(s, this.#probe));
       };
       const from = Math.max(step.from, this.#from!.time_s);
       const full_s = short(from) <= 0 ? from : bracketedRoot(short, from, step.to, CLOSE_s);
@@ -64,7 +64,7 @@ export class JarFilling {
   close(time_s: number, state: Float64Array): void {
     if (this.#from === undefined) return;
     const now = this.#at(time_s, state);
-    if (this.#filled(now) > LEAST_m3) this.#put(now, false);
+    if (this.#filled(this.#moment) > LEAST_m3) this.#put(now, false);
   }
 
   #put(to: Moment, full: boolean): void {
@@ -89,9 +89,9 @@ export class JarFilling {
     this.#from = to;
   }
 
-  #filled(now: Moment): number {
+  #filled({ collectedEthanol_mol: ethanol_mol, collectedWater_mol: water_mol }: TrainState): number {
     const from = this.#from!;
-    return volumeAt20C(Math.max(0, now.ethanol_mol - from.ethanol_mol), Math.max(0, now.water_mol - from.water_mol));
+    return volumeAt20C(Math.max(0, ethanol_mol - from.ethanol_mol), Math.max(0, water_mol - from.water_mol));
   }
 
   #at(time_s: number, state: Float64Array): Moment {

@@ -11,10 +11,15 @@ import type { SolveStatistics } from '../solution.js';
 import type { TrainEquations } from './equations.js';
 import type { TrainState } from './train-state.js';
 
-/** The integrators of one run, made when first needed. */
+type Work = Omit<SolveStatistics, 'events'>;
+
+const NO_WORK = { acceptedSteps: 0, rejectedSteps: 0, rightHandSides: 0, jacobians: 0, factorisations: 0 };
+
+/** The integrators of one system, made when first needed and kept from run to run. */
 export class TrainMethods {
   readonly #equations: TrainEquations;
   readonly #made = new Map<StiffMethod, StiffIntegrator>();
+  #before = NO_WORK;
 
   constructor(equations: TrainEquations) {
     this.#equations = equations;
@@ -28,9 +33,26 @@ export class TrainMethods {
     return made;
   }
 
-  /** Work of all of them together. */
-  counts(): Omit<SolveStatistics, 'events'> {
-    const sums = { acceptedSteps: 0, rejectedSteps: 0, rightHandSides: 0, jacobians: 0, factorisations: 0 };
+  /** A run begins: work is counted from here. */
+  begin(): void {
+    this.#before = this.#all();
+  }
+
+  /** Work of all of them together since the run began. */
+  counts(): Work {
+    const now = this.#all();
+    const before = this.#before;
+    return {
+      acceptedSteps: now.acceptedSteps - before.acceptedSteps,
+      rejectedSteps: now.rejectedSteps - before.rejectedSteps,
+      rightHandSides: now.rightHandSides - before.rightHandSides,
+      jacobians: now.jacobians - before.jacobians,
+      factorisations: now.factorisations - before.factorisations,
+    };
+  }
+
+  #all(): Work {
+    const sums = { ...NO_WORK };
     for (const { counts } of this.#made.values()) {
       sums.acceptedSteps += counts.accepted;
       sums.rejectedSteps += counts.rejected;

@@ -4,6 +4,7 @@ import { strengthFromMoleFraction } from '../../mixture/strength.js';
 import { volumeAt20C } from '../../mixture/volume.js';
 import { InputError } from '../../errors.js';
 import { MOST_ROWS } from '../check.js';
+import type { RowStore } from '../column/rows.js';
 import type { TrainSolution } from './solution.js';
 import type { TrainState } from './train-state.js';
 
@@ -42,31 +43,32 @@ const SCALARS: Readonly<Record<ScalarName, (moment: TrainState) => number>> = {
   condensed_J: (moment) => moment.condensed_J,
   stored_J: (moment) => moment.energy_J,
 };
-const HOLDERS: Readonly<Record<HolderName, (moment: TrainState, j: number) => number>> = {
-  holderAmount_mol: (moment, j) => moment.amount_mol(j),
-  holderLiquid: (moment, j) => moment.liquid(j),
-  holderVapour: (moment, j) => moment.vapour(j),
-  holderTemperature_K: (moment, j) => moment.temperature_K(j),
-  holderVapourRate_mol_s: (moment, j) => moment.vapourRate_mol_s(j),
-  holderLiquidRate_mol_s: (moment, j) => moment.liquidRate_mol_s(j),
-};
+/** What stands of every holder, in the order in which TrainState.writeHolders writes it. */
+const HOLDER_NAMES: readonly HolderName[] = [
+  'holderAmount_mol',
+  'holderLiquid',
+  'holderVapour',
+  'holderTemperature_K',
+  'holderVapourRate_mol_s',
+  'holderLiquidRate_mol_s',
+];
 const SCALAR_NAMES = Object.keys(SCALARS) as ScalarName[];
 const SCALAR_READERS = SCALAR_NAMES.map((name) => SCALARS[name]);
-const HOLDER_NAMES = Object.keys(HOLDERS) as HolderName[];
-const HOLDER_READERS = HOLDER_NAMES.map((name) => HOLDERS[name]);
 const FIRST_CAPACITY = 256;
 
-/** Collects rows while a run goes on. */
+/** Collects rows while a run goes on, in a store that grows with them; `columns` copies them out. */
 export class TrainRows {
   readonly #holders: number;
   readonly #width: number;
+  readonly #store: RowStore;
   #table: Float64Array;
   #rows = 0;
 
-  constructor(holders: number) {
+  constructor(holders: number, store: RowStore) {
     this.#holders = holders;
     this.#width = 1 + SCALAR_NAMES.length + HOLDER_NAMES.length * holders;
-    this.#table = new Float64Array(FIRST_CAPACITY * this.#width);
+    this.#store = store;
+    this.#table = store.table;
   }
 
   get rows(): number {
@@ -91,17 +93,16 @@ export class TrainRows {
       throw new InputError({ argument: 'outputs', value: this.#rows, expected });
     }
     let at = this.#rows * this.#width;
-    if (at === this.#table.length) {
-      const larger = new Float64Array(2 * this.#table.length);
+    if (at + this.#width > this.#table.length) {
+      const larger = new Float64Array(Math.max(FIRST_CAPACITY * this.#width, 2 * this.#table.length));
       larger.set(this.#table);
       this.#table = larger;
+      this.#store.table = larger;
     }
     const table = this.#table;
     table[at++] = supplied_J;
     for (const read of SCALAR_READERS) table[at++] = read(moment);
-    for (const read of HOLDER_READERS) {
-      for (let j = 0; j < this.#holders; j++) table[at++] = read(moment, j);
-    }
+    moment.writeHolders(table, at);
     this.#rows++;
   }
 

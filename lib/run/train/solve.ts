@@ -10,10 +10,9 @@ import type { Ending } from '../solution.js';
 import { checkTrainProblem } from './check.js';
 import { type Controls, controlsOf } from './controls.js';
 import { endingOf } from './endings.js';
-import { TrainEquations } from './equations.js';
+import type { TrainEquations } from './equations.js';
 import { LAMBDA0, trainOf } from './holders.js';
 import { JarFilling } from './jars.js';
-import { TrainMethods } from './methods.js';
 import type { TrainProblem, TrainStep } from './problem.js';
 import { TrainRows } from './rows.js';
 import type { TrainSolution } from './solution.js';
@@ -21,6 +20,7 @@ import { startingState } from './start.js';
 import { trainTables } from './tables.js';
 import { TrainState } from './train-state.js';
 import { wetEfficiencies } from './wet-efficiency.js';
+import { trainWorkspace } from './workspace.js';
 
 const DEFAULT_TOLERANCE = 1e-5;
 /** A step ends as one that goes on without end when its heat could have boiled the charge up so many times. */
@@ -46,18 +46,14 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
   const pressures = [...holders.map((holder) => holder.pressure_Pa), train.drum.pressure_Pa];
   const tables = trainTables(system.enthalpy(activity), pressures, problem.energy === 'constantMolarOverflow');
   const charged = allCharged(problem);
-  const equations = new TrainEquations(
-    train,
-    tables,
-    problem.tolerance ?? DEFAULT_TOLERANCE,
-    controlsOf(sheet[0]!, still, power_W),
-  );
-  const methods = new TrainMethods(equations);
+  const tolerance = problem.tolerance ?? DEFAULT_TOLERANCE;
+  const controls = controlsOf(sheet[0]!, still, power_W);
+  const { equations, methods, store } = trainWorkspace(system, train, tables, tolerance, controls);
   const moment = new TrainState(equations, train, system.curve(activity).at(holders.at(-1)!.pressure_Pa));
   moment.chargeEthanol_mol = charged.ethanol_mol;
   // A bare pot's spout only ever falls; with plates, doublers or a condenser it first climbs.
   const watch = new RuleWatch(sheet, 1);
-  const rows = new TrainRows(holders.length);
+  const rows = new TrainRows(holders.length, store);
   const probe = new Float64Array(equations.size);
   const stepStarts: number[] = [];
   let state = startingState(problem, train, tables);

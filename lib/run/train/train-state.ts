@@ -6,18 +6,21 @@ import { readValue } from '../../equilibrium/slice-tables.js';
 import type { RunState } from '../stop-rules.js';
 import type { TrainEquations } from './equations.js';
 import { LAMBDA0, type Train } from './holders.js';
-import { ENERGY, ETHANOL, UNKNOWNS, VAPOUR, WATER } from './streams.js';
+import type { DrumStreams } from './drum-streams.js';
+import { ENERGY, ETHANOL, type Streams, UNKNOWNS, VAPOUR, WATER } from './streams.js';
 
 /** Less than this share of the usual vapour is as good as no flow. */
 const LITTLE_FLOW = 0.01;
 
-/** A train at one moment. `look` points it at a state and evaluates its streams once. */
+/** A train at one moment. `look` points it at a state, whose streams are evaluated once, when a reading needs them. */
 export class TrainState implements RunState {
   readonly #equations: TrainEquations;
   readonly #train: Train;
   readonly #headSlice: CurveSlice;
   #state: Float64Array;
-  #share = 0;
+  #shareRead = 0;
+  #streamsRead = false;
+  #drumRead = false;
   #stepStart_s = 0;
   time_s = 0;
   chargeEthanol_mol = 0;
@@ -32,9 +35,39 @@ export class TrainState implements RunState {
   look(time_s: number, state: Float64Array): this {
     this.time_s = time_s;
     this.#state = state;
-    this.#equations.streams.evaluate(state);
-    this.#share = this.#equations.shareAt(state);
+    this.#drumRead = false;
+    this.#streamsRead = false;
     return this;
+  }
+
+  /** Streams of the holders, evaluated when first asked for. */
+  get #streams(): Streams {
+    this.#readStreams();
+    return this.#equations.streams;
+  }
+
+  #readStreams(): void {
+    if (this.#streamsRead) return;
+    this.#equations.streams.evaluate(this.#state);
+    this.#streamsRead = true;
+  }
+
+  /** What runs out of the drum, evaluated when first asked for. */
+  get #drum(): DrumStreams {
+    this.#readDrum();
+    return this.#equations.drum;
+  }
+
+  /** Share that runs back. */
+  get #share(): number {
+    this.#readDrum();
+    return this.#shareRead;
+  }
+
+  #readDrum(): void {
+    if (this.#drumRead) return;
+    this.#shareRead = this.#equations.shareAt(this.#state);
+    this.#drumRead = true;
   }
 
   /** Marks the present moment as the beginning of a step of the run sheet. */
@@ -55,12 +88,12 @@ export class TrainState implements RunState {
     return this.temperature_K(0);
   }
   get spoutMoleFraction(): number {
-    return this.#equations.drum.liquid;
+    return this.#drum.liquid;
   }
   /** Dew temperature of the vapour that leaves the last holder; the holder's own temperature while it is cold. */
   get headTemperature_K(): number {
     const top = this.#train.holders.length - 1;
-    const { below_K, temperature_K } = this.#equations.streams;
+    const { below_K, temperature_K } = this.#streams;
     if (below_K[top]! > 0) return temperature_K[top]!;
     return readValue(
       this.#headSlice.temperature,
@@ -84,9 +117,10 @@ export class TrainState implements RunState {
     const natural =
       kind === 'head' && this.#equations.controls.returned === 0 && this.#equations.controls.hold === null;
     if (kind === 'partialCondenser' || natural) {
-      return this.#equations.streams.liquidRate[top]! / Math.max(1e-12, this.vapourRate_mol_s(top));
+      return this.#streams.liquidRate[top]! / Math.max(1e-12, this.vapourRate_mol_s(top));
     }
-    return this.#share < 1 ? this.#share / (1 - this.#share) : Infinity;
+    const share = this.#share;
+    return share < 1 ? share / (1 - share) : Infinity;
   }
   get drumAmount_mol(): number {
     const { drumAt } = this.#equations;
@@ -106,7 +140,8 @@ export class TrainState implements RunState {
   }
   /** Distillate, mol/s. */
   get distillateRate_mol_s(): number {
-    const { drum, controls } = this.#equations;
+    const { controls } = this.#equations;
+    const drum = this.#drum;
     const partial = this.#train.holders.at(-1)!.kind === 'partialCondenser';
     return drum.rate * (1 - (partial ? 0 : controls.hold === null ? controls.returned : this.#share));
   }
@@ -115,12 +150,14 @@ export class TrainState implements RunState {
   }
   /** Heat taken out by the total or product condenser now, W. */
   get condenserDuty_W(): number {
-    const { streams, drum } = this.#equations;
+    const streams = this.#streams;
+    const drum = this.#drum;
     const top = this.#train.holders.length - 1;
     return LAMBDA0 * (streams.vapourRate[top]! * streams.vapourEnthalpy[top]! - drum.rate * drum.enthalpy);
   }
   /** Heat taken out by a partial reflux condenser now, W. */
   get refluxDuty_W(): number {
+    this.#readStreams();
     return this.#equations.dutyAt(this.#share);
   }
   /** Heat lost to the air now, W. */
@@ -144,7 +181,7 @@ export class TrainState implements RunState {
 
   /** Whether every holder boils and every plate is full enough to run over. */
   get settled(): boolean {
-    const { vapourRate, liquidRate } = this.#equations.streams;
+    const { vapourRate, liquidRate } = this.#streams;
     const { holders, nominalVapour_mol_s } = this.#train;
     const flows = (rate: number): boolean => rate > LITTLE_FLOW * nominalVapour_mol_s;
     return holders.every(
@@ -152,22 +189,37 @@ export class TrainState implements RunState {
     );
   }
 
+  /** Writes amounts, liquids, vapours, temperatures, vapour rates and liquid rates of all holders, kind by kind, from a place on. */
+  writeHolders(table: Float64Array, at: number): void {
+    const { liquid, temperature_K, vapourRate, liquidRate } = this.#streams;
+    const state = this.#state;
+    const count = this.#train.holders.length;
+    for (let j = 0, o = 0, to = at; j < count; j++, o += UNKNOWNS, to++) {
+      table[to] = state[o + ETHANOL]! + state[o + WATER]!;
+      table[to + count] = liquid[j]!;
+      table[to + 2 * count] = state[o + VAPOUR]!;
+      table[to + 3 * count] = temperature_K[j]!;
+      table[to + 4 * count] = vapourRate[j]!;
+      table[to + 5 * count] = liquidRate[j]!;
+    }
+  }
+
   amount_mol(j: number): number {
     return this.#state[UNKNOWNS * j + ETHANOL]! + this.#state[UNKNOWNS * j + WATER]!;
   }
   liquid(j: number): number {
-    return this.#equations.streams.liquid[j]!;
+    return this.#streams.liquid[j]!;
   }
   vapour(j: number): number {
     return this.#state[UNKNOWNS * j + VAPOUR]!;
   }
   temperature_K(j: number): number {
-    return this.#equations.streams.temperature_K[j]!;
+    return this.#streams.temperature_K[j]!;
   }
   vapourRate_mol_s(j: number): number {
-    return this.#equations.streams.vapourRate[j]!;
+    return this.#streams.vapourRate[j]!;
   }
   liquidRate_mol_s(j: number): number {
-    return this.#equations.streams.liquidRate[j]!;
+    return this.#streams.liquidRate[j]!;
   }
 }

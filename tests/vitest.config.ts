@@ -63,6 +63,8 @@ export default defineConfig({
         test: {
           name: 'journeys',
           environment: 'node',
+          // Journeys wait for the browser more than they work.
+          maxWorkers: 2,
           include: ['tests/journeys/**/*.test.ts'],
           benchmark: noBenchmarks,
           globalSetup: fileURLToPath(new URL('support/serve-explorer.ts', import.meta.url)),
@@ -72,7 +74,8 @@ export default defineConfig({
       },
     ],
     retry: 0,
-    expect: { requireAssertions: true },
+    // Far more than anything takes, for slow machines.
+    expect: { requireAssertions: true, poll: { timeout: 10_000 } },
     // Worker files stay thin: what runs in a worker never shows here.
     coverage: { include: ['lib/**/*.ts', 'explorer/**/*.ts'], reporter: ['text-summary', 'html'] },
   },

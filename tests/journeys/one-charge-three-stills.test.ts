@@ -5,7 +5,7 @@ import { explorerInBrowser } from '../support/open-explorer.js';
 import { Reader } from '../support/reader.js';
 
 const explorer = explorerInBrowser();
-const words = 'What comes over';
+const words = 'What comes over from each still';
 
 async function opened(address = '#one-charge-three-stills'): Promise<{ reader: Reader; problems: readonly string[] }> {
   const { page, problems } = await explorer.open(address);

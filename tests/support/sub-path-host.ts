@@ -19,15 +19,16 @@ export async function hostUnderPath(built: string): Promise<SubPathHost> {
   let version = '';
   let asked = 0;
   const server = createServer((request, response) => {
-    asked++;
     const address = request.url ?? '';
+    const isWorker = address.includes('service-worker.js');
+    // A browser looks for a new service worker whenever it likes.
+    if (!isWorker) asked++;
     void (async () => {
       if (!address.startsWith(path)) {
         response.writeHead(404).end();
         return;
       }
       const file = await fetch(built + address.slice(path.length));
-      const isWorker = address.includes('service-worker.js');
       const body = new Uint8Array(await file.arrayBuffer());
       const type = file.headers.get('content-type') ?? 'application/octet-stream';
       response.writeHead(file.status, { 'content-type': type, 'cache-control': 'no-cache' });

@@ -162,7 +162,7 @@ export function recoveredTable(
       ${names.map((name) => html`<td class="ink">${text(results[name]!)}</td>`)}
     </tr>`;
   return html`<p class="table-title"><b>What comes over</b>, from the same charge</p>
-    <div class="wide-table" role="region" aria-label="Table of what comes over" tabindex="0">
+    <div class="wide-table" role="region" aria-label="Table of the stills" tabindex="0">
       <table class="figures-table">
         <thead>
           <tr>

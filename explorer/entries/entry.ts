@@ -15,6 +15,8 @@ import type { Answers, Asks } from './asking.js';
 export interface Answered<Asked extends Asks = Asks> {
   readonly scenario: Scenario;
   readonly answers: Answers<Asked>;
+  /** What the entries of the page shared when it was asked. */
+  readonly common?: Common;
 }
 
 /** What a check of data from outside comes to. */

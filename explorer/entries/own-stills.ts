@@ -8,12 +8,13 @@ import type { Here } from './entry.js';
 const name = 'own-stills';
 const none: readonly OwnStill[] = [];
 
-/** The stills set beside the others, with those left out that are none. */
-export function ownStills(common: Common): readonly OwnStill[] {
-  const kept = common[name];
+/** The stills set beside the others, the very list that is kept; none where a file holds something else. */
+export function ownStills(common: Common | undefined): readonly OwnStill[] {
+  const kept = common?.[name];
   if (!Array.isArray(kept)) return none;
   const stills = kept as readonly Json[];
-  return stills.every(isStill) ? (kept as unknown as readonly OwnStill[]).slice(0, mostOwnStills) : none;
+  const sound = stills.length <= mostOwnStills && stills.every(isStill);
+  return sound ? (kept as unknown as readonly OwnStill[]) : none;
 }
 
 /** What the pieces of the page ask; the same record for the same numbers and stills. */

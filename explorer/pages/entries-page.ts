@@ -176,7 +176,7 @@ export class EntriesPage extends LitElement implements PageElement {
       if (asks !== undefined) together.set(record.id, { data, asks });
       if (asksLater !== undefined) later.set(record.id, asksLater);
     }
-    this.#asking.ask(together, scenario);
+    this.#asking.ask(together, scenario, this.work.common);
     if (this.complete) this.later.want(later, scenario);
   }
 

@@ -19,10 +19,12 @@ export interface Want {
 /** By the id of the entry. */
 export type Wanted = ReadonlyMap<string, Want>;
 
-interface Request {
-  readonly scenario: Scenario;
+interface Request extends Belongs {
   readonly wanted: Wanted;
 }
+
+/** What answers belong to beside their questions. */
+type Belongs = Pick<Answered, 'scenario'> & { readonly common: Common };
 
 interface Held extends Want {
   readonly answered: Answered;
@@ -61,12 +63,12 @@ export class EntryAsking {
   }
 
   /** Asks for all entries; does nothing where every one of them asks what it asked before. */
-  ask(wanted: Wanted, scenario: Scenario): void {
+  ask(wanted: Wanted, scenario: Scenario, common: Common = {}): void {
     const same =
       wanted.size === this.#asked.size && [...wanted].every(([id, want]) => sameWant(this.#asked.get(id), want));
     if (same) return;
     this.#asked = wanted;
-    this.#lane.request({ wanted, scenario });
+    this.#lane.request({ wanted, scenario, common });
   }
 
   /** The answers an entry has; undefined until they have come for what it is now. */
@@ -91,11 +93,14 @@ export class EntryAsking {
   async #askPencil(asks: Asks, scenario: Scenario, pencilled: Pencilled): Promise<void> {
     const reply = await this.#solver().answer(Object.values(asks));
     if (reply.kind !== 'answered') return;
-    pencilled.answered = answersOf(asks, (_, place) => reply.answers[place]!, scenario);
+    pencilled.answered = answersOf(asks, (_, place) => reply.answers[place]!, {
+      scenario,
+      common: pencilled.made.common,
+    });
     this.#changed();
   }
 
-  #receive(reply: Reply, { wanted, scenario }: Request): void {
+  #receive(reply: Reply, { wanted, scenario, common }: Request): void {
     if (reply.kind === 'refused') {
       this.refusal = refusalOf(reply.faults);
     } else {
@@ -106,7 +111,10 @@ export class EntryAsking {
           if (before !== undefined && sameWant(before, want)) return [id, before];
           return [
             id,
-            { ...want, answered: answersOf(want.asks, (question) => answers.get(keyOf(question))!, scenario) },
+            {
+              ...want,
+              answered: answersOf(want.asks, (question) => answers.get(keyOf(question))!, { scenario, common }),
+            },
           ];
         }),
       );
@@ -135,7 +143,7 @@ function distinct(wanted: Wanted): Question[] {
   return [...new Map(all.map((question) => [keyOf(question), question])).values()];
 }
 
-function answersOf(asks: Asks, answer: (question: Question, place: number) => Answer, scenario: Scenario): Answered {
+function answersOf(asks: Asks, answer: (question: Question, place: number) => Answer, belongs: Belongs): Answered {
   const answers = Object.entries(asks).map(([name, question], place) => [name, answer(question, place)] as const);
-  return { scenario, answers: Object.fromEntries(answers) };
+  return { ...belongs, answers: Object.fromEntries(answers) };
 }

@@ -13,9 +13,9 @@ const rows = remembered(stillRows);
 export const stills: FigurePiece<StillsQuestions> = {
   asks: stillsAsks,
   cautions: ['spout'],
-  draw: ({ common, units, specs }, now) => ({
+  draw: ({ units, specs }, now) => ({
     figure: stillMultiples,
-    rows: rows(now, ownStills(common), units, specs),
+    rows: rows(now, ownStills(now.common), units, specs),
   }),
   words: (here) => {
     const own = ownStills(here.common);

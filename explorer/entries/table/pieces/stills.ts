@@ -17,6 +17,6 @@ const weakKettle = caution(
 
 export const stillsTable: Piece<StillsQuestions> = {
   asks: stillsAsks,
-  view: ({ common, units, specs }, now) => recoveredTable(now, results(now), ownStills(common), units, specs),
+  view: ({ units, specs }, now) => recoveredTable(now, results(now), ownStills(now.common), units, specs),
   notes: () => weakKettle,
 };

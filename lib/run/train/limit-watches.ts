@@ -101,7 +101,6 @@ function plates({ still, power_W }: LimitedProblem, run: TrainSolution): Watch[]
 
 function packing({ column }: Still, run: TrainSolution): Watch[] {
   if (column.kind !== 'packing') return [];
-  const width = run.holders.length;
   const first = run.holders.findIndex(({ kind }) => kind === 'packing');
   return [
     {

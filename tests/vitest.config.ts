@@ -6,6 +6,9 @@ import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { launchOptions } from './support/browser.mjs';
 
+// Numbers are written as the reader's system writes them; the tests read them as an English one does.
+process.env.LC_ALL = 'en_GB.UTF-8';
+
 const inBrowser = '**/*.browser.test.ts';
 const noBenchmarks = { include: [] };
 
@@ -53,7 +56,7 @@ export default defineConfig({
             enabled: true,
             headless: true,
             screenshotFailures: false,
-            provider: playwright({ launchOptions: launchOptions() }),
+            provider: playwright({ launchOptions: launchOptions(), contextOptions: { locale: 'en-GB' } }),
             instances: [{ browser: 'chromium' }],
           },
         },

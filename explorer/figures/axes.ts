@@ -1,7 +1,7 @@
 // Axes in shown units: round domains, a few ticks, formats; and pixels per shown unit for placing words.
 
 import { scaleLinear } from 'd3-scale';
-import { grouped, joined, trimmed } from '../text/format.js';
+import { fixed, grouped, joined, trimmed } from '../text/format.js';
 import type { Axis, Column, FigureUnits, ShownQuantity } from './figure.js';
 
 /** An axis from `low` to `high`, widened to round numbers of about `steps` steps, with about `ticks` ticks. */
@@ -30,7 +30,7 @@ export function fixedAxis(
 ): Axis {
   const ticks: number[] = [];
   for (let k = Math.ceil(domain[0] / step - 1e-6); k * step <= domain[1] + step * 1e-6; k++) ticks.push(k * step);
-  return { ...words, domain, ticks, tickText: (shown) => shown.toFixed(decimals) };
+  return { ...words, domain, ticks, tickText: (shown) => fixed(shown, decimals) };
 }
 
 /** Axis of collected volume or of time, shared by all figures of a run. */

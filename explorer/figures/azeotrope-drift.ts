@@ -5,6 +5,7 @@ import { fixedAxis } from './axes.js';
 import { valueAt } from './columns.js';
 import type { Axis, CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace, ShownQuantity } from './figure.js';
 import type { DriftRow, DriftRows, MeasuredAzeotropeRow } from './rows.js';
+import { fixed } from '../text/format.js';
 
 /** Height of the plot rectangle, px. */
 const height = { wide: 330, narrow: 300 };
@@ -210,15 +211,15 @@ function table({ line, measured, pressure, units }: DriftRows): DataTable {
     rows: [
       ...line.map((row) => [
         pressure.text(row.pressure_Pa),
-        row.moleFraction.toFixed(4),
-        row.error.toFixed(4),
-        strength.toShown(row.strength).toFixed(2),
-        temperature.toShown(row.temperature_K).toFixed(2),
+        fixed(row.moleFraction, 4),
+        fixed(row.error, 4),
+        fixed(strength.toShown(row.strength), 2),
+        fixed(temperature.toShown(row.temperature_K), 2),
         row.extrapolated ? 'the model, extrapolated' : 'the model',
       ]),
       ...measured.map((point) => [
         pressure.text(point.pressure_Pa),
-        point.moleFraction.toFixed(4),
+        fixed(point.moleFraction, 4),
         '',
         '',
         '',
@@ -232,7 +233,7 @@ function describe({ line, end_Pa, measured, pressure, at }: DriftRows): string {
   const first = line[0];
   const last = line.at(-1);
   const from = (row: DriftRow): string =>
-    `${row.moleFraction.toFixed(3)} at ${pressure.withUnit(row.pressure_Pa)}${row.extrapolated ? ', extrapolated' : ''}`;
+    `${fixed(row.moleFraction, 3)} at ${pressure.withUnit(row.pressure_Pa)}${row.extrapolated ? ', extrapolated' : ''}`;
   const ends = first === undefined || last === undefined ? 'no azeotrope' : `from ${from(first)} to ${from(last)}`;
   const gone = end_Pa === null ? '' : `; below ${pressure.withUnit(end_Pa)} there is none`;
   return `Mole fraction of alcohol in the azeotrope against pressure, ${ends}${gone}; beside the line ${measured.length} published points; yours is ${pressure.withUnit(at)}.`;

@@ -5,6 +5,7 @@ import { extentOf, fixedAxis, roundAxis } from './axes.js';
 import { pick, thinned, valueAt } from './columns.js';
 import type { CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
 import type { BoilingDiagramRows } from './rows.js';
+import { fixed } from '../text/format.js';
 
 const tableRows = 21;
 
@@ -96,9 +97,9 @@ function table(rows: BoilingDiagramRows): DataTable {
       { title: 'alcohol in the vapour', unit: 'mole fraction' },
     ],
     rows: thinned(curve.temperature_K.length, tableRows).map((i) => [
-      units.temperature.toShown(curve.temperature_K[i]!).toFixed(2),
-      curve.liquidMoleFraction[i]!.toFixed(4),
-      curve.vapourMoleFraction[i]!.toFixed(4),
+      fixed(units.temperature.toShown(curve.temperature_K[i]!), 2),
+      fixed(curve.liquidMoleFraction[i]!, 4),
+      fixed(curve.vapourMoleFraction[i]!, 4),
     ]),
   };
 }
@@ -110,7 +111,7 @@ function describe(rows: BoilingDiagramRows): string {
   const lowest =
     rows.azeotrope === null
       ? 'there is no azeotrope'
-      : `lowest at the azeotrope, ${withUnit(rows.azeotrope.temperature_K)} at mole fraction ${rows.azeotrope.moleFraction.toFixed(3)}`;
+      : `lowest at the azeotrope, ${withUnit(rows.azeotrope.temperature_K)} at mole fraction ${fixed(rows.azeotrope.moleFraction, 3)}`;
   const ends = `water ${withUnit(t[0] ?? NaN)}, alcohol ${withUnit(t[t.length - 1] ?? NaN)}`;
   return `Boiling temperature against mole fraction of alcohol: ${[ends, ...points].join(', ')}; ${lowest}.`;
 }

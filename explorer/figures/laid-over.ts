@@ -5,6 +5,7 @@ import { valueAt } from './columns.js';
 import type { CurveName, DataTable, Drawing, Figure, FigureUnits, Mark, NamePlace } from './figure.js';
 import type { AzeotropeRow, CurveRows, MeasuredRows, ModelRows, StaircaseDiagramRows } from './rows.js';
 import { cornerWindow } from './last-corner-window.js';
+import { fixed } from '../text/format.js';
 
 /** Rows of a figure with what is laid over it. */
 export interface LaidOver<Rows> {
@@ -22,8 +23,8 @@ export function vapourPointsOver<Rows>(figure: Figure<Rows>): Figure<LaidOver<Ro
     }));
     return over(figure(under, size), marks, measured, (set, i) => [
       'measured',
-      set.liquidMoleFraction[i]!.toFixed(4),
-      set.vapourMoleFraction[i]!.toFixed(4),
+      fixed(set.liquidMoleFraction[i]!, 4),
+      fixed(set.vapourMoleFraction[i]!, 4),
       '',
     ]);
   };
@@ -43,9 +44,9 @@ export function boilingPointsOver<Rows extends { readonly units: FigureUnits }>(
       ];
     });
     return over(figure(under, size), marks, measured, (set, i) => [
-      toShown(set.temperature_K[i]!).toFixed(2),
-      set.liquidMoleFraction[i]!.toFixed(4),
-      set.vapourMoleFraction[i]!.toFixed(4),
+      fixed(toShown(set.temperature_K[i]!), 2),
+      fixed(set.liquidMoleFraction[i]!, 4),
+      fixed(set.vapourMoleFraction[i]!, 4),
     ]);
   };
 }
@@ -67,7 +68,7 @@ export function modelsOver(
         : nameOf(model.label, model.azeotrope, under.units, window, false),
     );
     const said = models.map(({ label, azeotrope }) =>
-      azeotrope === null ? `${label} knows none` : `${label} puts it at ${azeotrope.moleFraction.toFixed(4)}`,
+      azeotrope === null ? `${label} knows none` : `${label} puts it at ${fixed(azeotrope.moleFraction, 4)}`,
     );
     return {
       ...drawing,
@@ -104,7 +105,7 @@ function nameOf(
   window: readonly [number, number],
   bold: boolean,
 ): CurveName {
-  const text = `${label} ${units.strength.toShown(strength).toFixed(2)}`;
+  const text = `${label} ${fixed(units.strength.toShown(strength), 2)}`;
   const places: NamePlace[] = [
     ...[-12, -16].map((dy): NamePlace => ({ x: at, y: at, dx: -14, dy, anchor: 'end' })),
     ...[26, 34, 44, 56, 70].map((dy): NamePlace => ({ x: window[1], y: at, dx: -8, dy, anchor: 'end' })),

@@ -5,6 +5,7 @@ import type { CurveName, Drawing, FigureSize, Mark, NamePlace, RightScale } from
 import { cornerSide, cornerWindow } from './last-corner-window.js';
 import type { StaircaseDiagramRows } from './rows.js';
 import { staircaseMarks, staircaseTable } from './staircase-marks.js';
+import { fixed } from '../text/format.js';
 
 /** Px kept free between labels of the right-hand scale. */
 const scaleGap = 18;
@@ -68,7 +69,7 @@ function stepNames(
     .filter((k) => k >= 0 && vapour[k]! > window[0] && vapour[k]! < window[1])
     .map((k) => ({
       key: `step ${k + 1}`,
-      text: `${step}${k + 1} at ${rows.units.strength.toShown(strength[k]!).toFixed(2)}`,
+      text: `${step}${k + 1} at ${fixed(rows.units.strength.toShown(strength[k]!), 2)}`,
       hand: 'ink' as const,
       bold: false,
       optional: true,
@@ -107,6 +108,6 @@ function describe(rows: StaircaseDiagramRows, window: readonly [number, number])
   const stop =
     rows.azeotrope === null
       ? 'there is no azeotrope'
-      : `the steps stop at the azeotrope, mole fraction ${rows.azeotrope.moleFraction.toFixed(4)}, ${rows.units.strength.withUnit(rows.azeotrope.strength)}`;
-  return `The corner of the diagram from ${window[0].toFixed(2)} to ${window[1].toFixed(2)} mole fraction, ${inside} steps end in it${reached}; ${stop}.`;
+      : `the steps stop at the azeotrope, mole fraction ${fixed(rows.azeotrope.moleFraction, 4)}, ${rows.units.strength.withUnit(rows.azeotrope.strength)}`;
+  return `The corner of the diagram from ${fixed(window[0], 2)} to ${fixed(window[1], 2)} mole fraction, ${inside} steps end in it${reached}; ${stop}.`;
 }

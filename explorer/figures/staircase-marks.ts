@@ -3,6 +3,7 @@
 
 import type { Column, DataTable, Mark } from './figure.js';
 import type { StaircaseDiagramRows, StaircaseRows } from './rows.js';
+import { fixed } from '../text/format.js';
 
 /** Corners of the staircase from the x axis up: each step rises to the curve, then goes over to the next liquid. */
 export function corners(staircase: StaircaseRows): { readonly x: number[]; readonly y: number[] } {
@@ -51,9 +52,9 @@ export function staircaseTable(rows: StaircaseDiagramRows): DataTable {
     ],
     rows: Array.from(staircase.strength, (strength, k) => [
       k === 0 ? '1, the kettle' : String(k + 1),
-      (staircase.liquidMoleFraction[k] ?? NaN).toFixed(4),
-      (staircase.vapourMoleFraction[k] ?? NaN).toFixed(4),
-      units.strength.toShown(strength).toFixed(2),
+      fixed(staircase.liquidMoleFraction[k] ?? NaN, 4),
+      fixed(staircase.vapourMoleFraction[k] ?? NaN, 4),
+      fixed(units.strength.toShown(strength), 2),
     ]),
   };
 }

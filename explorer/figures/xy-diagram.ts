@@ -7,6 +7,7 @@ import { cornerWindow } from './last-corner-window.js';
 import type { StaircaseDiagramRows } from './rows.js';
 import { staircaseMarks, staircaseTable } from './staircase-marks.js';
 import { valueAt } from './columns.js';
+import { fixed } from '../text/format.js';
 
 const x = fixedAxis({ title: 'alcohol in the liquid', unit: 'mole fraction' }, [0, 1], 0.2, 1);
 const y = fixedAxis({ title: 'Alcohol in the vapour', unit: 'mole fraction' }, [0, 1], 0.2, 1);
@@ -108,6 +109,6 @@ function describe(rows: StaircaseDiagramRows): string {
   const stop =
     rows.azeotrope === null
       ? 'the curve stays above the diagonal to the end'
-      : `curve and diagonal meet at a mole fraction of ${rows.azeotrope.moleFraction.toFixed(3)}`;
+      : `curve and diagonal meet at a mole fraction of ${fixed(rows.azeotrope.moleFraction, 3)}`;
   return `Alcohol in the vapour against alcohol in the liquid, mole fractions; from a kettle of ${withUnit(rows.kettleStrength)} the staircase climbs in ${steps.length} steps${first}; ${stop}.`;
 }

@@ -1,23 +1,24 @@
 // Numbers as text. Fixed decimals in read-outs and tables, so that columns line up; trimmed ones in
-// sentences. A true minus sign; a decimal point; a thin space
-// between thousands from five digits on.
+// sentences. A true minus sign; the reader's decimal mark; a thin space between thousands from five digits on.
+
+import { decimalMark } from './locale.js';
 
 /** '92.2', '18\u2009767': always so many decimals. */
-export function fixed(value: number, decimals: number): string {
+export function fixed(value: number, decimals: number, mark = decimalMark): string {
   const text = value.toFixed(decimals);
-  return grouped((Number(text) === 0 ? text.replace('-', '') : text).replace('-', '−'));
+  return grouped((Number(text) === 0 ? text.replace('-', '') : text).replace('-', '−').replace('.', mark));
 }
 
-/** A thin space between thousands where there are five digits or more before the point. */
+/** A thin space between thousands where there are five digits or more before the decimal mark. */
 export function grouped(text: string): string {
-  const whole = /\d{5,}/u.exec(text.split('.', 1)[0]!)?.[0];
+  const whole = /\d{5,}/u.exec(text.split(/[.,]/u, 1)[0]!)?.[0];
   return whole === undefined ? text : text.replace(whole, whole.replace(/\B(?=(\d{3})+$)/gu, '\u2009'));
 }
 
 /** '9.5', '120': at most so many decimals, none that say nothing. */
-export function trimmed(value: number, decimals: number): string {
-  const text = fixed(value, decimals);
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+export function trimmed(value: number, decimals: number, mark = decimalMark): string {
+  const text = fixed(value, decimals, mark);
+  return text.includes(mark) ? text.replace(/[.,]?0+$/, '') : text;
 }
 
 /** A number and its unit, which never part: no-break space before words, none before a degree sign's unit. */

@@ -21,7 +21,7 @@ export function correctionOf(spec: NumberSpec, fault: NumberFault, inUse: number
     case 'tooLow':
       return says(`${spec.tooLow}: ${range}.`);
     case 'ambiguousComma':
-      return says(`may be thousands or a decimal: write it without the comma, or with a point.`);
+      return says(`may be thousands or a decimal: write it without the mark, or with the other one.`);
     case 'unknownUnit':
       return says(`has a unit that does not fit here: a number in${unit.replace(/\u00a0plates/u, ' plates')} will do.`);
     case 'empty':

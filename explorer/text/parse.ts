@@ -2,6 +2,7 @@
 // read by the small table; a unit that table does not know is for the formula engine (asked by the blank).
 
 import type { Reading } from '../components/number/number-spec.js';
+import { decimalMark, type DecimalMark } from './locale.js';
 
 /** What a number may be typed as. */
 export interface Readable {
@@ -16,12 +17,12 @@ export interface Readable {
 const numberThenUnit = /^([+−-]?[\d.,'’ ]*\d[.,]?)\s*(\D.*)?$/u;
 
 /** What `text` says. */
-export function readText(text: string, readable: Readable): Reading {
+export function readText(text: string, readable: Readable, mark: DecimalMark = decimalMark): Reading {
   const cleaned = text.replace(/[\s\u00a0\u2009\u202f]+/gu, ' ').trim();
   if (cleaned === '') return { kind: 'refused', reason: 'empty' };
   const match = numberThenUnit.exec(cleaned.startsWith('.') || cleaned.startsWith(',') ? `0${cleaned}` : cleaned);
   if (match === null) return { kind: 'refused', reason: 'noNumber' };
-  const number = readNumber(match[1] ?? '');
+  const number = readNumber(match[1] ?? '', mark);
   if (number === undefined) return { kind: 'refused', reason: 'noNumber' };
   if (number === 'ambiguous') return { kind: 'refused', reason: 'ambiguousComma' };
   const unit = match[2];
@@ -38,9 +39,10 @@ export function plainUnit(unit: string): string {
 
 /**
  * A number with a decimal point or a decimal comma. Marks between thousands are read where they can mean
- * nothing else ('18 767', '1,234.5'); '1,234' could be either and is refused.
+ * nothing else ('18 767', '1,234.5'). One mark before three digits ('1,234') is decimal where it is the reader's own
+ * decimal mark; the other could be either and is refused.
  */
-function readNumber(text: string): number | 'ambiguous' | undefined {
+function readNumber(text: string, mark: DecimalMark): number | 'ambiguous' | undefined {
   const sign = /^[−-]/u.test(text) ? -1 : 1;
   const digits = text.replace(/^[+−-]/u, '').replace(/[.,]$/u, '');
   if (/^[1-9]\d{0,2}(?:[ '’]\d{3})+(?:[.,]\d+)?$/u.test(digits)) {
@@ -50,6 +52,7 @@ function readNumber(text: string): number | 'ambiguous' | undefined {
   if (/^[1-9]\d{0,2}(?:\.\d{3})+,\d+$/u.test(digits)) {
     return sign * Number(digits.replaceAll('.', '').replace(',', '.'));
   }
-  if (/^[1-9]\d{0,2}(?:,\d{3})+$/u.test(digits)) return 'ambiguous';
+  const thousands = mark === '.' ? /^[1-9]\d{0,2}(?:,\d{3})+$/u : /^[1-9]\d{0,2}(?:\.\d{3})+$/u;
+  if (thousands.test(digits)) return 'ambiguous';
   return /^\d+(?:[.,]\d+)?$/u.test(digits) ? sign * Number(digits.replace(',', '.')) : undefined;
 }

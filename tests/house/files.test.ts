@@ -53,6 +53,17 @@ describe('the package', () => {
   });
 });
 
+describe('numbers on the page', () => {
+  // Lengths in a drawing, addresses, files and powers of units are not read as numbers.
+  const notRead =
+    /^explorer\/(text\/format\.ts|components\/(figure\/point-shapes|still\/still-painter)\.ts|state\/address\.ts|keep\/reading\.ts|formula\/unit-words\.ts)$/;
+
+  it('are written by explorer/text, with the reader’s decimal mark', () => {
+    const own = filesUnder('explorer', /\.ts$/).filter((path) => /\.toFixed\(|toLocaleString\(/.test(read(path)));
+    expect(own.filter((path) => !notRead.test(path))).toEqual([]);
+  });
+});
+
 describe('constants', () => {
   // A pressure that somebody measured at is no constant: the points laid over the curves hold some of 1 atm.
   const homes = /^(lib\/(constants\.ts|units\/|data\/)|explorer\/state\/measured-points\.ts$)/;

@@ -8,6 +8,7 @@ import type { UnitSystem } from '../../text/unit-systems.js';
 import { measureOf } from '../../state/course-questions.js';
 import { positionIn, readAt } from '../../state/run-results.js';
 import type { EquilibriumAnswer, RunAnswer, RunQuestion } from '../../worker/questions.js';
+import { fixed } from '../../text/format.js';
 
 export const kettleCaution =
   'A kettle at the boil scalds and its vapour lights. Keep flame away, let fresh air in, never close a heated still, and never let it run below its heating surface. Local codes and the maker’s instructions come first.';
@@ -34,13 +35,13 @@ export function round(strength: number, units: UnitSystem): string {
 export function degrees(kelvin: number, { temperature }: UnitSystem): string {
   const base = toSI(0, '°C');
   const size = Math.abs(temperature.toShown(base + kelvin) - temperature.toShown(base));
-  return `${size.toFixed(1)}\u00a0${temperature.unit}`;
+  return `${fixed(size, 1)}\u00a0${temperature.unit}`;
 }
 
 /** How much a strength differs from another, in the unit shown, without its sign. */
 export function gain(from: number, to: number, { strength }: UnitSystem): string {
   const size = Math.abs(strength.toShown(to) - strength.toShown(from));
-  return `${size < 1 ? size.toFixed(2) : size.toFixed(1)}\u00a0${strength.unit.replaceAll(' ', '\u00a0')}`;
+  return `${size < 1 ? fixed(size, 2) : fixed(size, 1)}\u00a0${strength.unit.replaceAll(' ', '\u00a0')}`;
 }
 
 /** What the spout reads when the first measure is in, % vol / 100: later than what the holding left behind. */

@@ -9,6 +9,7 @@ import {
   percent,
   trimmed,
 } from '../../../explorer/text/format.js';
+import { decimalMarkOf } from '../../../explorer/text/locale.js';
 
 describe('numbers as text', () => {
   it('keep their decimals in read-outs and lose those that say nothing in sentences', () => {
@@ -30,6 +31,21 @@ describe('numbers as text', () => {
     expect(fixed(-1.25, 1)).toBe('−1.3');
     expect(fixed(-0.01, 1)).toBe('0.0');
     expect(trimmed(-0.01, 1)).toBe('0');
+  });
+
+  it('have a decimal comma where the reader writes one, and the thin space all the same', () => {
+    expect(fixed(-18_767.25, 2, ',')).toBe('−18\u2009767,25');
+    expect(trimmed(9.5, 2, ',')).toBe('9,5');
+    expect(trimmed(120, 2, ',')).toBe('120');
+    expect(['en-GB', 'en-US', 'de-DE', 'fr-FR', 'es-ES', 'de-CH', 'ar-EG'].map(decimalMarkOf)).toEqual([
+      '.',
+      '.',
+      ',',
+      ',',
+      ',',
+      '.',
+      '.',
+    ]);
   });
 
   it('never part from their unit', () => {

@@ -2,6 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { fixed } from '../../../explorer/text/format.js';
+import type { DecimalMark } from '../../../explorer/text/locale.js';
 import { readText, type Readable } from '../../../explorer/text/parse.js';
 
 const plain: Readable = {
@@ -44,6 +46,23 @@ describe('a typed text', () => {
     ['3 furlongs', 'unknownUnit'],
   ])("'%s' is refused: %s", (text, reason) => {
     expect(readText(text, plain)).toEqual({ kind: 'refused', reason });
+  });
+
+  it('with one mark before three digits is decimal where it is the reader’s own mark, and refused where it is not', () => {
+    expect(readText('1,234', plain, ',')).toEqual({ kind: 'value', si: 1.234 });
+    expect(readText('18.767', plain, ',')).toEqual({ kind: 'refused', reason: 'ambiguousComma' });
+    expect(readText('18.767', plain, '.')).toEqual({ kind: 'value', si: 18.767 });
+    expect(readText('1.2', plain, ',')).toEqual({ kind: 'value', si: 1.2 });
+  });
+
+  it('is read back as it was written, with either mark', () => {
+    const numbers = fc.tuple(fc.integer({ min: -9_999_999, max: 9_999_999 }), fc.integer({ min: 0, max: 4 }));
+    fc.assert(
+      fc.property(numbers, fc.constantFrom<DecimalMark>('.', ','), ([digits, decimals], mark) => {
+        const value = digits / 10 ** decimals;
+        expect(readText(fixed(value, decimals, mark), plain, mark)).toEqual({ kind: 'value', si: value });
+      }),
+    );
   });
 
   it('with a unit of the small table is read in that unit, however it is spelt', () => {

@@ -14,7 +14,7 @@ export function ownStills(common: Common | undefined): readonly OwnStill[] {
   if (!Array.isArray(kept)) return none;
   const stills = kept as readonly Json[];
   const sound = stills.length <= mostOwnStills && stills.every(isStill);
-  return sound ? (kept as unknown as readonly OwnStill[]) : none;
+  return sound ? kept : none;
 }
 
 /** What the pieces of the page ask; the same record for the same numbers and stills. */

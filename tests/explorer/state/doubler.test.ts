@@ -8,9 +8,9 @@ import { parameterOf, startingScenario } from '../../../explorer/state/parameter
 import { type Scenario, withNumber } from '../../../explorer/state/scenario.js';
 
 const system = createEthanolWater();
-const names = ['pot', 'doubler', 'water', 'otherwise', 'lowWines', 'feints', 'heads', 'retorts'] as const;
+type RunName = 'pot' | 'doubler' | 'water' | 'otherwise' | 'lowWines' | 'feints' | 'heads' | 'retorts';
 
-function run(name: (typeof names)[number], scenario: Scenario = startingScenario): TrainSolution {
+function run(name: RunName, scenario: Scenario = startingScenario): TrainSolution {
   const questions: DoublerQuestions = doublerQuestions(scenario);
   return solve(questions[name].problem, system);
 }

@@ -30,7 +30,7 @@ const solver = createSolver(system);
 const atm = toSI(1, 'atm');
 const slice = system.curve(DEFAULT_ACTIVITY).at(atm);
 
-function given(lesson: Lesson, scenario: Scenario = startingScenario, units = unitSystems.metric): Given<Asks> {
+function given(lesson: Lesson, scenario: Scenario = startingScenario, units = unitSystems.metric): Given {
   const asked = lesson.asks(scenario);
   const reply = solver(Object.values(asked));
   if (reply.kind !== 'answered') throw new Error('the solver refused a lesson');

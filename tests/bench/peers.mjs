@@ -9,7 +9,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { largestDifference } from './yardstick.mjs';
 
-const folder = fileURLToPath(new URL('peers/', import.meta.url));
+/** Where the peers' sources stand. */
+export const folder = fileURLToPath(new URL('peers/', import.meta.url));
 const CVODE_SWEEP = ['1e-5', '1e-6', '5e-7', '3e-7', '2e-7', '1e-7', '5e-8', '3e-8', '1e-8'];
 const SCIPY_SWEEP = ['1e-5', '1e-6', '3e-7', '1e-7', '3e-8'];
 const SCIPY_NAMES = {
@@ -57,11 +58,13 @@ function row(name, [tolerance, least, median, steps, sides, ...spout], reference
   return { name, tolerance: Number(tolerance), ms: Number(median), least: Number(least), error, work };
 }
 
-function compile(args) {
+/** Compiles a peer in C. */
+export function compile(args) {
   execFileSync('cc', ['-O3', '-march=native', ...args], { stdio: 'pipe' });
 }
 
-function lines(program, args) {
+/** What a program prints, line by line, in words. */
+export function lines(program, args) {
   const options = { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 1 << 24 };
   return execFileSync(program, args, options)
     .trim()
@@ -70,7 +73,7 @@ function lines(program, args) {
 }
 
 /** Runs `work`; where it fails and we are root on Debian, installs the packages and tries once more; else notes it. */
-function attempt(notes, name, packages, work) {
+export function attempt(notes, name, packages, work) {
   try {
     work();
     return;

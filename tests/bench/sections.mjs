@@ -5,6 +5,7 @@ import { allocation } from './sections/allocation.mjs';
 import { batch } from './sections/batch.mjs';
 import { calls } from './sections/calls.mjs';
 import { perPlate } from './sections/per-plate.mjs';
+import { train } from './sections/train.mjs';
 import { yardstick } from './sections/yardstick.mjs';
 
-export const SECTIONS = [yardstick, perPlate, batch, calls, allocation];
+export const SECTIONS = [yardstick, perPlate, train, batch, calls, allocation];

@@ -1,10 +1,10 @@
 // Which integrator suits which stretch of a run. While a still warms up and fills, its equations have many corners, one for every
 // holder that begins to boil or to run over: a one-step method takes them best. Once everything boils and runs, a run is smooth
-// for hours, and a multistep method needs less work for the same error. Order 4, not 5: liquid that runs from plate to plate makes modes
-// that swing, where order 5 is unstable. Measured in docs/benchmarks.md.
+// for hours, and a multistep method needs less work for the same error: of order 5, which leaves that order by itself where liquid that runs
+// from plate to plate makes modes that swing. Measured in docs/benchmarks.md.
 
 import { createIntegrator, type StiffIntegrator } from '../../numerics/stiff/integrate.js';
-import { BDF4 } from '../../numerics/stiff/multistep-step.js';
+import { BDF5 } from '../../numerics/stiff/multistep-step.js';
 import { RODAS4 } from '../../numerics/stiff/rodas4.js';
 import type { StiffMethod } from '../../numerics/stiff/stiff-method.js';
 import type { SolveStatistics } from '../solution.js';
@@ -27,7 +27,7 @@ export class TrainMethods {
 
   /** The integrator for a stretch that begins at this moment. */
   suiting(moment: TrainState): StiffIntegrator {
-    const method = moment.settled ? BDF4 : RODAS4;
+    const method = moment.settled ? BDF5 : RODAS4;
     const made = this.#made.get(method) ?? createIntegrator(this.#equations, method);
     this.#made.set(method, made);
     return made;

@@ -66,8 +66,9 @@ export default defineConfig({
         test: {
           name: 'journeys',
           environment: 'node',
-          // Journeys wait for the browser more than they work.
+          // Journeys wait for the browser more than they work. They come after the others: a project with workers of its own needs a turn of its own.
           maxWorkers: 2,
+          sequence: { groupOrder: 1 },
           include: ['tests/journeys/**/*.test.ts'],
           benchmark: noBenchmarks,
           globalSetup: fileURLToPath(new URL('support/serve-explorer.ts', import.meta.url)),

@@ -41,7 +41,7 @@ export function evaluateAt(line: ReadLine, argument: Value, names: Names): Value
 
 function compute(node: FormulaNode, names: Names, budget: Budget): Value {
   if (++budget.steps > limits.steps) {
-    const wrong = `This takes more than ${limits.steps.toLocaleString('en')} steps`;
+    const wrong = `This takes more than ${limits.steps / 1000} thousand steps`;
     throw new FormulaError('tooMuch', null, wrong, 'functions that use functions multiply: use fewer');
   }
   if (++budget.depth > limits.depth) {

@@ -2,6 +2,7 @@
 // time, and ends it when a line takes too long: that line is told so and left out until its text changes, a new
 // worker computes the rest.
 
+import type { ListedFunction } from './functions/registry.js';
 import { limits } from './limits.js';
 import type { FormulaAsk, FormulaReply, FormulaSheet } from './sheet.js';
 import { curveKey, stoppedFault, textBehind } from './stopped.js';
@@ -12,7 +13,7 @@ export interface ToWorker {
 }
 
 export type ToPage =
-  | { readonly is: 'ready' }
+  | { readonly is: 'ready'; readonly functions: readonly ListedFunction[] }
   | { readonly is: 'began'; readonly turn: number; readonly key: string }
   | { readonly is: 'reply'; readonly turn: number; readonly reply: FormulaReply };
 
@@ -27,6 +28,8 @@ export interface FormulaWorker {
 export interface FormulaEngine {
   /** What a page of formulas comes to; asks are answered one after the other. Rejected where it cannot be loaded. */
   readonly answer: (ask: FormulaAsk) => Promise<FormulaReply>;
+  /** The functions formulas may use; undefined until the engine has been loaded. */
+  readonly functions: () => readonly ListedFunction[] | undefined;
   /** Ends the worker; a later ask starts it again. */
   readonly close: () => void;
 }
@@ -43,6 +46,7 @@ export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngi
   let worker: Promise<FormulaWorker> | undefined;
   let running: FormulaWorker | undefined;
   let turn = 0;
+  let functions: readonly ListedFunction[] | undefined;
   let queue: Promise<unknown> = Promise.resolve();
   /** Text behind what was stopped, by key of the line or curve. */
   const stopped = new Map<string, string>();
@@ -55,7 +59,9 @@ export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngi
 
   /** The reply, or the key of what took too long. */
   const once = async (ask: FormulaAsk): Promise<FormulaReply | string> => {
-    worker ??= loaded(start());
+    worker ??= loaded(start(), (listed) => {
+      functions = listed;
+    });
     worker.catch(end);
     const able = await worker;
     running = able;
@@ -90,6 +96,7 @@ export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngi
       queue = next.catch(() => undefined);
       return next;
     },
+    functions: () => functions,
     close: end,
   };
 }
@@ -104,7 +111,7 @@ const usual: EngineOptions = {
 const grace_ms = 50;
 
 /** A worker once it has said that it is there. */
-function loaded(worker: FormulaWorker): Promise<FormulaWorker> {
+function loaded(worker: FormulaWorker, tell: (functions: readonly ListedFunction[]) => void): Promise<FormulaWorker> {
   return new Promise((resolve, reject) => {
     const fail = (): void => {
       clearTimeout(timer);
@@ -116,6 +123,7 @@ function loaded(worker: FormulaWorker): Promise<FormulaWorker> {
     worker.onmessage = ({ data }) => {
       if (data.is !== 'ready') return;
       clearTimeout(timer);
+      tell(data.functions);
       resolve(worker);
     };
   });

@@ -1,6 +1,7 @@
 // The formula engine off the page's thread. It tells what it works on, so that the page knows what to stop.
 
 import { answer } from './answer.js';
+import { listedFunctions } from './functions/registry.js';
 import type { ToPage, ToWorker } from './formula-client.js';
 
 const post = (message: ToPage): void => (self as unknown as Worker).postMessage(message);
@@ -10,4 +11,4 @@ addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
   post({ is: 'reply', turn: data.turn, reply });
 });
 
-post({ is: 'ready' });
+post({ is: 'ready', functions: listedFunctions });

@@ -59,7 +59,7 @@ export function countOf(unit: Unit): number {
 
 function raised(name: string, power: number): string {
   if (power === 1) return name;
-  const digits = String(Number(power.toFixed(3)));
+  const digits = String(Number(power.toPrecision(3)));
   if (!/^-?\d+$/u.test(digits)) return `${name}^${digits}`;
   return `${name}${digits.replace(/./gu, (digit) => (digit === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]!))}`;
 }

@@ -92,7 +92,7 @@ export class PageEditing {
   edit(id: string): void {
     const closing = this.isEditing(id);
     this.#set(closing ? null : { kind: 'entry', id });
-    this.#focusAfter(closing ? `${here(id)} [data-do=edit]` : '.entry-editor :is(textarea, select, input)');
+    this.#focusAfter(closing ? `${here(id)} [data-do=edit]` : firstField(id));
   }
 
   editHead(): void {
@@ -121,7 +121,7 @@ export class PageEditing {
     });
     this.active = id;
     this.#set({ kind: 'entry', id });
-    this.#focusAfter('.entry-editor :is(textarea, select, input)');
+    this.#focusAfter(firstField(id));
   }
 
   move(id: string, called: string, by: -1 | 1): void {
@@ -195,4 +195,9 @@ export class PageEditing {
 
 function here(id: string): string {
   return `[data-entry='${CSS.escape(id)}']`;
+}
+
+/** Where writing begins: in the entry itself where it is written in place, else in its editor. */
+function firstField(id: string): string {
+  return `${here(id)} [data-writes], .entry-editor :is(textarea, select, input)`;
 }

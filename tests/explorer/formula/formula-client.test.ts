@@ -19,7 +19,7 @@ class StandIn implements FormulaWorker {
   readonly asked: ToWorker[] = [];
   constructor(whenLoaded: 'ready' | 'error' = 'ready') {
     setTimeout(() => {
-      if (whenLoaded === 'ready') this.#tell({ is: 'ready' });
+      if (whenLoaded === 'ready') this.#tell({ is: 'ready', functions: [] });
       else this.onerror?.({});
     }, 0);
   }

@@ -9,8 +9,8 @@ import { formulaUnits } from '../../../explorer/formula/units.js';
 import { builtNames } from '../../../explorer/formula/functions/registry.js';
 import { faultOf, last, resultsOf, sheetOf } from '../../support/formulas.js';
 
-/** Far below the second after which a line is stopped. */
-const atOnce_ms = 400;
+/** Milliseconds where nothing else runs; much of the machine may be at other work. None of these would end without limits. */
+const atOnce_ms = 3000;
 
 function timed<Result>(work: () => Result): Result {
   const began = performance.now();
@@ -135,7 +135,7 @@ describe('what is too much', () => {
       'f0(x) = x + 1',
       ...Array.from({ length: 60 }, (_, k) => `f${String(k + 1)}(x) = f${String(k)}(x) + f${String(k)}(x)`),
     ];
-    expect(timed(() => last(...doubling, 'f60(1)'))).toMatch(/^tooMuch: This takes more than 100,000 steps/u);
+    expect(timed(() => last(...doubling, 'f60(1)'))).toMatch(/^tooMuch: This takes more than 100 thousand steps/u);
     expect(last(...doubling, 'f5(1)')).toBe('64');
   });
 

@@ -1,0 +1,150 @@
+// The formulas of one page together: what they come to depends on each other. The book asks the engine when text,
+// numbers or units change, keeps the last good value of each, and offers named values to the other entries.
+
+import { startFormulas, type FormulaEngine } from '../../formula/formula-client.js';
+import type { ListedFunction } from '../../formula/functions/registry.js';
+import type { FormulaAsk, FormulaCurve, FormulaReply, FormulaResult } from '../../formula/sheet.js';
+import { newestWins, type Lane } from '../../worker/newest-wins.js';
+import type { Here } from '../entry.js';
+import { formulasIn, type FormulaData } from './data.js';
+import { offeredFrom } from './offered.js';
+import { numbersOf, type NamedNumber } from './page-names.js';
+import { valueText } from './value-text.js';
+
+type Drawn = Exclude<FormulaCurve['outcome'], { readonly fault: unknown }>;
+
+/** What is known of one formula. */
+export interface Known {
+  /** The last answer; undefined until there is one. Its text may be older than the one typed. */
+  readonly result: FormulaResult | undefined;
+  readonly curve: FormulaCurve | undefined;
+  /** The last good value as text, and the last good curve. */
+  readonly lastValue: string | null;
+  readonly lastCurve: { readonly against: string; readonly drawn: Drawn } | null;
+}
+
+const nothing: Known = { result: undefined, curve: undefined, lastValue: null, lastCurve: null };
+
+/** One for all pages: a worker is costly and formulas are quick. */
+const oneEngine = startFormulas();
+
+export class FormulaBook {
+  readonly #engine: FormulaEngine;
+  readonly #known = new Map<string, Known>();
+  readonly #heres = new Map<string, Here<FormulaData>>();
+  readonly #lane: Lane<FormulaAsk>;
+  #asked = '';
+  #failed = false;
+
+  constructor(engine: FormulaEngine = oneEngine) {
+    this.#engine = engine;
+    this.#lane = newestWins(
+      (ask) => this.#engine.answer(ask),
+      (reply) => this.#receive(reply),
+      () => this.#fail(),
+    );
+  }
+
+  /** Whether the engine could not be loaded. */
+  get failed(): boolean {
+    return this.#failed;
+  }
+
+  /** Undefined until the engine has been loaded. */
+  get functions(): readonly ListedFunction[] | undefined {
+    return this.#engine.functions();
+  }
+
+  /** Takes note of an entry as it is drawn; asks when anything that formulas depend on has changed. */
+  see(here: Here<FormulaData>): Known {
+    this.#heres.set(here.id, here);
+    const ask = askOf(here);
+    const asked = JSON.stringify(ask);
+    if (asked !== this.#asked) {
+      this.#asked = asked;
+      this.#lane.request(ask);
+    }
+    return this.known(here.id);
+  }
+
+  known(id: string): Known {
+    return this.#known.get(id) ?? nothing;
+  }
+
+  /** Names a formula depends on that have a number to vary, directly or by way of other lines. */
+  against(id: string): readonly string[] {
+    const byName = new Map(this.#results().map((result) => [result.name, result]));
+    const names = new Set(this.known(id).result?.uses ?? []);
+    for (const name of names) for (const used of byName.get(name)?.uses ?? []) names.add(used);
+    return [...names].filter((name) => {
+      const outcome = byName.get(name)?.outcome;
+      return outcome === undefined || ('value' in outcome && outcome.value.is === 'number');
+    });
+  }
+
+  /** The other formulas with a name. */
+  namedLines(id: string): readonly { readonly name: string; readonly text: string; readonly value: string }[] {
+    return this.#results().flatMap(({ id: other, name, outcome }) => {
+      if (name === null || other === id) return [];
+      const text = this.#heres.get(other)?.data.text ?? '';
+      return [{ name, text, value: 'value' in outcome ? valueText(outcome.value) : 'has no value now' }];
+    });
+  }
+
+  #results(): readonly FormulaResult[] {
+    return [...this.#known.values()].flatMap(({ result }) => result ?? []);
+  }
+
+  #receive({ results, curves }: FormulaReply): void {
+    this.#failed = false;
+    const drawn = new Map(curves.map((curve) => [curve.id, curve]));
+    for (const result of results) {
+      const before = this.known(result.id);
+      const curve = drawn.get(result.id);
+      const { outcome } = result;
+      this.#known.set(result.id, {
+        result,
+        curve,
+        lastValue: 'value' in outcome ? valueText(outcome.value) : before.lastValue,
+        lastCurve:
+          curve === undefined || 'fault' in curve.outcome
+            ? before.lastCurve
+            : { against: curve.against, drawn: curve.outcome },
+      });
+      this.#heres.get(result.id)?.offer(offeredFrom(result));
+    }
+    this.#redraw();
+  }
+
+  #fail(): void {
+    this.#failed = true;
+    this.#asked = '';
+    this.#redraw();
+  }
+
+  #redraw(): void {
+    [...this.#heres.values()].at(-1)?.redraw();
+  }
+}
+
+/** Numbers of the page, without what formulas themselves offer. */
+export function numbersAt(here: Here<FormulaData>): readonly NamedNumber[] {
+  const formulas = new Set(formulasIn(here.entries).map(({ id }) => id));
+  return numbersOf(
+    here.scenario,
+    here.results.filter(({ entry }) => !formulas.has(entry)),
+  );
+}
+
+function askOf(here: Here<FormulaData>): FormulaAsk {
+  const formulas = formulasIn(here.entries);
+  return {
+    sheet: {
+      lines: formulas.map(({ id, data }) => ({ id, text: data.text })),
+      quantities: numbersAt(here).map(({ name, kind, si }) => ({ name, kind, si })),
+      units: here.units.name,
+      stopped: [],
+    },
+    curves: formulas.flatMap(({ id, data }) => (data.plot === null ? [] : [{ id, ...data.plot }])),
+  };
+}

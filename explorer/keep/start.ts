@@ -28,7 +28,10 @@ export async function startKeeping(book: Book, frame: Frame, address: string): P
   follow(book.store.get());
   frame.keeping = words;
   const show = (): void => {
-    frame.notebookName = keeping.notebook.name;
+    const { name } = keeping.notebook;
+    frame.notebookName = name;
+    // Beside the name of the book on paper.
+    document.documentElement.style.setProperty('--notebook-printed', name === '' ? "''" : JSON.stringify(` · ${name}`));
     notice.show(
       'keeping',
       noticeOf(keeping.state, () => book.goTo('notebooks')),

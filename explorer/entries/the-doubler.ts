@@ -1,8 +1,7 @@
 // 'The doubler' in words: what it does first, what it does later, what it is charged with, and two of them in series.
 
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import type { StrengthByStillRows } from '../figures/rows.js';
-import type { TimelineRows } from '../figures/timeline.js';
 import type { Answered } from './entry.js';
 import {
   type DoublerQuestions,
@@ -11,8 +10,7 @@ import {
   resultsOf,
   type DoublerResults,
 } from '../state/doubler.js';
-import { inventedParts } from '../state/invented-stills.js';
-import { holderRow, insideDoubler, type InsideDoubler } from '../state/inside-doubler.js';
+import { insideDoubler, type InsideDoubler } from '../state/inside-doubler.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
 import { numberWithUnit } from '../components/number/number-spec.js';
 import type { NumberSpecs } from '../state/number-specs.js';
@@ -56,89 +54,13 @@ export function doublerRows(now: Doubling, units: UnitSystem): StrengthByStillRo
   };
 }
 
-/** What goes on in the doubler along the clock. */
-export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
-  const run = now.answers.doubler.solution;
-  const { volume_m3, strength } = insideDoubler(run);
-  const { time_s } = run;
-  const brim = inventedParts.doublerRoom * now.scenario.doublerVolume;
-  return {
-    subject: 'Inside the doubler',
-    since: 'since lighting up',
-    panels: [
-      {
-        key: 'strength',
-        title: 'Strength',
-        quantity: units.strength,
-        height: 190,
-        takesIn: [0],
-        series: [
-          { key: 'spout', label: 'spout', hand: 'ink', weight: 'result', ...sinceFirstDrop(run) },
-          { key: 'held', label: 'in the doubler', hand: 'ink', weight: 'second', time_s, values: strength },
-        ],
-        levels: [],
-      },
-      {
-        key: 'level',
-        title: 'What it holds, hot',
-        quantity: units.volume,
-        height: 98,
-        takesIn: [0],
-        series: [{ key: 'held', label: 'in the doubler', hand: 'ink', weight: 'result', time_s, values: volume_m3 }],
-        levels: [{ key: 'brim', label: 'brim', hand: 'print', at: brim }],
-      },
-      {
-        key: 'temperature',
-        title: 'Temperature',
-        quantity: units.temperature,
-        height: 98,
-        takesIn: [],
-        series: [
-          {
-            key: 'doubler',
-            label: 'doubler',
-            hand: 'ink',
-            weight: 'result',
-            time_s,
-            values: holderRow(run, 'holderTemperature_K', 1),
-          },
-          { key: 'kettle', label: 'kettle', hand: 'ink', weight: 'second', time_s, values: run.kettleTemperature_K },
-        ],
-        levels: [],
-      },
-    ],
-    phases: phasesOf(now),
-    phasesIn: { panel: 'level', along: 'base' },
-    warnings: [],
-    units,
-  };
-}
-
-// Before the first drop the spout says nothing.
-function sinceFirstDrop(run: Doubling['answers']['doubler']['solution']): {
-  time_s: Float64Array;
-  values: Float64Array;
-} {
-  const found = run.time_s.findIndex((time) => time > (run.firstVapour_s ?? Infinity) + 60);
-  const first = found < 0 ? run.rows - 1 : found;
-  return { time_s: run.time_s.subarray(first), values: run.spoutStrength.subarray(first) };
-}
-
-function phasesOf({ answers, scenario }: Doubling): TimelineRows['phases'] {
-  const results = resultsOf(answers.doubler.solution, scenario.chargeVolume);
-  return [
-    { from_s: 0, to_s: results.kettleBoils_s, label: 'the kettle heats up' },
-    { from_s: results.kettleBoils_s, to_s: results.spoutRuns_s, label: 'the doubler' },
-    { from_s: results.spoutRuns_s, to_s: results.ended_s, label: 'the spout runs' },
-  ];
-}
-
 /** First: it gives nothing; then what its charge is good for. */
 export function firstWords(now: Doubling, numbers: DoublerNumbers, units: UnitSystem, specs: NumberSpecs): unknown {
   const { doubler, pot, inside } = numbers;
   const waits = ink(clock(doubler.spoutRuns_s - doubler.kettleBoils_s));
   const charge = ink(numberWithUnit(specs.doublerVolume, now.scenario.doublerVolume));
   const stronger = doubler.first > pot.first;
+  if (now.answers.doubler.solution.firstVapour_s === null) return neverRuns(doubler, charge);
   return html`<p>
       When the kettle boils, the spout stays dry for another ${waits}: all the vapour condenses in the doubler, until
       its ${charge} boil too. By then it holds ${ink(units.volume.withUnit(inside.whenItRuns.volume_m3))}, hot, at
@@ -146,34 +68,67 @@ export function firstWords(now: Doubling, numbers: DoublerNumbers, units: UnitSy
     </p>
     <p>
       Its first spirit runs at ${ink(units.strength.withUnit(doubler.first))}, where the bare pot’s begins at
-      ${ink(units.strength.withUnit(pot.first))}.
-      ${
-        stronger
-          ? html`That is no doubling: it is what any liquid of
-            ${ink(units.strength.withUnit(inside.whenItRuns.strength))} gives when it boils. You brought most of that
-            strength along in its charge.`
-          : html`So weak a charge does not lift the first spirit at all: what you put in drowns what the pot sends.`
-      }
+      ${ink(units.strength.withUnit(pot.first))}. ${stronger ? whenceWords(now, inside, units) : drowned}
     </p>`;
+}
+
+const drowned = html`So weak a charge does not lift the first spirit at all: what you put in drowns what the pot sends.`;
+
+/** A charge below this share of the kettle's is gone before a first jar is full. */
+const smallCharge = 0.02;
+
+/** Where the strength of the first spirit came from. */
+function whenceWords({ scenario }: Doubling, { whenItRuns }: InsideDoubler, units: UnitSystem): unknown {
+  const { doublerVolume, doublerStrength, chargeVolume } = scenario;
+  if (doublerVolume < smallCharge * chargeVolume) {
+    return html`So small a charge is gone before the first jar is full: what fills it is the pot’s own alcohol, one
+    stage stronger.`;
+  }
+  const brought = doublerVolume * doublerStrength > 0.5 * whenItRuns.volume_m3 * whenItRuns.strength;
+  return html`That is no doubling: it is what any liquid of ${ink(units.strength.withUnit(whenItRuns.strength))} gives
+  when it boils.
+  ${
+    brought
+      ? html`You brought most of that strength along in its charge.`
+      : html`The pot sent most of that strength while the doubler warmed up.`
+  }`;
+}
+
+/** It never boils: the pot sends too little heat to it, or none. */
+function neverRuns({ kettleBoils_s, ended_s }: DoublerResults, charge: unknown): unknown {
+  return html`<p>
+    With these numbers nothing comes over.
+    ${
+      kettleBoils_s < ended_s
+        ? html`The kettle boils, but it runs dry before the ${charge} in the doubler boil: all its vapour condenses
+          there and stays. Charge the doubler with less, or the kettle with more.`
+        : html`The kettle never boils: its walls lose all the heat it gets. Give it more heat.`
+    }
+  </p>`;
 }
 
 /** Later: one more stage. */
 export function laterWords(now: Doubling, { doubler, pot, inside }: DoublerNumbers, units: UnitSystem): unknown {
+  if (now.answers.doubler.solution.firstVapour_s === null) return nothing;
   const half = inside.halfSpent_s;
   const spent =
     half === null
       ? html`What it holds keeps more than half its strength to the end of this run.`
-      : html`${ink(clock(half - doubler.spoutRuns_s))} after the first drop half of that strength is gone, whatever you
-        do with the heat: a doubler lives on its charge, and then on what the pot sends.`;
+      : html`${ink(clock(half - doubler.spoutRuns_s))} after the first drop half of what it held then is gone; more heat
+        only makes it sooner. A doubler lives on its charge, and then on what the pot sends.`;
   const end = print(roundStrength(inventedDoubler.endStrength, units));
   const gain = doubler.pureAlcohol_m3 - pot.pureAlcohol_m3;
   const own = now.scenario.doublerVolume * now.scenario.doublerStrength;
   const kept = ink(joined(fixed(units.volume.toShown(own), 2), units.volume.unit));
   const more = ink(joined(fixed(units.volume.toShown(Math.abs(gain)), 2), units.volume.unit));
   return html`<p>
-    ${spent} From then on it is one more stage between pot and spout, fed by the pot’s vapour. Down to ${end} it brings
-    over ${more} ${gain >= 0 ? 'more' : 'less'} pure alcohol than the bare pot; ${kept} of pure alcohol went in with its
-    charge. It makes no alcohol: it only moves it.
+    ${spent} From then on it is one more stage between pot and spout, fed by the pot’s vapour.
+    ${
+      pot.first > inventedDoubler.endStrength
+        ? html`Down to ${end} it brings over ${more} ${gain >= 0 ? 'more' : 'less'} pure alcohol than the bare pot;`
+        : html`The bare pot’s spout never stands above ${end}, and the doubler’s run ends there;`
+    }
+    ${kept} of pure alcohol went in with its charge. It makes no alcohol: it only moves it.
   </p>`;
 }
 
@@ -201,8 +156,8 @@ export function chargesTable(now: Doubling, { others }: DoublerNumbers, units: U
             html`<tr>
               <th scope="row">${names[index]}</th>
               <td>${index === 0 ? '0' : strength.text(inventedDoubler.otherCharges[index]!)}</td>
-              <td class="ink">${clock(result.spoutRuns_s - result.kettleBoils_s)}</td>
-              <td class="ink">${strength.text(result.first)}</td>
+              <td class="ink">${result.collected_m3 > 0 ? clock(result.spoutRuns_s - result.kettleBoils_s) : '–'}</td>
+              <td class="ink">${result.collected_m3 > 0 ? strength.text(result.first) : '–'}</td>
               <td class="ink">${pure(own(index))}</td>
               <td class="ink">${pure(result.pureAlcohol_m3)}</td>
             </tr>`,

@@ -12,8 +12,8 @@ import type { Scenario } from './scenario.js';
 export const inventedDoubler = {
   /** Every run ends when the spout falls to this, % vol / 100. */
   endStrength: 0.1,
-  /** What else the doubler could be charged with, % vol / 100. */
-  otherCharges: [0.0005, 0.1, 0.3, 0.5, 0.7],
+  /** What else the doubler could be charged with, % vol / 100; the first stands for water. */
+  otherCharges: [0.000_01, 0.1, 0.3, 0.5, 0.7],
   /** Two in series: their charges as shares of the kettle's, and their strengths. */
   lowWines: { share: 0.12, strength: 0.3 },
   highWines: { share: 0.1, strength: 0.72 },

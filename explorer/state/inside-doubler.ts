@@ -52,6 +52,13 @@ export const insideDoubler = remembered((run: TrainSolution): InsideDoubler => {
     volume_m3,
     strength,
     whenItRuns: { volume_m3: volume_m3[runs]!, strength: strength[runs]! },
-    halfSpent_s: half < 0 ? null : run.time_s[half]!,
+    halfSpent_s: half < 0 ? null : crossing(run.time_s, strength, half, strength[runs]! / 2),
   };
 });
+
+/** When a falling column passes a value, between the row before and the first row below it. */
+function crossing(time_s: Float64Array, values: Float64Array, row: number, value: number): number {
+  const [above, below] = [values[row - 1]!, values[row]!];
+  const share = above > below ? (above - value) / (above - below) : 1;
+  return time_s[row - 1]! + Math.min(1, Math.max(0, share)) * (time_s[row]! - time_s[row - 1]!);
+}

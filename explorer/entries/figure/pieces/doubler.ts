@@ -4,7 +4,8 @@ import { strengthByStill } from '../../../figures/strength-by-still.js';
 import { timeline } from '../../../figures/timeline.js';
 import { doublerQuestions, type DoublerQuestions } from '../../../state/doubler.js';
 import { remembered } from '../../../state/memo.js';
-import { doublerRows, insideRows } from '../../the-doubler.js';
+import { insideRows } from '../../doubler-clock.js';
+import { doublerRows } from '../../the-doubler.js';
 import type { FigurePiece } from '../piece.js';
 
 const rows = remembered(doublerRows);

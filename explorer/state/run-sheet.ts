@@ -24,7 +24,8 @@ export const startingSheet: RunSheet = {
     { reflux: 'total', until: [{ kind: 'firstVapour' }] },
     { reflux: 'total', until: [{ kind: 'duration', seconds: toSI(20, 'min') }] },
     { reflux: 3, until: [{ kind: 'spoutStrengthBelow', strength: 0.85 }] },
-    { reflux: 1, until: [{ kind: 'kettleTemperatureAbove', temperature_K: toSI(98, '°C') }] },
+    // By strength, so that it can be met at any pressure: 98 °C is never reached far above the sea.
+    { reflux: 1, until: [{ kind: 'kettleStrengthBelow', strength: 0.03 }] },
   ],
   jar_m3: toSI(1, 'L'),
 };

@@ -3,11 +3,10 @@
 import { fromSI, type Limit, type TrainSolution, type TrainStep } from '#lib/index.js';
 import { timeline, type TimelineRows } from '../../../figures/timeline.js';
 import { remembered } from '../../../state/memo.js';
-import { runSheetIn } from '../../../state/run-sheet.js';
 import { cursorX, timeCursor } from '../../../state/run-cursor.js';
 import { fixed, joined } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
-import { sheetAsks, sheetRun, type SheetAsks } from '../../run-sheet/asks.js';
+import { sheetAsks, sheetRun, stepsRun, type SheetAsks } from '../../run-sheet/asks.js';
 import { limitName, stepSaid } from '../../run-sheet/said.js';
 import type { FigurePiece } from '../piece.js';
 
@@ -16,7 +15,7 @@ export const sheetTimeline: FigurePiece<SheetAsks> = {
   cautions: ['spout', 'kettle'],
   draw: ({ units, common }, now) => ({
     figure: timeline,
-    rows: rows(sheetRun(now), now.answers.sheetRun.limits, runSheetIn(common).steps, units),
+    rows: rows(sheetRun(now), now.answers.sheetRun.limits, stepsRun(now, common), units),
   }),
   cursor: {
     x: ({ cursor }, now) => cursorX(timeCursor(cursor, sheetRun(now)), sheetRun(now)),

@@ -2,11 +2,11 @@
 
 import { html } from 'lit';
 import type { TrainSolution, TrainStep } from '#lib/index.js';
-import { runSheetIn } from '../../../state/run-sheet.js';
 import { clock, fixed, joined, percent } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import type { Piece } from '../../pieces.js';
-import { sheetAsks, sheetRun, type SheetAsks } from '../../run-sheet/asks.js';
+import { sheetAsks, sheetRun, stepsRun, type SheetAsks } from '../../run-sheet/asks.js';
+import { endedBy } from '../../run-sheet/ended-by.js';
 import { endSaid, stepSaid } from '../../run-sheet/said.js';
 import { ink } from '../../words.js';
 
@@ -14,7 +14,7 @@ export const sheetInWords: Piece<SheetAsks> = {
   asks: sheetAsks,
   cautions: ['spout', 'kettle'],
   view: ({ units, common }, now) =>
-    html`${stepsInWords(sheetRun(now), runSheetIn(common).steps, units)} ${sumInWords(sheetRun(now), units)}`,
+    html`${stepsInWords(sheetRun(now), stepsRun(now, common), units)} ${sumInWords(sheetRun(now), units)}`,
 };
 
 function stepsInWords(run: TrainSolution, steps: readonly TrainStep[], units: UnitSystem): unknown {
@@ -26,11 +26,25 @@ function stepsInWords(run: TrainSolution, steps: readonly TrainStep[], units: Un
       if (step === undefined) return '';
       const to_s = starts[index + 1] ?? end_s;
       const lastOne = index === starts.length - 1;
-      const met = lastOne && run.ending.kind === 'stopped' ? run.ending.rule : step.until[0]!;
-      const how = lastOne && run.ending.kind !== 'stopped' ? run.ending.message : `until ${endSaid(met, units)}`;
-      return html`<li>${capital(stepSaid(step, units))} for ${ink(clock(to_s - from_s))}, ${how}.</li>`;
+      const met =
+        lastOne && run.ending.kind === 'stopped'
+          ? run.ending.rule
+          : endedBy(run, step, run.stepStarts[index]!, run.stepStarts[index + 1] ?? run.rows - 1);
+      const how = lastOne && run.ending.kind !== 'stopped' ? brokenOff(run, units) : `until ${endSaid(met, units)}`;
+      const name = capital(stepSaid(step, units));
+      // Met when it began, or too short to be told.
+      return to_s - from_s < 1
+        ? html`<li>${name}: over as soon as it began, ${how}.</li>`
+        : html`<li>${name} for ${ink(clock(to_s - from_s))}, ${how}.</li>`;
     })}
   </ol>`;
+}
+
+/** A run that no rule ended: it never boiled, or the solver’s own words. */
+function brokenOff(run: TrainSolution, units: UnitSystem): string {
+  if (run.ending.kind !== 'neverMet' || run.firstVapour_s !== null) return run.ending.message;
+  const stands = units.temperature.withUnit(run.kettleTemperature_K.at(-1)!);
+  return `and it never boils: the kettle stays at ${stands}, where the walls lose all the heat it gets`;
 }
 
 function sumInWords(run: TrainSolution, units: UnitSystem): unknown {

@@ -121,7 +121,8 @@ function drawing(
   const step = Math.max(1, Math.ceil(rows.stages / 6));
   const y = fixedAxis(
     { title: plates ? 'Plate' : 'Stage of the packing', unit: `0 is the ${rows.base}` },
-    [0, rows.stages],
+    // A bare pot is a single point: its axis still needs a length.
+    [0, Math.max(1, rows.stages)],
     step,
     0,
   );

@@ -1,9 +1,12 @@
 // The jars of the run by the page's sheet.
 
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import { clock } from '../../../text/format.js';
 import type { Piece } from '../../pieces.js';
 import { sheetAsks, sheetRun, type SheetAsks } from '../../run-sheet/asks.js';
+
+/** A table longer than this is not read. */
+const mostRows = 60;
 
 export const jars: Piece<SheetAsks> = {
   asks: sheetAsks,
@@ -28,7 +31,7 @@ export const jars: Piece<SheetAsks> = {
             </tr>
           </thead>
           <tbody>
-            ${filled.map(
+            ${filled.slice(0, mostRows).map(
               (jar, index) =>
                 html`<tr>
                   <th scope="row">${index + 1}${jar.full ? '' : ', not full'}</th>
@@ -43,6 +46,11 @@ export const jars: Piece<SheetAsks> = {
             )}
           </tbody>
         </table>
-      </div>`;
+      </div>
+      ${
+        filled.length > mostRows
+          ? html`<p>${filled.length - mostRows} more jars follow; larger jars make a shorter table.</p>`
+          : nothing
+      }`;
   },
 };

@@ -22,6 +22,9 @@ import { ink, print, source } from '../../words.js';
 /** Where plates are loaded most: rich vapour under the head. */
 const loaded = { returned: 0.75, vapourMoleFraction: 0.85, liquidMoleFraction: 0.84, temperature_K: 351.5 };
 
+/** What cooling water is let warm by, K. */
+const WATER_RISE_K = 30;
+
 export const limitsInWords: Piece<SheetAsks> = {
   asks: sheetAsks,
   cautions: ['kettle', 'spout'],
@@ -54,9 +57,13 @@ function saidLimits(limits: readonly Limit[]): unknown {
 
 /** Rating and sizing: what this column could take, and how wide it would have to be. */
 function couldTake({ scenario }: SheetNow, section: PlatedSection | null, units: UnitSystem): unknown {
-  const water = waterForDuty(scenario.heat, 30) * 60;
+  const { volume, temperature } = units;
+  const rise = temperature.toShown(300 + WATER_RISE_K) - temperature.toShown(300);
+  // A litre of water is a kilogram, near enough for a tap.
+  const water_m3_min = (waterForDuty(scenario.heat, WATER_RISE_K) * 60) / 1000;
   const cooling = html`To condense all of ${ink(units.power.withUnit(scenario.heat))}, water that may warm by
-  ${print('30\u00a0K')} has to run at ${ink(joined(fixed(water, 1), 'kg/min'))}.`;
+  ${print(joined(fixed(rise, 0), temperature.unit))} has to run at
+  ${ink(joined(volume.text(water_m3_min), `${volume.unit}/min`))}.`;
   if (section === null) return html`<p>${cooling}</p>`;
   const passing = { ...loaded, pressure_Pa: scenario.pressure };
   const most = heatAtFlooding(section, passing, FLOOD_LIMIT);
@@ -76,9 +83,9 @@ function gaugeOff({ answers, scenario }: SheetNow, units: UnitSystem): unknown {
   const off = gaugeOffset(scenario.pressure, over);
   const shown = units.temperature.toShown(300 + off) - units.temperature.toShown(300);
   return html`<p>
-    The kettle stands under ${ink(joined(fixed(over / 1000, 1), 'kPa'))} more than the head, the weight of what is above
-    it, and boils ${ink(joined(fixed(shown, 1), units.temperature.unit))} hotter for it. Who forgets that reads the
-    kettle weaker than it is.
+    The kettle stands under ${ink(units.pressure.withUnit(over))} more than the head, the weight of what is above it,
+    and boils ${ink(joined(fixed(shown, 1), units.temperature.unit))} hotter for it. Who forgets that reads the kettle
+    weaker than it is.
   </p>`;
 }
 

@@ -2,10 +2,11 @@
 // { title, run(bench) } whose run gives lines of Markdown; `bench` holds the built library, a system and the activity model.
 
 import { allocation } from './sections/allocation.mjs';
-import { batch } from './sections/batch.mjs';
+import { batch, fullBatch } from './sections/batch.mjs';
 import { calls } from './sections/calls.mjs';
+import { page } from './sections/page.mjs';
 import { perPlate } from './sections/per-plate.mjs';
 import { train } from './sections/train.mjs';
 import { yardstick } from './sections/yardstick.mjs';
 
-export const SECTIONS = [yardstick, perPlate, train, batch, calls, allocation];
+export const SECTIONS = [yardstick, perPlate, train, batch, fullBatch, calls, allocation, page];

@@ -1,4 +1,4 @@
-// What a step of a column solve leaves to the garbage collector, measured in a process of its own on a bundle of the library: the
+// What a step of a solve leaves to the garbage collector, measured in a process of its own on a bundle of the library: the
 // difference between two runs that differ in their tolerance alone, over the difference in their steps.
 
 import { execFileSync } from 'node:child_process';
@@ -7,29 +7,29 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
-import type { ColumnProblem } from '#lib/index.js';
+import type { ColumnProblem, TrainProblem } from '#lib/index.js';
 
 const CHILD = `
-const { createEthanolWater, solveColumn } = await import(process.argv[1]);
+const { createEthanolWater, solve } = await import(process.argv[1]);
 const { getHeapStatistics } = await import('node:v8');
 const system = createEthanolWater();
 const bytesOf = (problem) => {
-  for (let i = 0; i < 2000; i++) solveColumn(problem, system);
+  for (let i = 0; i < 2000; i++) solve(problem, system);
   const windows = Array.from({ length: 15 }, () => {
     gc();
     const before = getHeapStatistics().used_heap_size;
-    for (let i = 0; i < 8; i++) solveColumn(problem, system);
+    for (let i = 0; i < 8; i++) solve(problem, system);
     return (getHeapStatistics().used_heap_size - before) / 8;
   });
   return windows.sort((a, b) => a - b)[7];
 };
 const [coarse, fine] = process.argv.slice(2).map((text) => JSON.parse(text));
-const steps = (problem) => solveColumn(problem, system).statistics.acceptedSteps;
+const steps = (problem) => solve(problem, system).statistics.acceptedSteps;
 console.log((bytesOf(fine) - bytesOf(coarse)) / (steps(fine) - steps(coarse)));
 `;
 
 /** Bytes of garbage a step, from two problems that differ in their tolerance. */
-export async function bytesPerStep(coarse: ColumnProblem, fine: ColumnProblem): Promise<number> {
+export async function bytesPerStep<P extends ColumnProblem | TrainProblem>(coarse: P, fine: P): Promise<number> {
   const outDir = mkdtempSync(join(tmpdir(), 'kettle-bytes-'));
   try {
     const entry = fileURLToPath(new URL('../../lib/index.ts', import.meta.url));

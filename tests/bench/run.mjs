@@ -1,24 +1,37 @@
 // npm run bench: times with their errors, on the built library. A time without an error is no result.
-// Words after it choose sections by their title and only print: `npm run bench -- yardstick`.
+// Words after it choose sections by their title and only print, `npm run bench -- yardstick`; with --write they take the place of the same
+// sections of the page.
 
 import * as lib from '../../dist/lib/index.js';
-import { writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg } from 'node:os';
 import { SECTIONS } from './sections.mjs';
 
+const page = new URL('../../docs/benchmarks.md', import.meta.url);
 const bench = { lib, system: lib.createEthanolWater(), activity: lib.DEFAULT_ACTIVITY };
-const asked = process.argv.slice(2).map((word) => word.toLowerCase());
+const words = process.argv.slice(2).map((word) => word.toLowerCase());
+const asked = words.filter((word) => word !== '--write');
 const chosen = SECTIONS.filter(({ title }) => asked.every((word) => title.toLowerCase().includes(word)));
+const today = new Date().toISOString().slice(0, 10);
 
-const page = [
-  `# Benchmarks
+const head = `# Benchmarks
 
-Written by \`npm run bench\`; do not edit. ${new Date().toISOString().slice(0, 10)}, Node ${process.versions.node}, ${cpus()[0].model}, ${cpus().length} cores. Times are after warm-up, in ms: the median of many, and the least, which other work on the machine disturbs least. Errors and counts do not move. Load average when it began: ${loadavg()[0].toFixed(1)}.
-`,
-];
+Written by \`npm run bench\`; do not edit. Node ${process.versions.node}, ${cpus()[0].model}, ${cpus().length} cores. Times are after warm-up, in ms: the median of many, and the least, which other work on the machine disturbs least. Errors and counts do not move. Each section says when it was measured, and the load average of the machine when it began: more than the number of cores means that others were at work.
+`;
+const texts = new Map();
 for (const { title, run } of chosen) {
-  const text = `## ${title}\n\n${(await run(bench)).join('\n\n')}\n`;
-  console.log(text);
-  page.push(text);
+  const begun = `${today}, load average ${loadavg()[0].toFixed(1)}.`;
+  texts.set(title, `## ${title}\n\n${begun}\n\n${(await run(bench)).join('\n\n')}\n`);
+  console.log(texts.get(title));
 }
-if (asked.length === 0) writeFileSync(new URL('../../docs/benchmarks.md', import.meta.url), page.join('\n'));
+if (asked.length === 0 || words.includes('--write')) {
+  const known = existsSync(page) ? sectionsOf(readFileSync(page, 'utf8')) : new Map();
+  const parts = SECTIONS.map(({ title }) => texts.get(title) ?? known.get(title)).filter((text) => text !== undefined);
+  writeFileSync(page, [head, ...parts].join('\n'));
+}
+
+/** The sections of the page as it stands, by title. */
+function sectionsOf(text) {
+  const parts = text.split(/^(?=## )/m).slice(1);
+  return new Map(parts.map((part) => [part.slice(3, part.indexOf('\n')), `${part.trimEnd()}\n`]));
+}

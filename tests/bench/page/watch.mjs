@@ -8,21 +8,22 @@ export function watchPage() {
   const now = () => performance.now();
   const onWrite = () => {
     notes.writes.push(now());
-    if (notes.firstFigure === null && document.querySelector('main figure svg path')) notes.firstFigure = now();
+    if (notes.firstFigure === null && globalThis.document.querySelector('main figure svg path'))
+      notes.firstFigure = now();
   };
-  const observer = new MutationObserver(onWrite);
+  const observer = new globalThis.MutationObserver(onWrite);
   const everything = { subtree: true, childList: true, attributes: true, characterData: true };
-  observer.observe(document, everything);
-  const attach = Element.prototype.attachShadow;
-  Element.prototype.attachShadow = function attachShadow(options) {
+  observer.observe(globalThis.document, everything);
+  const attach = globalThis.Element.prototype.attachShadow;
+  globalThis.Element.prototype.attachShadow = function attachShadow(options) {
     const root = attach.call(this, options);
     observer.observe(root, everything);
     return root;
   };
-  addEventListener('pointermove', (event) => notes.inputs.push(event.timeStamp), { capture: true });
-  const post = Worker.prototype.postMessage;
+  globalThis.addEventListener('pointermove', (event) => notes.inputs.push(event.timeStamp), { capture: true });
+  const post = globalThis.Worker.prototype.postMessage;
   const heard = new WeakSet();
-  Worker.prototype.postMessage = function postMessage(message, ...rest) {
+  globalThis.Worker.prototype.postMessage = function postMessage(message, ...rest) {
     if (!heard.has(this)) {
       heard.add(this);
       this.addEventListener('message', ({ data }) => notes.answered.push([data?.id, now()]));
@@ -32,10 +33,10 @@ export function watchPage() {
   };
   const frame = (time) => {
     notes.frames.push(time);
-    requestAnimationFrame(frame);
+    globalThis.requestAnimationFrame(frame);
   };
-  requestAnimationFrame(frame);
-  new PerformanceObserver((list) => {
+  globalThis.requestAnimationFrame(frame);
+  new globalThis.PerformanceObserver((list) => {
     for (const { startTime, duration } of list.getEntries()) notes.longTasks.push([startTime, duration]);
   }).observe({ type: 'longtask', buffered: true });
 }

@@ -133,7 +133,7 @@ async function drag(tab, x, y, ms) {
   for (let step = 0, way = 1; Date.now() < end; step += way) {
     if (Math.abs(step + way) > REACH_STEPS) way = -way;
     await tab.mouse.move(x + STEP_PX * step + 1, y);
-    await tab.evaluate(() => new Promise((done) => requestAnimationFrame(done)));
+    await tab.evaluate(() => new Promise((done) => globalThis.requestAnimationFrame(done)));
   }
 }
 

@@ -25,7 +25,7 @@ export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
         takesIn: [0],
         series: [
           { key: 'spout', label: 'spout', hand: 'ink', weight: 'result', ...sinceFirstDrop(run) },
-          { key: 'held', label: 'doubler', hand: 'ink', weight: 'second', time_s, values: strength },
+          { key: 'held', label: 'inside', hand: 'ink', weight: 'second', time_s, values: strength },
         ],
         levels: [],
       },
@@ -35,7 +35,7 @@ export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
         quantity: units.volume,
         height: 98,
         takesIn: [0],
-        series: [{ key: 'held', label: 'doubler', hand: 'ink', weight: 'result', time_s, values: volume_m3 }],
+        series: [{ key: 'held', label: 'inside', hand: 'ink', weight: 'result', time_s, values: volume_m3 }],
         levels: [{ key: 'brim', label: 'brim', hand: 'print', at: brim }],
       },
       {

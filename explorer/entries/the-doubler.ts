@@ -107,7 +107,7 @@ function neverRuns({ kettleBoils_s, ended_s }: DoublerResults, charge: unknown):
   </p>`;
 }
 
-/** Later: one more stage. */
+/** Later: it passes on what it gets. */
 export function laterWords(now: Doubling, { doubler, pot, inside }: DoublerNumbers, units: UnitSystem): unknown {
   if (now.answers.doubler.solution.firstVapour_s === null) return nothing;
   const half = inside.halfSpent_s;
@@ -122,7 +122,8 @@ export function laterWords(now: Doubling, { doubler, pot, inside }: DoublerNumbe
   const kept = ink(joined(fixed(units.volume.toShown(own), 2), units.volume.unit));
   const more = ink(joined(fixed(units.volume.toShown(Math.abs(gain)), 2), units.volume.unit));
   return html`<p>
-    ${spent} From then on it is one more stage between pot and spout, fed by the pot’s vapour.
+    ${spent} After that it passes on what it gets, a little late: nothing runs back to the pot, so but for what its
+    walls condense no more alcohol leaves it than comes in.
     ${
       pot.first > inventedDoubler.endStrength
         ? html`Down to ${end} it brings over ${more} ${gain >= 0 ? 'more' : 'less'} pure alcohol than the bare pot;`

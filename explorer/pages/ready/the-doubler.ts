@@ -5,7 +5,7 @@ import type { PageRecord } from '../../state/notebook-record.js';
 export const theDoubler: PageRecord = {
   name: 'the-doubler',
   title: 'The doubler',
-  promise: 'It gives back what you put in, and then it is one more stage.',
+  promise: 'It gives back what you put in, and then passes on what it gets.',
   entries: [
     {
       id: 'setup',

@@ -1,6 +1,6 @@
 // 'One charge, three stills': what each still makes of the charge, in words and as a table.
 
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import type { TrainSolution } from '#lib/index.js';
 import { stillMultiples } from '../figures/still-multiples.js';
 import type { StrengthByStillRows } from '../figures/rows.js';
@@ -99,6 +99,7 @@ function paidWords({ scenario: { plates, reflux } }: Stills): unknown {
 }
 
 function waterWords({ pot, column }: Results, units: UnitSystem): unknown {
+  if (pot.collected_m3 <= 0 || column.collected_m3 <= 0) return nothing;
   const volumes = html`${ink(volumeInWords(column.collected_m3, units))} come over where the pot sends
   ${ink(volumeInWords(pot.collected_m3, units))}.`;
   // Less than a twentieth is not worth a 'but'.
@@ -115,6 +116,7 @@ function volumeInWords(volume_m3: number, { volume }: UnitSystem): string {
 
 function above(name: string, results: StillResults, wanted: unknown, units: UnitSystem): unknown {
   const { volumeAbove_m3, pureAlcoholAbove_m3, shareAbove, best } = results;
+  if (results.collected_m3 <= 0) return html`${name} gives nothing at all.`;
   if (volumeAbove_m3 === null || pureAlcoholAbove_m3 === null || shareAbove === null) {
     return html`${name} never reaches ${wanted}: its best is ${ink(units.strength.withUnit(best))}.`;
   }
@@ -136,7 +138,7 @@ function endedWords(now: Stills): unknown {
   const share = print(percent(1 - inventedStills.alcoholLeft));
   return endedByAlcohol(now)
     ? html`All go on until ${share} of all alcohol filled in is out of the still.`
-    : html`Not every run gets to ${share} of the alcohol: with this charge one ends before.`;
+    : html`Not every run gets to ${share} of the alcohol: with these numbers one ends before.`;
 }
 
 /** The same in numbers, a column a still. */
@@ -176,8 +178,10 @@ export function recoveredTable(
           ${row(`collected above ${wanted}, ${volume.unit}`, (r) => orNone(r.volumeAbove_m3, amount))}
           ${row(`its strength, ${strength.unit}`, (r) => orNone(r.meanAbove, strength.text))}
           ${row(`all collected, ${volume.unit}`, (r) => amount(r.collected_m3))}
-          ${row(`its strength, ${strength.unit}`, (r) => strength.text(r.pureAlcohol_m3 / r.collected_m3))}
-          ${row('until the first vapour', (r) => clock(r.heatingUp_s))}
+          ${row(`its strength, ${strength.unit}`, (r) =>
+            r.collected_m3 > 0 ? strength.text(r.pureAlcohol_m3 / r.collected_m3) : '–',
+          )}
+          ${row('until the first vapour', (r) => (r.collected_m3 > 0 ? clock(r.heatingUp_s) : '–'))}
           ${row('time in all', (r) => clock(r.duration_s))}
           ${row(`heat in all, ${energy.unit}`, (r) => energy.text(r.heat_J))}
           ${row('lost by the walls', (r) => percent(r.lost_J / r.heat_J))}
@@ -204,10 +208,15 @@ export function doublerWords(
   const { doubler, pot } = results;
   return html`<p>
     The doubler starts cold with a charge of its own, here ${volume} at
-    <span class="kept-together">${strength}.</span> The pot’s vapour condenses in it until it boils, and so its spout
-    runs ${ink(clock(Math.max(0, doubler.heatingUp_s - pot.heatingUp_s)))} later than the pot’s. Its best is
-    ${ink(units.strength.withUnit(doubler.best))}, the pot’s ${ink(units.strength.withUnit(pot.best))}; what it does,
-    and why, has <a href="#the-doubler">a page of its own</a>.
+    <span class="kept-together">${strength}.</span> The pot’s vapour condenses in it until it
+    boils${
+      doubler.collected_m3 > 0 && pot.collected_m3 > 0
+        ? html`, and so its spout runs ${ink(clock(Math.max(0, doubler.heatingUp_s - pot.heatingUp_s)))} later than the
+          pot’s. Its best is ${ink(units.strength.withUnit(doubler.best))}, the pot’s
+          ${ink(units.strength.withUnit(pot.best))}`
+        : html`; with these numbers it never does`
+    };
+    what it does, and why, has <a href="#the-doubler">a page of its own</a>.
   </p>`;
 }
 

@@ -35,5 +35,9 @@ export function correctionOf(spec: NumberSpec, fault: NumberFault, inUse: number
 export function refusalOf(faults: readonly InputFault[]): string {
   const first = faults[0];
   if (first === undefined) return 'The solver could not answer. The figures still show the run before.';
+  const step = /^sheet\[(\d+)\]\.until\[\d+\]\.temperature_K$/u.exec(first.argument)?.[1];
+  if (step !== undefined) {
+    return `Step ${String(Number(step) + 1)} of the run sheet waits for a temperature that is never reached: under this air water itself boils below it. The figures still show the run before.`;
+  }
   return `The solver refused ${first.argument}: it expected ${first.expected}. The figures still show the run before.`;
 }

@@ -29,8 +29,8 @@ const grain = (
 const limits = {
   low: 0,
   high: 1e9,
-  tooHigh: 'is more than a step can wait for',
-  tooLow: 'is less than a step can wait for',
+  tooHigh: 'is more than a run sheet takes',
+  tooLow: 'is less than a run sheet takes',
 };
 const celsius = (degrees: number): number => toSI(degrees, '°C');
 const temperature = {

@@ -4,24 +4,21 @@ const FRAME = 1000 / 60;
 
 /**
  * For each input that was answered: ms to the last write to the DOM that belongs to it, the worker included. An answer of the worker is
- * credited to the newest input before it was asked for; writes after it, up to the next answer or two frames later, belong to it.
+ * credited to the newest input before it was asked for; writes after it, up to the next answer or two frames later, belong to it. Where
+ * nothing was asked, since the page knew the answer, writes before the next input do.
  */
 export function latencies({ inputs, writes, asked, answered }, from, to) {
-  const inputOf = new Map(asked);
-  const within = answered.filter(([id, time]) => time >= from && time <= to && inputOf.has(id));
-  const found = [];
-  within.forEach(([id, time], i) => {
-    const input = inputOf.get(id);
-    if (input < from) return;
-    const next = Math.min(within[i + 1]?.[1] ?? Infinity, time + 2 * FRAME);
-    const last = writes.findLast((write) => write >= time && write < next);
-    if (last !== undefined) found.push(last - input);
-  });
-  if (found.length > 0) return found;
-  // Nothing was asked of the worker: writes before the next input.
   const moves = inputs.filter((time) => time >= from && time <= to);
+  const answerAt = new Map(answered);
+  const asking = new Map(asked.map(([id, input]) => [input, id]));
+  const times = answered.map(([, time]) => time);
+  const found = [];
   moves.forEach((input, i) => {
-    const last = writes.findLast((write) => write >= input && write < (moves[i + 1] ?? input + FRAME));
+    const id = asking.get(input);
+    const begin = id === undefined ? input : answerAt.get(id);
+    if (begin === undefined) return;
+    const other = id === undefined ? (moves[i + 1] ?? Infinity) : (times.find((time) => time > begin) ?? Infinity);
+    const last = writes.findLast((write) => write >= begin && write < Math.min(other, begin + 2 * FRAME));
     if (last !== undefined) found.push(last - input);
   });
   return found;

@@ -6,8 +6,14 @@ export function watchPage() {
   const notes = { inputs: [], writes: [], asked: [], answered: [], frames: [], longTasks: [], firstFigure: null };
   globalThis.benchNotes = notes;
   const now = () => performance.now();
-  const onWrite = () => {
-    notes.writes.push(now());
+  // A number under the hand writes itself at every move; what counts is what follows from it.
+  const number = (node) => {
+    const { host } = node.getRootNode();
+    const element = host ?? (node.nodeType === 1 ? node : node.parentElement);
+    return element?.closest('kp-setup, kp-blank, kp-ruler') ?? null;
+  };
+  const onWrite = (records) => {
+    if (records.some(({ target }) => number(target) === null)) notes.writes.push(now());
     if (notes.firstFigure === null && globalThis.document.querySelector('main figure svg path'))
       notes.firstFigure = now();
   };

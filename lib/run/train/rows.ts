@@ -41,6 +41,7 @@ const SCALARS: Readonly<Record<ScalarName, (moment: TrainState) => number>> = {
   refluxDuty_W: (moment) => moment.refluxDuty_W,
   lost_W: (moment) => moment.lost_W,
   condensed_J: (moment) => moment.condensed_J,
+  collected_J: (moment) => moment.collected_J,
   stored_J: (moment) => moment.energy_J,
 };
 /** What stands of every holder, in the order in which TrainState.writeHolders writes it. */

@@ -57,9 +57,13 @@ export interface TrainSolution extends RunHistory {
   readonly condenserDuty_W: Float64Array;
   readonly refluxDuty_W: Float64Array;
   readonly lost_W: Float64Array;
-  /** Heat put into the kettle and taken out at the total or product condenser since the start, J; energy in all holders, J. */
+  /**
+   * Since the start, J: heat put into the kettle; taken out at the total or product condenser, with what its drum keeps; carried off by the
+   * distillate. `stored_J` is the energy in all holders without that drum. What is lost and a partial condenser's duty are their rates over time.
+   */
   readonly supplied_J: Float64Array;
   readonly condensed_J: Float64Array;
+  readonly collected_J: Float64Array;
   readonly stored_J: Float64Array;
   readonly jars: readonly Jar[];
   /** When the first vapour reached the condenser, s; null if it never did. */

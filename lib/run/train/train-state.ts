@@ -178,6 +178,10 @@ export class TrainState implements RunState {
   get condensed_J(): number {
     return LAMBDA0 * this.#state[this.#equations.drumAt + 1]!;
   }
+  /** Heat that left with the distillate since the start, J. */
+  get collected_J(): number {
+    return LAMBDA0 * this.#state[this.#equations.receiverAt]!;
+  }
 
   /** Whether every holder boils and every plate is full enough to run over. */
   get settled(): boolean {

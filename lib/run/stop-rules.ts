@@ -117,7 +117,9 @@ const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
     arms: false,
   },
   refluxAbove: {
-    margin: (rule) => (state) => rule.ratio - Math.min(1e9, state.refluxRatio),
+    // Before there is vapour nothing runs back, whatever the ratio is set to.
+    margin: (rule) => (state) =>
+      state.vapourShare < FIRST_VAPOUR ? rule.ratio : rule.ratio - Math.min(1e9, state.refluxRatio),
     faults: (rule, where) => rangeFault(`${where}.ratio`, rule.ratio, 1e-3, 1e6, 'a reflux ratio above 0'),
     words: (rule) => `the reflux ratio rose to ${printed(rule.ratio)}`,
     already: (rule) => `the reflux ratio was already at or above ${printed(rule.ratio)}`,

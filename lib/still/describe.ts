@@ -2,7 +2,7 @@
 // The reasons stand beside the numbers here, and as a table in docs/theory/train.md.
 
 import { STANDARD_ATMOSPHERE, ZERO_CELSIUS } from '../constants.js';
-import { checkRange } from '../errors.js';
+import { checkRange, InputError } from '../errors.js';
 import { waterForDuty } from './condensers.js';
 import type {
   Air,
@@ -67,6 +67,10 @@ const RISE_K = 30;
  * Source: this project, docs/theory/train.md.
  */
 export function completeStill(description: StillDescription): Still {
+  const known: unknown = (description as Partial<StillDescription> | null)?.kettle;
+  if (typeof known !== 'object' || known === null) {
+    throw new InputError({ argument: 'kettle', value: known, expected: 'a record with at least volume_m3' });
+  }
   const { kettle, doublers = [], column = { kind: 'none' }, head, air } = description;
   checkRange('kettle.volume_m3', kettle.volume_m3, 1e-6, 1e4, 'a volume above 0 m³');
   const power_W = kettle.power_W ?? HEAT_W_m3 * kettle.volume_m3;

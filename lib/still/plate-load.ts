@@ -92,7 +92,7 @@ export function plateLoad(plates: PlatedSection, flows: PlateFlows): PlateLoad {
     weepShare: plateKind === 'bubbleCap' ? null : holeSpeed / Math.max(least, 1e-3),
     drop_Pa: (drop_mm / 1000) * liquid_kg_m3 * STANDARD_GRAVITY,
     carriedShare,
-    efficiencyFactor: 1 / (1 + (efficiency * carriedShare) / (1 - carriedShare)),
+    efficiencyFactor: collapse(floodShare) / (1 + (efficiency * carriedShare) / (1 - carriedShare)),
     extrapolated: diameter_m < 0.5 || spacing_m < 0.15,
   };
 }
@@ -118,6 +118,14 @@ function weepConstant(height_mm: number): number {
   const [h0, k0] = WEEP[above - 1]!;
   const [h1, k1] = WEEP[above]!;
   return k0 + ((h - h0) / (h1 - h0)) * (k1 - k0);
+}
+
+/**
+ * What is left of a plate that floods: everything up to nine tenths of flooding, a tenth from 1.15 times on, a straight line between.
+ * That plates collapse there is common practice, no published source; the line is this project's choice.
+ */
+function collapse(floodShare: number): number {
+  return Math.min(1, Math.max(0.1, 1 - (0.9 * (floodShare - 0.9)) / 0.25));
 }
 
 function carried(floodShare: number, flowParameter: number): number {

@@ -21,6 +21,8 @@ interface Moment {
 const MOLAR_VOLUME_ETHANOL = volumeAt20C(1, 0);
 /** A jar with less than this is not a jar, m³. */
 const LEAST_m3 = 1e-6;
+/** The first drop, m³. */
+const DROP_m3 = 1e-7;
 const CLOSE_s = 1e-6;
 
 /** Fills jars; the step of the run sheet and the end of the run close them too. */
@@ -31,6 +33,8 @@ export class JarFilling {
   readonly #probe: Float64Array;
   #from: Moment | undefined;
   #step = 0;
+  /** Whether anything has run into the jar under the spout. */
+  #running = false;
 
   constructor(jars: Jars, moment: TrainState, size: number) {
     this.#size_m3 = jars.kind === 'size' ? jars.volume_m3 : Infinity;
@@ -43,10 +47,12 @@ export class JarFilling {
     this.close(time_s, state);
     this.#step = step;
     this.#from = this.#at(time_s, state);
+    this.#running = false;
   }
 
   /** Looks for jars that were filled within a step of the solver. */
   watch(step: StepView): void {
+    if (!this.#running) this.#firstDrop(step);
     if (this.#size_m3 === Infinity) return;
     while (this.#filled(this.#moment.look(step.to, step.end)) >= this.#size_m3) {
       const short = (s: number): number => {
@@ -58,6 +64,21 @@ export class JarFilling {
       step.state(full_s, this.#probe);
       this.#put(this.#at(full_s, this.#probe), true);
     }
+  }
+
+  /** What a jar begins with is read at its first drop: what stood in the condenser before says nothing of it. */
+  #firstDrop(step: StepView): void {
+    const from = this.#from!;
+    if (this.#filled(this.#moment.look(step.to, step.end)) <= DROP_m3) return;
+    const short = (s: number): number => {
+      step.state(s, this.#probe);
+      return DROP_m3 - this.#filled(this.#moment.look(s, this.#probe));
+    };
+    const drop_s = short(step.from) <= 0 ? step.from : bracketedRoot(short, step.from, step.to, CLOSE_s);
+    step.state(drop_s, this.#probe);
+    const { time_s, ethanol_mol, water_mol } = from;
+    this.#from = { ...this.#at(drop_s, this.#probe), time_s, ethanol_mol, water_mol };
+    this.#running = true;
   }
 
   /** Ends the jar under the spout. */

@@ -13,6 +13,8 @@ import { endingOf } from './endings.js';
 import type { TrainEquations } from './equations.js';
 import { LAMBDA0, trainOf } from './holders.js';
 import { JarFilling } from './jars.js';
+import { MOST_ROWS } from '../check.js';
+import type { Outputs } from '../problem.js';
 import type { TrainProblem, TrainStep } from './problem.js';
 import { TrainRows } from './rows.js';
 import type { TrainSolution } from './solution.js';
@@ -24,7 +26,7 @@ import { trainWorkspace } from './workspace.js';
 
 const DEFAULT_TOLERANCE = 1e-5;
 /** A step ends as one that goes on without end when its heat could have boiled the charge up so many times. */
-const LONGEST_STEP = 20;
+const LONGEST_STEP = 5;
 /** Two moments closer than this share of the time are the same row. */
 const SAME_MOMENT = 1e-9;
 const FIRST_STEP_s = 0.05;
@@ -88,7 +90,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     const dry_mol = DRY_SHARE * charged.kettle_mol;
     const end = methods.suiting(moment).run({
       from: time_s,
-      to: time_s + longest(step, equations.controls, charged.kettle_mol),
+      to: time_s + Math.min(longest(step, equations.controls, charged.kettle_mol), room_s(outputs, time_s)),
       start: state,
       firstStep: FIRST_STEP_s,
       events: [
@@ -167,6 +169,11 @@ function allCharged({ charge, doublerCharges }: TrainProblem): { ethanol_mol: nu
     ethanol_mol: all.reduce((sum, amounts) => sum + amounts.ethanol_mol, 0),
     kettle_mol: kettle.ethanol_mol + kettle.water_mol,
   };
+}
+
+/** Time for which rows at the asked interval still fit into a solution, s. */
+function room_s(outputs: Outputs, time_s: number): number {
+  return outputs.kind === 'every' ? Math.max(1, (MOST_ROWS - 100) * outputs.interval_s - time_s) : Infinity;
 }
 
 /** Longest a step may go on, s. */

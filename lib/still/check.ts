@@ -85,6 +85,7 @@ export function stillFaults(still: unknown, where = 'still'): InputFault[] {
   if (!isRecord(still)) return [{ argument: where, value: still, expected: 'a record' }];
   return [
     ...numbers(`${where}.kettle`, still['kettle'], KETTLE),
+    ...surfaceFaults(`${where}.kettle`, still['kettle']),
     ...doublerFaults(`${where}.doublers`, still['doublers']),
     ...columnFaults(`${where}.column`, still['column']),
     ...numbers(`${where}.head`, still['head'], HEAD),
@@ -118,6 +119,7 @@ function columnFaults(where: string, column: unknown): InputFault[] {
   const { count, holdUp } = column;
   return [
     ...numbers(where, column, PLATES),
+    ...weirFaults(where, column),
     ...(Number.isInteger(count) ? [] : [{ argument: `${where}.count`, value: count, expected: 'a whole number' }]),
     ...oneOf(`${where}.plateKind`, column['plateKind'], ['sieve', 'bubbleCap', 'valve']),
     ...oneOf(`${where}.efficiencyFalls`, column['efficiencyFalls'], [true, false]),
@@ -128,6 +130,25 @@ function columnFaults(where: string, column: unknown): InputFault[] {
         ])
       : []),
   ];
+}
+
+/** A heating surface cannot stand higher than its kettle. */
+function surfaceFaults(where: string, kettle: unknown): InputFault[] {
+  if (!isRecord(kettle)) return [];
+  const [volume_m3, diameter_m, surface_m] = ['volume_m3', 'diameter_m', 'heatingSurfaceHeight_m'].map((name) =>
+    Number(kettle[name]),
+  );
+  const height_m = (4 * volume_m3!) / (Math.PI * diameter_m! ** 2);
+  if (!(height_m > 0 && height_m < Infinity && surface_m! > height_m)) return [];
+  const expected = `a height within the kettle's ${height_m.toPrecision(3)} m`;
+  return [{ argument: `${where}.heatingSurfaceHeight_m`, value: kettle['heatingSurfaceHeight_m'], expected }];
+}
+
+/** A weir cannot stand higher than the next plate. */
+function weirFaults(where: string, column: Rec): InputFault[] {
+  if (!(Number(column['weirHeight_m']) >= Number(column['spacing_m']))) return [];
+  const expected = 'a weir lower than the plates are apart';
+  return [{ argument: `${where}.weirHeight_m`, value: column['weirHeight_m'], expected }];
 }
 
 function condenserFaults(where: string, condenser: unknown): InputFault[] {

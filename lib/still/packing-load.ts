@@ -28,8 +28,12 @@ export interface PackingLoad {
 const POUNDS = 737.34;
 const FEET = 3.28084;
 const INCH_OF_WATER = 249.089 * FEET;
+/** Vapour that hardly passes floods nothing: less is beyond what the formula can be read at. */
+const LEAST_kg_s_m2 = 1e-9;
 /** Narrower than this walls count. */
 const SMALLEST_m = 0.15;
+/** Inches of water a foot: from memory, as the coefficients. */
+const MOST_DROP = 2;
 
 /**
  * How near a packing is to flooding and what its load does to pressure.
@@ -56,10 +60,12 @@ export function packingLoad(packing: PackedSection, flows: PlateFlows): PackingL
     const dry = 7.4e-8 * gas ** 2 * 10 ** (2.7e-5 * wet);
     return dry + 0.4 * (wet / 20_000) ** 0.1 * dry ** 4;
   };
-  const flooding = 0.115 * factor ** 0.7;
+  // Two inches a foot are the most, from a factor of 60 on.
+  const flooding = Math.min(MOST_DROP, 0.115 * factor ** 0.7);
+  const passes = vapour > LEAST_kg_s_m2;
   let high = 1;
-  while (vapour > 0 && drop(high) < flooding) high *= 2;
-  const most = vapour > 0 ? bracketedRoot((by) => drop(by) - flooding, 0, high, 1e-9 * high) : Infinity;
+  while (passes && drop(high) < flooding) high *= 2;
+  const most = passes ? bracketedRoot((by) => drop(by) - flooding, 0, high, 1e-9 * high) : Infinity;
   return {
     floodShare: 1 / most,
     vapourSpeed_m_s: vapour / vapour_kg_m3,

@@ -73,15 +73,19 @@ export function plateLoad(plates: PlatedSection, flows: PlateFlows): PlateLoad {
   const speed = vapour_kg_s / (vapour_kg_m3 * section_m2 * (1 - DOWNCOMER));
   const flowParameter = vapour_kg_s > 0 ? (liquid_kg_s / vapour_kg_s) * Math.sqrt(vapour_kg_m3 / liquid_kg_m3) : 0;
   const tension = (surfaceTension(flows.liquidMoleFraction) / 0.02) ** 0.2;
-  const holes = openArea >= 0.1 ? 1 : 5 * openArea + 0.5;
+  const openOfActive = openArea / (1 - 2 * DOWNCOMER);
+  const holes = openOfActive >= 0.1 ? 1 : 5 * openOfActive + 0.5;
   const capacity = floodCapacity(spacing_m, flowParameter) * tension * holes * KIND_FACTOR[plateKind];
   const flood_m_s = capacity * Math.sqrt((liquid_kg_m3 - vapour_kg_m3) / vapour_kg_m3);
   const floodShare = speed / flood_m_s;
 
   const crest_mm = 750 * (liquid_kg_s / (liquid_kg_m3 * WEIR * diameter_m)) ** (2 / 3);
   const height_mm = 1000 * weirHeight_m + crest_mm;
-  const holeSpeed = vapour_kg_s / (vapour_kg_m3 * section_m2 * (1 - 2 * DOWNCOMER) * openArea);
-  const least = (weepConstant(height_mm) - 0.9 * (25.4 - 1000 * holeDiameter_m)) / Math.sqrt(vapour_kg_m3);
+  const holeSpeed = vapour_kg_s / (vapour_kg_m3 * section_m2 * openArea);
+  // The correlation ends at holes of half an inch; valves close as they are driven less and hold at half the speed (turndown 4 against 2).
+  const hole_mm = Math.min(12.7, 1000 * holeDiameter_m);
+  const held = plateKind === 'valve' ? 0.5 : 1;
+  const least = (held * (weepConstant(height_mm) - 0.9 * (25.4 - hole_mm))) / Math.sqrt(vapour_kg_m3);
   const dry_mm = 51 * (holeSpeed / ORIFICE) ** 2 * (vapour_kg_m3 / liquid_kg_m3);
   const drop_mm = dry_mm + height_mm + 12_500 / liquid_kg_m3;
 

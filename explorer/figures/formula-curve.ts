@@ -78,7 +78,7 @@ export function formulaCurve(rows: FormulaCurveRows, size: FigureSize): Drawing 
     readOut: {
       at: (shown) => text(rows.x, shown),
       note: () => '',
-      columns: [{ label: rows.y.name, hand: 'ink' }],
+      columns: [{ label: 'value', hand: 'ink' }],
       rows: [{ label: rows.y.name, texts: (shown) => [at(shown) === null ? '–' : text(rows.y, at(shown)!)] }],
     },
     table: () => ({

@@ -77,6 +77,9 @@ function valueOf(node: FormulaNode, names: Names, budget: Budget): Value {
 
 function named(node: FormulaNode & { type: 'SymbolNode' }, names: Names): Value {
   const { name } = node;
+  // An argument may be called s or h: it hides the unit, as in mathjs' own functions.
+  const given = names.given.get(name);
+  if (given !== undefined) return given;
   const unit = unitNamed(name);
   if (unit !== undefined) {
     if (unit.mathjs !== null) return measure(unitOf(1, unit.mathjs));
@@ -85,7 +88,7 @@ function named(node: FormulaNode & { type: 'SymbolNode' }, names: Names): Value 
   }
   const constant = constantNamed(name);
   if (constant !== undefined) return number(constant);
-  const value = valueNamed(name, names);
+  const value = names.values.get(name);
   if (value !== undefined) return value;
   const function_ = names.functions.get(name);
   if (function_ !== undefined || mathsFunctionNamed(name) !== undefined || ownFunctionNamed(name) !== undefined) {

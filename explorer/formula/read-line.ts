@@ -66,7 +66,7 @@ function lineOf(id: string, text: string, root: MathNode, places: Places): ReadL
   const { name, params, body } = partsOf(root);
   checkNodes(body);
   if (name !== null) checkName(name, root);
-  for (const param of params ?? []) checkName(param, root);
+  for (const param of params ?? []) checkName(param, root, 'argument');
   const uses = usedIn(body).filter((used) => !(params ?? []).includes(used));
   const placeOfDefinition = name === null ? null : (places.get(root) ?? null);
   return { id, text, name, params, body, places, placeOfDefinition, uses };
@@ -88,10 +88,12 @@ function partsOf(root: MathNode): { name: string | null; params: readonly string
 }
 
 /** A new name must not hide one that has a meaning. */
-function checkName(name: string, node: MathNode): void {
+function checkName(name: string, node: MathNode, of: 'line' | 'argument' = 'line'): void {
   const unit = unitNamed(name);
   const right = 'choose another name';
-  if (unit !== undefined) throw new FormulaError('taken', node, `‘${name}’ is a unit (${unit.says})`, right);
+  // A function may call its argument s or h, as in mathjs: it hides the unit there and nowhere else.
+  if (unit !== undefined && (of === 'line' || unit.mathjs === null))
+    throw new FormulaError('taken', node, `‘${name}’ is a unit (${unit.says})`, right);
   if (isFunctionName(name)) throw new FormulaError('taken', node, `‘${name}’ is a function`, right);
   if (constantNamed(name) !== undefined) throw new FormulaError('taken', node, `‘${name}’ is a constant`, right);
   if (name.length > limits.name) {

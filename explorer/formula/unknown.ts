@@ -42,7 +42,6 @@ export function unknownFault(name: string, known: Iterable<string>, at: Place | 
   const usual = Object.hasOwn(otherwise, name) ? otherwise[name] : undefined;
   if (usual !== undefined) return fault('unknown', wrong, usual[0], at, usual[1]);
   const nearest = nearestName(name, [...known, ...builtNames, ...formulaUnits.map((unit) => unit.name)]);
-  if (nearest === null)
-    return fault('unknown', wrong, 'the list below has all names; a line of its own can define it', at);
+  if (nearest === null) return fault('unknown', wrong, 'the list has all names', at);
   return fault('unknown', wrong, `did you mean ${nearest}?`, at, nearest);
 }

@@ -48,8 +48,11 @@ export class FormulaElement extends LitElement {
     return html`<div class="formula-line">
         ${own ? this.#field(fault) : html`<span class="formula-text">${marked(data.text, fault)}</span>`}${this.#result()}
       </div>
-      <p class="correction formula-correction" id=${this.#correctionId} role="status">${this.#correction(fault)}</p>
-      ${own ? this.#words() : nothing} ${own && this.namesShown ? this.#names() : nothing}`;
+      <div class="formula-under">
+        <p class="correction formula-correction" id=${this.#correctionId} role="status">${this.#correction(fault)}</p>
+        ${own ? this.#words() : nothing}
+      </div>
+      ${own && this.namesShown ? this.#names() : nothing}`;
   }
 
   /** What is wrong with the text as it stands; null while it is empty or has not been read yet. */
@@ -114,7 +117,7 @@ export class FormulaElement extends LitElement {
   #words(): unknown {
     const { plot } = this.here.data;
     const against = this.#couldBeAgainst();
-    return html`<div class="words-to-press formula-words">
+    return html`<div class="formula-words">
       <button type="button" class="word-button" aria-expanded=${this.namesShown} @click=${this.#showNames}>
         ${this.namesShown ? 'Put the names away' : 'Names and functions'}
       </button>

@@ -68,13 +68,15 @@ export class NamesElement extends LitElement {
         <input type="search" autocomplete="off" spellcheck="false" .value=${this.wanted} @input=${this.#search} />
       </label>
       <p class="names-count" role="status">${found === 0 ? 'Nothing is called so here.' : countWords(found)}</p>
-      ${groups.map(
-        ({ title, rows }) =>
-          html`<p class="names-title"><b>${title}</b></p>
-            <ul>
-              ${rows.map((row) => this.#row(row))}
-            </ul>`,
-      )}
+      <div class="names-found">
+        ${groups.map(
+          ({ title, rows }) =>
+            html`<p class="names-title"><b>${title}</b></p>
+              <ul>
+                ${rows.map((row) => this.#row(row))}
+              </ul>`,
+        )}
+      </div>
     </div>`;
   }
 
@@ -130,8 +132,8 @@ export class NamesElement extends LitElement {
 
 function numberRow({ name, label, kind, si }: NamedNumber, system: (typeof unitSystems)[UnitSystemName]): Row {
   const quantity = kind === 'length' ? system.across : kind in system ? system[kind as 'volume'] : undefined;
-  if (quantity !== undefined) return { puts: name, says: label, note: quantity.withUnit(si) };
-  return { puts: name, says: label, note: kind === 'percent' ? joined(numberText(100 * si), '%') : numberText(si) };
+  const bare = kind === 'percent' ? joined(numberText(100 * si), '%') : numberText(si);
+  return { puts: name, says: `${label}: ${quantity === undefined ? bare : quantity.withUnit(si)}`, note: '' };
 }
 
 function countWords(count: number): string {

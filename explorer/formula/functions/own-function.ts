@@ -44,10 +44,9 @@ const argument = (name: string, kind: KindName, low: number, high: number, range
 });
 
 export const takes = {
-  strength: (name = 'strength') => argument(name, 'strength', 0, 1, '0 to 100 % vol, written as in 40% or 0.4'),
-  someStrength: (name = 'strength') =>
-    argument(name, 'strength', 1e-9, 1 - 1e-9, 'above 0, below 100 % vol, written as in 40% or 0.4'),
-  massShare: () => argument('massFraction', 'massShare', 0, 1, '0 to 100 %, written as in 40% or 0.4'),
+  strength: (name = 'strength') => argument(name, 'strength', 0, 1, '0 to 100 % vol'),
+  someStrength: (name = 'strength') => argument(name, 'strength', 1e-9, 1 - 1e-9, 'above 0, below 100 % vol'),
+  massShare: () => argument('massFraction', 'massShare', 0, 1, '0 to 100 %'),
   moleShare: () => argument('moleFraction', 'moleShare', 0, 1, '0 to 1'),
   proof: (name = 'proof') => argument(name, 'proof', 0, 200, '0 to 200'),
   volume: (name = 'volume') => argument(name, 'volume', 0, 1e6, '0 L or more'),

@@ -65,7 +65,8 @@ describe('a name', () => {
     ['h = 3', '‘h’ is a unit (hour)'],
     ['density = 3', '‘density’ is a function'],
     ['pi = 3', '‘pi’ is a constant'],
-    ['f(h) = 2 h', '‘h’ is a unit (hour)'],
+    ['f(°C) = 2', '‘°C’ is a unit (degree Celsius; also written degC)'],
+    ['f(pi) = 2', '‘pi’ is a constant'],
     ['f(a, a) = a', 'Two arguments have the same name'],
   ])('is not given twice: %s', (text, wrong) => {
     expect(faultOf(text)).toMatchObject({ kind: 'taken', wrong });

@@ -46,6 +46,11 @@ describe('a formula', () => {
     expect(last('f(x) = 2 x')).toBe('a function of x');
   });
 
+  it('may call an argument like a unit, which it hides there and nowhere else', () => {
+    expect(last('f(h) = 2 h', 'f(3 L) + 0 L * (1 h) / (1 h)')).toBe('6 L');
+    expect(last('f(s) = strength * s', 'f(2) * 3 s')).toBe('0.57 s');
+  });
+
   it('knows the arguments of a function from another line of that name', () => {
     expect(last('x = 5', 'f(x) = x + 1', 'f(1) + x')).toBe('7');
   });

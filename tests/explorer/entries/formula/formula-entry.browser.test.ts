@@ -201,7 +201,7 @@ describe('the list of names', () => {
     const list = (): string => plain(entry(1).querySelector('kp-names'));
     expect(document.activeElement).toBe(entry(1).querySelector('kp-names input'));
     for (const text of [
-      'strength strength of the charge 9.5 % vol',
+      'strength strength of the charge: 9.5 % vol',
       'pure 11.4 L',
       'boilingPoint(10%, 1 atm) = 92.06 °C',
       'imp_gal imperial gallon',

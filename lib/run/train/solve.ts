@@ -75,8 +75,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     stepFrom_s = time_s;
     jars.begin(index, time_s, state);
     state = withIntegralAt(state, equations);
-    const { power_W: heat_W, returned } = equations.controls;
-    const efficiency = wetEfficiencies(still, train, moment.look(time_s, state), heat_W, returned);
+    const efficiency = wetEfficiencies(still, train, moment.look(time_s, state), equations.controls);
     if (efficiency !== null) equations.workWith(efficiency, state);
     moment.look(time_s, state).beginStep();
     rows.replaceLast(moment, supplied_J);

@@ -13,33 +13,34 @@ export const DRY_SHARE = 0.005;
  * Amounts of ethanol and water in a charge.
  *
  * Equation: for a volume m = V ρ(p, 20 °C); for an amount n1 = x n, n2 = (1 − x) n.
- * @param charge A volume at 20 °C [m³] with its strength, or an amount [mol] with its mole fraction; both above 0.
+ * @param charge A volume at 20 °C [m³] with its strength, or an amount [mol] with its mole fraction; above 0, of a strength of 0 (water) to 1.
  * @returns Amounts of ethanol and water, [mol].
  * @throws InputError when a part is not a number, not above 0, or a share is outside 0 to 1.
  * @example chargeAmounts({ kind: 'amount', amount_mol: 100, moleFraction: 0.18 }).water_mol // → 82
  * Source: OIML R 22, International Alcoholometric Tables, 1975, for the density.
  */
 export function chargeAmounts(charge: Charge): Amounts {
-  const faults = chargeFaults(charge);
+  const faults = chargeFaults(charge, 0);
   if (faults.length > 0) throw new InputError(...faults);
   if (charge.kind === 'volume') return amountsFromVolume(charge.volume_m3, charge.strength);
   const ethanol_mol = charge.amount_mol * charge.moleFraction;
   return { ethanol_mol, water_mol: charge.amount_mol - ethanol_mol };
 }
 
-/** Faults of a charge: each part above 0, shares up to 1. */
-export function chargeFaults(charge: Charge): InputFault[] {
+/** Faults of a charge: each part above 0, shares up to 1; where water will do, `least` is 0. */
+export function chargeFaults(charge: Charge, least = Number.MIN_VALUE): InputFault[] {
   const above = Number.MIN_VALUE;
+  const from = least > 0 ? 'above 0, up to 1' : 'from 0 to 1';
   if (charge.kind === 'volume') {
-    const strength = 'a strength above 0, up to 1 (0.40 is 40 % vol)';
+    const strength = `a strength ${from} (0.40 is 40 % vol)`;
     return [
       ...rangeFault('charge.volume_m3', charge.volume_m3, above, 1e9, 'a volume above 0 m³'),
-      ...rangeFault('charge.strength', charge.strength, above, 1, strength),
+      ...rangeFault('charge.strength', charge.strength, least, 1, strength),
     ];
   }
-  const share = 'a mole fraction of ethanol above 0, up to 1';
+  const share = `a mole fraction of ethanol ${from}`;
   return [
     ...rangeFault('charge.amount_mol', charge.amount_mol, above, 1e15, 'an amount above 0 mol'),
-    ...rangeFault('charge.moleFraction', charge.moleFraction, above, 1, share),
+    ...rangeFault('charge.moleFraction', charge.moleFraction, least, 1, share),
   ];
 }

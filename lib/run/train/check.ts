@@ -4,7 +4,7 @@ import { ENTHALPY_RANGE_PA } from '../../equilibrium/enthalpy-curve.js';
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import { ZERO_CELSIUS } from '../../constants.js';
 import { InputError, type InputFault } from '../../errors.js';
-import type { Amounts } from '../../mixture/volume.js';
+import { type Amounts, volumeAt20C } from '../../mixture/volume.js';
 import { chargeAmounts, chargeFaults, DRY_SHARE } from '../charge.js';
 import { rangeFault, wholeFault } from '../check.js';
 import { trainShapeFaults } from '../shape.js';
@@ -34,26 +34,34 @@ export function trainProblemFaults(problem: TrainProblem, system: EthanolWater):
     ...doublerFaults(problem),
     ...rangeFault('power_W', problem.power_W, 1, 1e8, 'a power from 1 W up'),
     ...outputFaults(problem),
-    ...(problem.lags === undefined
+    ...lagFaults(problem.lags),
+    ...(problem.tolerance === undefined
       ? []
-      : [
-          ...rangeFault('lags.boil_s', problem.lags.boil_s, 1e-3, 10, 'a time from 1 ms to 10 s'),
-          ...rangeFault('lags.weir_s', problem.lags.weir_s, 1e-2, 60, 'a time from 10 ms to a minute'),
-        ]),
-    ...rangeFault('tolerance', problem.tolerance ?? 1e-5, 1e-10, 1e-2, 'a tolerance from 1e-10 to 0.01'),
+      : rangeFault('tolerance', problem.tolerance, 1e-10, 1e-2, 'a tolerance from 1e-10 to 0.01')),
   ];
   if (numbers.length > 0) return numbers;
-  const train = [...pressureFaults(problem), ...volumeFaults(problem)];
+  const train = [...pressureFaults(problem), ...volumeFaults(problem), ...jarFaults(problem)];
   return train.length > 0 ? train : sheetFaults(problem, system);
 }
 
+function lagFaults(lags: unknown): InputFault[] {
+  if (lags === undefined) return [];
+  if (typeof lags !== 'object' || lags === null) return [{ argument: 'lags', value: lags, expected: 'a record' }];
+  const { boil_s, weir_s } = lags as NonNullable<TrainProblem['lags']>;
+  return [
+    ...rangeFault('lags.boil_s', boil_s, 1e-3, 10, 'a time from 1 ms to 10 s'),
+    ...rangeFault('lags.weir_s', weir_s, 1e-2, 60, 'a time from 10 ms to a minute'),
+  ];
+}
+
+/** A kettle needs some alcohol; a doubler may be charged with water. */
 function fillingFaults(
   where: string,
   charge: Charge,
   temperature_K: number | undefined,
   temperatureName: string,
 ): InputFault[] {
-  const faults = chargeFaults(charge).map((fault) => ({
+  const faults = chargeFaults(charge, where === 'charge' ? undefined : 0).map((fault) => ({
     ...fault,
     argument: fault.argument.replace(/^charge/u, where),
   }));
@@ -99,15 +107,21 @@ function pressureFaults(problem: TrainProblem): InputFault[] {
 function volumeFaults(problem: TrainProblem): InputFault[] {
   const { still, charge, doublerCharges } = problem;
   const faults: InputFault[] = [];
-  const fits = (argument: string, filled: Charge, room_m3: number): void => {
-    if (filled.kind === 'volume' && filled.volume_m3 > room_m3) {
-      const expected = `a volume that fits into ${room_m3.toPrecision(4)} m³`;
-      faults.push({ argument, value: filled.volume_m3, expected });
-    }
+  const fits = (where: string, filled: Charge, room_m3: number): void => {
+    const { ethanol_mol, water_mol } = chargeAmounts(filled);
+    if (filled.kind === 'volume' ? filled.volume_m3 <= room_m3 : volumeAt20C(ethanol_mol, water_mol) <= room_m3) return;
+    const [part, value] =
+      filled.kind === 'volume' ? ['volume_m3', filled.volume_m3] : ['amount_mol', filled.amount_mol];
+    const what = filled.kind === 'volume' ? 'a volume' : 'an amount';
+    faults.push({
+      argument: `${where}.${part}`,
+      value,
+      expected: `${what} that fits into ${room_m3.toPrecision(4)} m³`,
+    });
   };
-  fits('charge.volume_m3', charge, still.kettle.volume_m3);
+  fits('charge', charge, still.kettle.volume_m3);
   doublerCharges.forEach((own, i) => {
-    fits(`doublerCharges[${String(i)}].charge.volume_m3`, own.charge, still.doublers[i]!.volume_m3);
+    fits(`doublerCharges[${String(i)}].charge`, own.charge, still.doublers[i]!.volume_m3);
   });
   if (faults.length > 0) return faults;
   const { holders, drum } = trainOf(problem);
@@ -120,6 +134,18 @@ function volumeFaults(problem: TrainProblem): InputFault[] {
   if (held_mol < 0.5 * total_mol) return [];
   const expected = `plates, head and condenser that hold less than half the charge (about ${held_mol.toPrecision(3)} of ${total_mol.toPrecision(3)} mol)`;
   return [{ argument: 'charge', value: total_mol, expected }];
+}
+
+/** More jars than this nobody fills. */
+const MOST_JARS = 10_000;
+
+function jarFaults({ jars, charge, doublerCharges }: TrainProblem): InputFault[] {
+  if (jars?.kind !== 'size') return [];
+  const { ethanol_mol, water_mol } = collectable([charge, ...doublerCharges.map((own) => own.charge)]);
+  const least_m3 = volumeAt20C(ethanol_mol, water_mol) / MOST_JARS;
+  if (jars.volume_m3 >= least_m3) return [];
+  const expected = `at least ${least_m3.toPrecision(3)} m³, which the charge fills ${String(MOST_JARS)} times`;
+  return [{ argument: 'jars.volume_m3', value: jars.volume_m3, expected }];
 }
 
 function sheetFaults(problem: TrainProblem, _system: EthanolWater): InputFault[] {

@@ -113,12 +113,13 @@ describe('chargeAmounts', () => {
       ethanol_mol: 18,
       water_mol: 82,
     });
+    expect(chargeAmounts({ kind: 'volume', volume_m3: 1, strength: 0 }).ethanol_mol).toBe(0);
   });
 
   it.each([
     [{ kind: 'volume', volume_m3: 0, strength: 0.1 }, /charge.volume_m3 is 0; expected a volume above 0/],
     [{ kind: 'volume', volume_m3: NaN, strength: 0.1 }, /charge.volume_m3 is NaN/],
-    [{ kind: 'volume', volume_m3: 1, strength: 0 }, /charge.strength is 0/],
+    [{ kind: 'volume', volume_m3: 1, strength: -0.1 }, /charge.strength is -0.1; expected a strength from 0 to 1/],
     [{ kind: 'volume', volume_m3: 1, strength: 1.01 }, /charge.strength is 1.01/],
     [{ kind: 'amount', amount_mol: -5, moleFraction: 0.1 }, /charge.amount_mol is -5/],
     [{ kind: 'amount', amount_mol: 5, moleFraction: 1.1 }, /charge.moleFraction is 1.1/],

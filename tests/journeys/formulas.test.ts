@@ -104,6 +104,7 @@ describe('formulas', () => {
         .join(' ');
     await expect.poll(() => page.evaluate(kept), patience).toContain('boilingPoint');
     await page.reload();
+    await page.locator('main figure svg').first().waitFor();
     await page.getByRole('link', { name: 'A page of my own' }).click();
     await shows(page, 0, '= 198.24 °F');
     await reader.sees(() => reader.figure(), 'now 198.24 °F at 18.927 proof');

@@ -224,9 +224,10 @@ function holds(sheet: TrainProblem['sheet'], run: TrainSolution): Watch[] {
 /** What passes a holder at a row. */
 function flowsAt(run: TrainSolution, row: number, j: number): PlateFlows {
   const at = row * run.holders.length + j;
+  // Round-off may leave a flow that just begins a hair below nothing.
   return {
-    vapour_mol_s: run.holderVapourRate_mol_s[at]!,
-    liquid_mol_s: run.holderLiquidRate_mol_s[at]!,
+    vapour_mol_s: Math.max(0, run.holderVapourRate_mol_s[at]!),
+    liquid_mol_s: Math.max(0, run.holderLiquidRate_mol_s[at]!),
     vapourMoleFraction: within(run.holderVapour[at]!),
     liquidMoleFraction: within(run.holderLiquid[at]!),
     temperature_K: run.holderTemperature_K[at]!,

@@ -85,7 +85,8 @@ export class JarFilling {
   close(time_s: number, state: Float64Array): void {
     if (this.#from === undefined) return;
     const now = this.#at(time_s, state);
-    if (this.#filled(this.#moment) > LEAST_m3) this.#put(now, false);
+    const filled_m3 = this.#filled(this.#moment);
+    if (filled_m3 > LEAST_m3) this.#put(now, filled_m3 >= this.#size_m3 - DROP_m3);
   }
 
   #put(to: Moment, full: boolean): void {

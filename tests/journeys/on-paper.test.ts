@@ -16,6 +16,8 @@ describe('a page on paper', () => {
     await page.getByRole('link', { name: 'Keep and open' }).click();
     await page.getByLabel('Its name').fill('October "wash"');
     await page.getByRole('link', { name: 'The ceiling' }).click();
+    await page.getByLabel('Its name').waitFor({ state: 'detached' });
+    await page.locator('main figure').nth(3).waitFor();
     await page.emulateMedia({ media: 'print' });
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     const widths = await page

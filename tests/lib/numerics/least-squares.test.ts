@@ -54,6 +54,17 @@ describe('leastSquares', () => {
     expect(inverseNormal[1]).toBeCloseTo(-1 / 2, 8);
   });
 
+  it('finds a slope of nothing as exactly as any other', () => {
+    const points = [0, 0, 0.7877488983744487, 0, 0];
+    const sigma = [9, 2, 1, 2, 9];
+    const { parameters } = leastSquares({
+      residualCount: 5,
+      start: [5, 5],
+      residuals: (p, out) => points.forEach((y, i) => (out[i] = (p[0]! + p[1]! * i - y) / sigma[i]!)),
+    });
+    expect(parameters[1]).toBeCloseTo(0, 7);
+  });
+
   it('solves a weighted straight line as the closed form does', () => {
     const weighted = fc.array(
       fc.record({ y: fc.double({ min: -9, max: 9, noNaN: true }), sigma: fc.integer({ min: 1, max: 9 }) }),

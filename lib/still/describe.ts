@@ -34,6 +34,10 @@ type Described<Part extends { readonly kind: string }> = Partial<Part> & Pick<Pa
 
 /** Heat that brings a kettle two thirds full to the boil in about an hour and a half, W/m³ of kettle. */
 const HEAT_W_m3 = 45e3;
+/** Or so many times what kettle and head lose when they boil, which is more below 15 L: less would hardly distil. */
+const TIMES_LOST = 2.5;
+/** From the air to a boiling wash, K. */
+const WARMER_K = 75;
 /** A bare metal wall at 80 to 100 °C in a still room, W/(m² K): Churchill & Chu with radiation, stainless steel. */
 const WALL_W_m2K = 8;
 /** Two millimetres of copper or steel, J/(m² K). */
@@ -73,9 +77,10 @@ export function completeStill(description: StillDescription): Still {
   }
   const { kettle, doublers = [], column = { kind: 'none' }, head, air } = description;
   checkRange('kettle.volume_m3', kettle.volume_m3, 1e-6, 1e4, 'a volume above 0 m³');
-  const power_W = kettle.power_W ?? HEAT_W_m3 * kettle.volume_m3;
-  const { height_m, wall_m2, diameter_m, heatLoss_W_K, metal_J_K } = upright(kettle.volume_m3);
+  const { height_m, wall_m2, diameter_m, heatLoss_W_K, metal_J_K } = upright(kettle.volume_m3, kettle.diameter_m);
   const head_m2 = HEAD * wall_m2;
+  const lost_W = WARMER_K * WALL_W_m2K * (wall_m2 + head_m2);
+  const power_W = kettle.power_W ?? Math.max(HEAT_W_m3 * kettle.volume_m3, TIMES_LOST * lost_W);
   return {
     kettle: { diameter_m, heatingSurfaceHeight_m: SURFACE * height_m, power_W, heatLoss_W_K, metal_J_K, ...kettle },
     doublers: doublers.map((doubler) => completeDoubler(doubler, kettle.volume_m3)),
@@ -97,6 +102,7 @@ export function completeStill(description: StillDescription): Still {
 function completeDoubler(doubler: Partial<Doubler>, kettle_m3: number): Doubler {
   const { height_m, volume_m3, diameter_m, heatLoss_W_K, metal_J_K } = upright(
     doubler.volume_m3 ?? DOUBLER * kettle_m3,
+    doubler.diameter_m,
   );
   // Half full, the pipe's mouth a little above the bottom.
   const dipDepth_m = 0.4 * height_m;
@@ -169,13 +175,15 @@ interface Upright {
   readonly metal_J_K: number;
 }
 
-function upright(volume_m3: number): Upright {
-  const diameter_m = Math.cbrt((4 * volume_m3) / Math.PI);
-  const wall_m2 = 1.5 * Math.PI * diameter_m ** 2;
+/** As high as wide where no diameter is known. */
+function upright(volume_m3: number, known_m?: number): Upright {
+  const diameter_m = known_m ?? Math.cbrt((4 * volume_m3) / Math.PI);
+  const height_m = (4 * volume_m3) / (Math.PI * diameter_m ** 2);
+  const wall_m2 = Math.PI * diameter_m * (height_m + 0.5 * diameter_m);
   return {
     volume_m3,
     diameter_m,
-    height_m: diameter_m,
+    height_m,
     wall_m2,
     heatLoss_W_K: WALL_W_m2K * wall_m2,
     metal_J_K: WALL_J_m2K * wall_m2,

@@ -153,7 +153,10 @@ export class TrainState implements RunState {
     const streams = this.#streams;
     const drum = this.#drum;
     const top = this.#train.holders.length - 1;
-    return LAMBDA0 * (streams.vapourRate[top]! * streams.vapourEnthalpy[top]! - drum.rate * drum.enthalpy);
+    // What runs over from a full doubler without a head comes with the vapour.
+    const over =
+      this.#train.holders[top]!.overflow === 'over' ? streams.liquidRate[top]! * streams.liquidEnthalpy[top]! : 0;
+    return LAMBDA0 * (streams.vapourRate[top]! * streams.vapourEnthalpy[top]! + over - drum.rate * drum.enthalpy);
   }
   /** Heat taken out by a partial reflux condenser now, W. */
   get refluxDuty_W(): number {

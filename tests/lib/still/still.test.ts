@@ -56,6 +56,46 @@ describe('a description', () => {
   });
 });
 
+describe('a still completed from its volume alone', () => {
+  const drawn = (volume_m3: number, kind: 'none' | 'plates' | 'packing'): TrainProblem => {
+    const still = completeStill({ kettle: { volume_m3 }, column: { kind } });
+    return {
+      kind: 'train',
+      still,
+      charge: { kind: 'volume', volume_m3: (2 / 3) * volume_m3, strength: 0.1 },
+      doublerCharges: [],
+      activity: 'redlich-kister',
+      power_W: still.kettle.power_W,
+      sheet: [
+        { reflux: kind === 'none' ? 'none' : 'total', until: [{ kind: 'firstVapour' }] },
+        { reflux: kind === 'none' ? 'none' : 2, until: [{ kind: 'alcoholLeftBelow', share: 0.2 }] },
+      ],
+      outputs: { kind: 'every', interval_s: 600 },
+    };
+  };
+
+  it.each([1e-3, 5e-3, 0.02, 0.1, 1, 10])('of %f m³ boils within two hours and distils within six', (volume_m3) => {
+    for (const kind of ['none', 'plates', 'packing'] as const) {
+      const run = solve(drawn(volume_m3, kind), system);
+      expect(run.ending.kind).toBe('stopped');
+      expect(run.firstVapour_s! / 60).toBeGreaterThan(40);
+      expect(run.firstVapour_s! / 60).toBeLessThan(120);
+      expect(run.time_s.at(-1)! / 3600).toBeLessThan(6);
+    }
+  });
+
+  it('has as much wall as its diameter makes it', () => {
+    const tall = completeStill({ kettle: { volume_m3: 0.1, diameter_m: 0.3 } });
+    const asHighAsWide = completeStill({ kettle: { volume_m3: 0.1 } });
+    const wide = completeStill({ kettle: { volume_m3: 0.1, diameter_m: 1.5 }, doublers: [{ diameter_m: 1 }] });
+    expect(stillFaults(wide)).toEqual([]);
+    for (const { kettle } of [tall, wide]) {
+      expect(kettle.heatLoss_W_K).toBeGreaterThan(1.05 * asHighAsWide.kettle.heatLoss_W_K);
+    }
+    expect(wide.kettle.heatingSurfaceHeight_m).toBeLessThan(0.1 / ((Math.PI * 1.5 ** 2) / 4));
+  });
+});
+
 describe('faults of a still', () => {
   it('name each bad number, its value and what would be right', () => {
     const still = platedStill(4);

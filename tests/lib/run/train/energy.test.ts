@@ -7,12 +7,12 @@ import { createEthanolWater } from '#lib/index.js';
 import type { TrainSolution } from '#lib/run/train/solution.js';
 import { solveTrain } from '#lib/run/train/solve.js';
 import { anyTrainProblem } from '../../../support/any-train.js';
+import { doubler, pot, trainProblem } from '../../../support/train-problems.js';
 
 const system = createEthanolWater();
 
-/** Duties of partial condensers and losses over the run, J, by Milne's rule on three points inside each step of the solver, which leaps of the heat between steps do not touch. */
-function carriedOff(run: TrainSolution): number {
-  const rate = (row: number): number => run.lost_W[row]! + run.refluxDuty_W[row]!;
+/** A rate over the run, by Milne's rule on three points inside each step of the solver, which leaps of the heat between steps do not touch. */
+function integral(run: TrainSolution, rate: (row: number) => number): number {
   let sum = 0;
   let row = 0;
   while (row < run.rows - 1) {
@@ -36,11 +36,29 @@ describe('the heat of a run', () => {
       fc.property(anyTrainProblem(), fc.constantFrom(1e-4, 1e-5, 1e-6), (problem, tolerance) => {
         const run = solveTrain({ ...problem, tolerance, outputs: { kind: 'perStep', points: 4 } }, system);
         const last = run.rows - 1;
-        const gone = run.condensed_J[last]! + run.collected_J[last]! + carriedOff(run);
+        const carried = integral(run, (row) => run.lost_W[row]! + run.refluxDuty_W[row]!);
+        const gone = run.condensed_J[last]! + run.collected_J[last]! + carried;
         const missing = run.supplied_J[last]! - (run.stored_J[last]! - run.stored_J[0]!) - gone;
         expect(Math.abs(missing) / run.supplied_J[last]!).toBeLessThan(tenfold * tolerance);
       }),
       { numRuns: 25 },
     );
+  });
+});
+
+describe('the duty of the condenser', () => {
+  it('adds up to what it took out, also where a full doubler runs over into it', () => {
+    const full = { ...doubler, overflow: 'over', volume_m3: 0.009 } as const;
+    const problem = trainProblem({
+      still: pot([full]),
+      doublerCharges: [{ charge: { kind: 'volume', volume_m3: 0.0088, strength: 0.3 } }],
+      start: 'cold',
+      sheet: [{ reflux: 'none', until: [{ kind: 'collectedVolume', volume_m3: 0.01 }] }],
+      outputs: { kind: 'perStep', points: 4 },
+    });
+    const run = solveTrain(problem, system);
+    const tenfold = 1e-4;
+    const duty = integral(run, (row) => run.condenserDuty_W[row]!);
+    expect(Math.abs(duty / run.condensed_J.at(-1)! - 1)).toBeLessThan(tenfold);
   });
 });

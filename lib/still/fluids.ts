@@ -19,9 +19,12 @@ export function vapourDensity(
   return (pressure_Pa * molarMass(moleFraction)) / (GAS_CONSTANT * temperature_K);
 }
 
-/** Density of the boiling liquid. */
+/** Below this densities are not known, K; a loosely solved drop of liquid may seem colder for a moment. */
+const COLDEST_K = 253.15;
+
+/** Density of the liquid. */
 export function liquidDensity(moleFraction: MoleFraction, temperature_K: Kelvin): KilogramPerCubicMetre {
-  return densityOfLiquid(massFractionFromMoleFraction(moleFraction), temperature_K);
+  return densityOfLiquid(massFractionFromMoleFraction(moleFraction), Math.max(COLDEST_K, temperature_K));
 }
 
 /** Surface tension of the boiling mixture against its mole fraction, N/m. Values from memory, to some 10 %: water 58, a tenth 30, a third 22, ethanol 17 mN/m. */

@@ -48,4 +48,11 @@ describe('the limits of any run', () => {
     const below = { ...run, holderLiquidRate_mol_s: run.holderLiquidRate_mol_s.map(() => -1e-18) };
     expect(limitsOf(problem, below).every(({ worst }) => Number.isFinite(worst))).toBe(true);
   });
+
+  it('can be read where a loosely solved drop seems colder than densities are known', () => {
+    const problem = trainProblem({ sheet: [{ reflux: 3, until: [{ kind: 'duration', seconds: 600 }] }] });
+    const run = solveTrain(problem, system);
+    const freezing = { ...run, holderTemperature_K: run.holderTemperature_K.map(() => 230) };
+    expect(limitsOf(problem, freezing).every(({ worst }) => Number.isFinite(worst))).toBe(true);
+  });
 });

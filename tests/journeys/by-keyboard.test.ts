@@ -13,6 +13,8 @@ describe.each(['the-ceiling', 'one-plate-more', 'the-stills-limits', 'notebooks'
       const { page, problems } = await explorer.open(`#${name}`);
       await page.locator('.page-foot, .shelf, #bring-in').first().waitFor();
       await page.getByRole('link', { name: 'Keep and open' }).waitFor();
+      // Until all runs are worked out a Stop stands beside their count; it goes when they are done.
+      await expect.poll(() => page.getByRole('button', { name: 'Stop', exact: true }).count()).toBe(0);
       const wanted = await page.evaluate(() => {
         const all = [
           ...document.querySelectorAll<HTMLElement>('button, a[href], input, select, textarea, [tabindex="0"]'),

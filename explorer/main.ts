@@ -162,6 +162,10 @@ store.subscribe((state, before) => {
 });
 
 frame.units = Object.values(unitSystems).map(({ name, label }) => ({ name, label }));
-if (mustStartFirst(asked)) await keeping().catch(() => undefined);
-else afterFirstFigure(frame, () => void keeping());
+if (mustStartFirst(asked)) {
+  await keeping().catch(() => undefined);
+  // A page of the notebook that was open last is known only now.
+  const { page } = readAddress(asked, namesIn(store.get().history.now));
+  if (opened.page === undefined && page !== undefined && store.get().page === first) store.set({ page });
+} else afterFirstFigure(frame, () => void keeping());
 show(store.get());

@@ -4,6 +4,7 @@
 
 import { html, LitElement, nothing, svg, type PropertyDeclarations, type PropertyValues } from 'lit';
 import { send } from './events.js';
+import { onMoves } from './moves.js';
 import { atShown, numberWithUnit, stepped, type NumberSpec } from './number-spec.js';
 import { grouped } from '../../text/format.js';
 import { rulerTicks } from './ruler-scale.js';
@@ -146,14 +147,15 @@ export class Ruler extends LitElement {
     if (event.button !== 0) return;
     const track = event.currentTarget as SVGElement;
     track.setPointerCapture(event.pointerId);
+    const { left } = track.getBoundingClientRect();
     const follow = (move: PointerEvent): void => {
       const { low, high, step } = this.spec;
-      const x = move.clientX - track.getBoundingClientRect().left - inset_px;
+      const x = move.clientX - left - inset_px;
       const shown = low + (x / (this.width - 2 * inset_px)) * (high - low);
       this.#send(atShown(this.spec, Math.round(shown / step) * step));
     };
     const stop = new AbortController();
-    track.addEventListener('pointermove', follow, { signal: stop.signal });
+    onMoves(track, stop.signal, follow);
     for (const end of ['pointerup', 'pointercancel'] as const) {
       track.addEventListener(end, () => stop.abort(), { signal: stop.signal });
     }

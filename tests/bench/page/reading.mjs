@@ -3,9 +3,10 @@
 const FRAME = 1000 / 60;
 
 /**
- * For each input that was answered: ms to the last write to the DOM that belongs to it, the worker included. An answer of the worker is
- * credited to the newest input before it was asked for; writes after it, up to the next answer or two frames later, belong to it. Where
- * nothing was asked, since the page knew the answer, writes before the next input do.
+ * For each input that was answered: ms to the last write to the DOM that belongs to it, the worker included. Writes while it was handled
+ * belong to it. An answer of the worker is credited to the newest input before it was asked for; writes after it, up to the next answer or
+ * two frames later, belong to it, save those made while another input was handled. Where nothing was asked, since the page knew the answer,
+ * writes before the next input do.
  */
 export function latencies({ inputs, writes, asked, answered }, from, to) {
   const moves = inputs.filter((time) => time >= from && time <= to);
@@ -18,8 +19,11 @@ export function latencies({ inputs, writes, asked, answered }, from, to) {
     const begin = id === undefined ? input : answerAt.get(id);
     if (begin === undefined) return;
     const other = id === undefined ? (moves[i + 1] ?? Infinity) : (times.find((time) => time > begin) ?? Infinity);
-    const last = writes.findLast((write) => write >= begin && write < Math.min(other, begin + 2 * FRAME));
-    if (last !== undefined) found.push(last - input);
+    const end = Math.min(other, begin + 2 * FRAME);
+    const last = writes.findLast(
+      ([write, handled]) => handled === input || (handled === null && write >= begin && write < end),
+    );
+    if (last !== undefined) found.push(last[0] - input);
   });
   return found;
 }

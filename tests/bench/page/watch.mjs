@@ -1,5 +1,6 @@
-// Put into the page before anything of it runs: notes when inputs come, when the DOM is written, when the solver's worker is asked and
-// answers, every frame and every long task. Times are the page's own clock, ms.
+// Put into the page before anything of it runs: notes when the hand moves (the time the browser gives the move, not the one when it tells the
+// page), when the DOM is written and whether that was while a move was being handled, when the solver's worker is asked and answers, every
+// frame and every long task. Times are the page's own clock, ms.
 
 /** Runs inside the page. */
 export function watchPage() {
@@ -13,7 +14,7 @@ export function watchPage() {
     return element?.closest('kp-setup, kp-blank, kp-ruler') ?? null;
   };
   const onWrite = (records) => {
-    if (records.some(({ target }) => number(target) === null)) notes.writes.push(now());
+    if (records.some(({ target }) => number(target) === null)) notes.writes.push([now(), handled]);
     if (notes.firstFigure === null && globalThis.document.querySelector('main figure svg path'))
       notes.firstFigure = now();
   };
@@ -26,16 +27,30 @@ export function watchPage() {
     observer.observe(root, everything);
     return root;
   };
-  globalThis.addEventListener('pointermove', (event) => notes.inputs.push(event.timeStamp), { capture: true });
-  const post = globalThis.Worker.prototype.postMessage;
-  const heard = new WeakSet();
-  globalThis.Worker.prototype.postMessage = function postMessage(message, ...rest) {
-    if (!heard.has(this)) {
-      heard.add(this);
-      this.addEventListener('message', ({ data }) => notes.answered.push([data?.id, now()]));
+  // The move being handled, until something else begins.
+  let handled = null;
+  const over = new globalThis.MessageChannel();
+  over.port1.onmessage = () => (handled = null);
+  const onMove = ({ timeStamp }) => {
+    if (notes.inputs.at(-1) !== timeStamp) notes.inputs.push(timeStamp);
+    handled = timeStamp;
+    over.port2.postMessage(null);
+  };
+  for (const kind of ['pointerrawupdate', 'pointermove']) globalThis.addEventListener(kind, onMove, { capture: true });
+  // Heard before the page hears it: what the page writes then comes after the note.
+  globalThis.Worker = class extends globalThis.Worker {
+    constructor(...how) {
+      super(...how);
+      this.addEventListener('message', ({ data }) => {
+        handled = null;
+        notes.answered.push([data?.id, now()]);
+      });
     }
-    notes.asked.push([message?.id, notes.inputs.at(-1) ?? now()]);
-    return post.call(this, message, ...rest);
+
+    postMessage(message, ...rest) {
+      notes.asked.push([message?.id, notes.inputs.at(-1) ?? now()]);
+      super.postMessage(message, ...rest);
+    }
   };
   const frame = (time) => {
     notes.frames.push(time);

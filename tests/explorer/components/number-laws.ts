@@ -116,6 +116,18 @@ export function numberLaws({ name, spec, start, good, tooMuch }: NumberCase): vo
       expect(faults).toEqual([]);
     });
 
+    it('follows a drag as soon as the hand’s place is known, and not again when it is told once more', async () => {
+      const { left, top } = input().getBoundingClientRect();
+      pointer('pointerdown', left, top);
+      pointer('pointerrawupdate', left + 7, top);
+      await settled();
+      expect(changes.map(({ value }) => value)).toEqual([stepped(spec, start, 1)]);
+      pointer('pointermove', left + 7, top);
+      pointer('pointerup', left + 7, top);
+      await settled();
+      expect(changes).toHaveLength(1);
+    });
+
     it('sends one change for each step of a sideways drag, and none for a press', async () => {
       const box = input().getBoundingClientRect();
       const at = { x: box.left + box.width / 2, y: box.top + box.height / 2 };

@@ -36,18 +36,16 @@ export function saturatedDensityEthanol(temperature_K: Kelvin): KilogramPerCubic
  */
 export function saturatedDensityWater(temperature_K: Kelvin): KilogramPerCubicMetre {
   checkRange('temperature_K', temperature_K, 273.16, 647, 'a temperature from 273.16 to 647 K for water');
-  const third = Math.cbrt(1 - temperature_K / 647.096);
-  let sum = 1;
-  for (const [coefficient, thirds] of WATER) sum += coefficient * third ** thirds;
-  return 322 * sum;
+  const t = Math.cbrt(1 - temperature_K / 647.096);
+  const t2 = t * t;
+  const t4 = t2 * t2;
+  const t8 = t4 * t4;
+  const t16 = t8 * t8;
+  const t32 = t16 * t16;
+  const [b1, b2, b3, b4, b5, b6] = WATER;
+  const low = t * (b1 + t * b2) + t4 * t * b3;
+  return 322 * (1 + low + t16 * b4 + t32 * t8 * t2 * t * b5 + t32 * t32 * t32 * t8 * t4 * t2 * b6);
 }
 
-/** [b, three times the exponent]. */
-const WATER = [
-  [1.99274064, 1],
-  [1.09965342, 2],
-  [-0.510839303, 5],
-  [-1.75493479, 16],
-  [-45.5170352, 43],
-  [-6.7469445e5, 110],
-] as const;
+/** b_1 to b_6. */
+const WATER = [1.99274064, 1.09965342, -0.510839303, -1.75493479, -45.5170352, -6.7469445e5] as const;

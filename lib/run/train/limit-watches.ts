@@ -51,6 +51,15 @@ export function watches(problem: LimitedProblem, run: TrainSolution): readonly W
   ];
 }
 
+/** What limits say of a plate's load. */
+interface Load {
+  readonly flood: number;
+  readonly weep: number | null;
+  readonly extrapolated: boolean;
+}
+/** Of a plate that no vapour passes. */
+const UNLOADED: Load = { flood: 0, weep: null, extrapolated: false };
+
 /** The plate that is worst off speaks for all. */
 function plates({ still, power_W }: LimitedProblem, run: TrainSolution): Watch[] {
   const { column } = still;
@@ -58,14 +67,17 @@ function plates({ still, power_W }: LimitedProblem, run: TrainSolution): Watch[]
   const width = run.holders.length;
   const first = run.holders.findIndex(({ kind }) => kind === 'plate');
   const idle = (IDLE * power_W) / 40e3;
-  const loads = (row: number): { j: number; flood: number; weep: number | null; extrapolated: boolean }[] =>
-    Array.from({ length: run.plates }, (_none, i) => {
-      const j = first + i;
-      const at = row * width + j;
-      const { floodShare, weepShare, extrapolated } = plateLoad(column, flowsAt(run, row, j));
-      const asleep = run.holderVapourRate_mol_s[at]! < idle;
-      return { j, flood: floodShare, weep: asleep ? null : weepShare, extrapolated };
-    });
+  const loadOf = (row: number, i: number): Load => {
+    const j = first + i;
+    const vapour = run.holderVapourRate_mol_s[row * width + j]!;
+    if (vapour <= 0) return UNLOADED;
+    const { floodShare, weepShare, extrapolated } = plateLoad(column, flowsAt(run, row, j));
+    return { flood: floodShare, weep: vapour < idle ? null : weepShare, extrapolated };
+  };
+  // Two limits read the same loads, one row after the other.
+  const known: Load[][] = [];
+  const loads = (row: number): readonly Load[] =>
+    (known[row] ??= Array.from({ length: run.plates }, (_none, i) => loadOf(row, i)));
   return [
     {
       kind: 'flooding',

@@ -5,6 +5,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { contentPolicyPlugin, headers } from './build/content-policy.js';
+import { firstFiles, preloadFirstFigurePlugin } from './build/preload-first-figure.js';
 import { preloadFontsPlugin } from './build/preload-fonts.js';
 import { precachePlugin, serviceWorkerFile } from './build/precache.js';
 
@@ -13,7 +14,7 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 export default defineConfig({
   root: here('.'),
   base: './',
-  plugins: [contentPolicyPlugin(), preloadFontsPlugin(), precachePlugin(here('public'))],
+  plugins: [contentPolicyPlugin(), preloadFontsPlugin(), preloadFirstFigurePlugin(), precachePlugin(here('public'))],
   build: {
     outDir: '../dist/explorer',
     emptyOutDir: true,
@@ -24,6 +25,7 @@ export default defineConfig({
     rolldownOptions: {
       input: [here('index.html'), here('offline/service-worker.ts')],
       output: {
+        codeSplitting: { groups: firstFiles },
         entryFileNames: ({ name }) => (name === 'service-worker' ? serviceWorkerFile : 'assets/[name]-[hash].js'),
       },
     },

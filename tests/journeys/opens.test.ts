@@ -7,6 +7,7 @@ import { explorerInBrowser } from '../support/open-explorer.js';
 const explorer = explorerInBrowser();
 // Script in kB of gzip before the first figure: the project's own goal (docs/decisions/0002).
 const goal_kB = 150;
+const mostFetches = 10;
 
 describe('the built explorer', () => {
   it('opens with a figure, without an error and without a request to anywhere else', async () => {
@@ -16,7 +17,7 @@ describe('the built explorer', () => {
     expect(problems).toEqual([]);
   });
 
-  it(`shows its first figure on no more than ${String(goal_kB)} kB of script`, async () => {
+  it(`shows its first figure on no more than ${String(goal_kB)} kB of script in ${String(mostFetches)} fetches`, async () => {
     const { page } = await explorer.open();
     await page.addInitScript(noteFirstFigure);
     await page.reload();
@@ -28,6 +29,8 @@ describe('the built explorer', () => {
         .map(({ name }) => name),
     );
     expect(addresses.length).toBeGreaterThan(0);
+    // On a slow processor each fetch costs as much as some kilobytes.
+    expect(addresses.length).toBeLessThanOrEqual(mostFetches);
     const bodies = await Promise.all(
       [...new Set(addresses)].map(async (address) => (await fetch(address)).arrayBuffer()),
     );

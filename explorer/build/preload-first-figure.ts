@@ -1,0 +1,34 @@
+// The first figure in few fetches: what nearly every page needs for it is one file of the build, and the browser is told to
+// fetch that file together with the entry script, not when the entry script finds out about it.
+
+import type { Plugin } from 'vite';
+
+/** Modules without which hardly a first figure is drawn; what they import comes with them. */
+const wanted =
+  /\/explorer\/(pages\/entries-page|entries\/(setup|figure)\/kind|entries\/figure\/pieces\/run|pages\/ready\/the-ceiling)\.ts$/u;
+/** What the entry script imports itself. */
+const atStart =
+  /\/node_modules\/(lit|lit-html|lit-element|@lit)\/|\/explorer\/(components\/frame\/|pages\/(registry|open-pages|undo-keys)|state\/(acts|address|history|notebook|notebook-record|parameters|store)\.|text\/unit-systems|worker\/solver-client)/u;
+
+const name = 'first-figure';
+
+/** Files the build is asked to make of these modules, each with what it imports; the rest is split as usual. */
+export const firstFiles = [
+  { name: 'frame', test: atStart, priority: 2 },
+  { name, test: wanted, priority: 1 },
+];
+
+export function preloadFirstFigurePlugin(): Plugin {
+  return {
+    name: 'preload-first-figure',
+    apply: 'build',
+    transformIndexHtml: {
+      order: 'post',
+      handler: (_html, { bundle }) => {
+        const file = Object.values(bundle ?? {}).find((one) => one.type === 'chunk' && one.name === name)?.fileName;
+        if (file === undefined) throw new Error(`The build made no file called ${name}`);
+        return [{ tag: 'link', attrs: { rel: 'modulepreload', href: `./${file}`, crossorigin: '' }, injectTo: 'head' }];
+      },
+    },
+  };
+}

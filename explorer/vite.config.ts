@@ -5,7 +5,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { contentPolicyPlugin, headers } from './build/content-policy.js';
-import { firstFiles, preloadFirstFigurePlugin } from './build/preload-first-figure.js';
+import { besideLater, firstFiles, preloadFirstFigurePlugin } from './build/preload-first-figure.js';
 import { preloadFontsPlugin } from './build/preload-fonts.js';
 import { precachePlugin, serviceWorkerFile } from './build/precache.js';
 
@@ -22,6 +22,7 @@ export default defineConfig({
     sourcemap: true,
     // A font or picture in a style sheet as a data address would be against the content policy.
     assetsInlineLimit: 0,
+    modulePreload: { resolveDependencies: besideLater },
     rolldownOptions: {
       input: [here('index.html'), here('offline/service-worker.ts')],
       output: {

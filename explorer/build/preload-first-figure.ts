@@ -18,6 +18,17 @@ export const firstFiles = [
   { name, test: wanted, priority: 1 },
 ];
 
+const isFirst = new RegExp(`/(${firstFiles.map((file) => file.name).join('|')})-[^/]*\\.js$`, 'u');
+
+/** What a file loaded later has to have fetched beside it: not those that are there since the start. */
+export function besideLater(
+  _file: string,
+  beside: readonly string[],
+  { hostType }: { hostType: 'html' | 'js' },
+): string[] {
+  return hostType === 'html' ? [...beside] : beside.filter((file) => !isFirst.test(`/${file}`));
+}
+
 export function preloadFirstFigurePlugin(): Plugin {
   return {
     name: 'preload-first-figure',

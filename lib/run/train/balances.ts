@@ -19,6 +19,13 @@ const VAPOUR_COUNTS = 10;
 const SPOUT_COUNTS = 4;
 /** Vapour that flows less than this share of the usual counts as this. */
 const LEAST_FLOW = 0.01;
+/**
+ * A plate that raises more than so many times the vapour from below boils by itself. Source: this project's choice, above what heats that
+ * differ from plate to plate and plates that fill make of equal flows (some 15 %).
+ */
+export const BY_ITSELF = 1.25;
+/** Vapour below this share of the usual is none. */
+const NO_VAPOUR = 1e-8;
 
 export abstract class TrainBalances {
   readonly size: number;
@@ -33,6 +40,8 @@ export abstract class TrainBalances {
   readonly receiverAt: number;
   protected readonly count: number;
   protected readonly efficiency: Float64Array;
+  /** Vapour below this is none, mol/s. */
+  protected none_mol_s = 0;
   protected readonly loss: Float64Array;
   protected readonly reference_K: Float64Array;
   protected readonly over: Uint8Array;
@@ -74,6 +83,7 @@ export abstract class TrainBalances {
     });
     this.partial = holders.at(-1)!.kind === 'partialCondenser';
     this.#perNominal = 1 / train.nominalVapour_mol_s;
+    this.none_mol_s = NO_VAPOUR * train.nominalVapour_mol_s;
     writeWeights(train, tolerance, this.#weights);
   }
 
@@ -84,8 +94,16 @@ export abstract class TrainBalances {
     for (let j = 1; j < this.count; j++) {
       const below = state[UNKNOWNS * (j - 1) + VAPOUR]!;
       const own = this.streams.equilibrium[j]!;
-      state[UNKNOWNS * j + VAPOUR] = below + this.efficiency[j]! * (own - below);
+      state[UNKNOWNS * j + VAPOUR] = below + this.efficiencyNow(j) * (own - below);
     }
+  }
+
+  /** Efficiency of a plate at the streams last evaluated: what it raises by itself, with no vapour from below, is in equilibrium with its liquid. */
+  protected efficiencyNow(j: number): number {
+    const { vapourRate } = this.streams;
+    const V = vapourRate[j]!;
+    const met = BY_ITSELF * vapourRate[j - 1]! + this.none_mol_s;
+    return V <= met ? this.efficiency[j]! : 1 - ((1 - this.efficiency[j]!) * met) / V;
   }
 
   rightHandSide(_s: number, u: Float64Array, out: Float64Array): void {
@@ -120,7 +138,7 @@ export abstract class TrainBalances {
       out[o + ENERGY] = energy - upEnergy - downEnergy - lost;
       out[o + ETHANOL] = ethanol - V * y - L * x;
       out[o + WATER] = water - V * (1 - y) - L * (1 - x);
-      const E = j === 0 ? 1 : this.efficiency[j]!;
+      const E = j === 0 ? 1 : this.efficiencyNow(j);
       out[o + VAPOUR] = below + E * (equilibrium[j]! - below) - y;
       energy = upEnergy;
       ethanol = V * y;

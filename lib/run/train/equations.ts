@@ -1,7 +1,7 @@
 // The derivative of the train's balances (balances.ts): its Jacobian, block by block. Blocks couple to their neighbours only.
 
 import type { StiffSystem } from '../../numerics/stiff/stiff-system.js';
-import { TrainBalances } from './balances.js';
+import { BY_ITSELF, TrainBalances } from './balances.js';
 import { type HoldSlopes, holdSlopes } from './controls.js';
 import { fade, fadeSlope } from './fading.js';
 import { LAMBDA0 } from './holders.js';
@@ -105,12 +105,29 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
     entries[energyAbove + VAPOUR] = H_y;
     entries[up + 8 + VAPOUR] = V;
     entries[up + 12 + VAPOUR] = -V;
-    const E = j === 0 ? 1 : this.efficiency[j]!;
+    const E = j === 0 ? 1 : this.efficiencyNow(j);
     const y_x = slopes[a + 11]!;
     entries[middle + 4 + VAPOUR] = -1;
     entries[middle + 4 + ETHANOL] = E * y_x * x1;
     entries[middle + 4 + WATER] = E * y_x * x2;
-    if (j < top) entries[up + 4 + VAPOUR]! += 1 - this.efficiency[j + 1]!;
+    if (j < top) entries[up + 4 + VAPOUR]! += 1 - this.efficiencyNow(j + 1);
+    if (j > 0 && E !== this.efficiency[j]!) this.#lineariseLift(j, u);
+  }
+
+  /** A plate that boils by itself: its efficiency depends on the vapours below and above its liquid. */
+  #lineariseLift(j: number, u: Float64Array): void {
+    const entries = this.matrix.entries;
+    const { slopes, vapourRate, equilibrium } = this.streams;
+    const V = vapourRate[j]!;
+    const lifts = ((1 - this.efficiency[j]!) * (equilibrium[j]! - u[UNKNOWNS * (j - 1) + VAPOUR]!)) / V;
+    const byOwn = (lifts * (BY_ITSELF * vapourRate[j - 1]! + this.none_mol_s)) / V;
+    const middle = ENTRIES * j + MIDDLE + 4;
+    const lower = ENTRIES * j + LOWER + 4;
+    for (let c = 0; c < 3; c++) {
+      const column = c === 0 ? ENERGY : c + 1;
+      entries[middle + column]! += byOwn * slopes[16 * j + c]!;
+      entries[lower + column]! -= BY_ITSELF * lifts * slopes[16 * (j - 1) + c]!;
+    }
   }
 
   #lineariseDrum(u: Float64Array): void {

@@ -4,6 +4,7 @@ import { fromSI, type Limit, type TrainSolution, type TrainStep } from '#lib/ind
 import { timeline, type TimelineRows } from '../../../figures/timeline.js';
 import { remembered } from '../../../state/memo.js';
 import { cursorX, timeCursor } from '../../../state/run-cursor.js';
+import { withJumps } from '../../../state/step-jumps.js';
 import { fixed, joined } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import { sheetAsks, sheetRun, stepsRun, type SheetAsks } from '../../run-sheet/asks.js';
@@ -78,8 +79,7 @@ const rows = remembered(
               label: 'spout runs',
               hand: 'ink',
               weight: 'result',
-              time_s,
-              values: run.distillateRate_m3_s,
+              ...withJumps(run, run.distillateRate_m3_s),
             },
           ],
           levels: [],
@@ -91,7 +91,13 @@ const rows = remembered(
           height: 92,
           takesIn: [0],
           series: [
-            { key: 'in', label: 'into the kettle', hand: 'ink', weight: 'result', time_s, values: run.power_W },
+            {
+              key: 'in',
+              label: 'into the kettle',
+              hand: 'ink',
+              weight: 'result',
+              ...withJumps(run, run.power_W),
+            },
             {
               key: 'condenser',
               label: 'condenser',

@@ -2,8 +2,9 @@
 // as computed; each limit says when, how much, and what would cure it. Read off the rows of a solution.
 
 import type { Second } from '../../units/quantities.js';
-import { type LimitedProblem, type LimitKind, type Watch, watches } from './limit-watches.js';
+import { watches } from './limit-watches.js';
 import type { TrainSolution } from './solution.js';
+import type { LimitedProblem, LimitKind, Watch } from './watch.js';
 
 /** A limit that a run passes. */
 export interface Limit {

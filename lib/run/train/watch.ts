@@ -1,0 +1,33 @@
+// What a watch on a run is: readings row by row, what happens when a limit is passed, and a cure.
+
+import type { TrainProblem } from './problem.js';
+
+/** What can be passed. */
+export type LimitKind =
+  'flooding' | 'weeping' | 'kettleLow' | 'doublerLow' | 'doublerOver' | 'condenserShort' | 'holdLost';
+
+/** What of a problem its limits depend on. */
+export type LimitedProblem = Pick<TrainProblem, 'still' | 'power_W' | 'sheet'>;
+
+/** One reading of a limit. */
+export interface Reading {
+  readonly worst: number;
+  readonly passed: boolean;
+  readonly extrapolated: boolean;
+}
+
+/** A limit and how it is read. */
+export interface Watch {
+  readonly kind: LimitKind;
+  readonly holder: number | null;
+  /** Which of two readings is worse. */
+  readonly high: boolean;
+  readonly read: (row: number) => Reading | null;
+  readonly message: string;
+  readonly cure: string;
+}
+
+/** A mole fraction that round-off may have carried out of 0..1. */
+export function within(moleFraction: number): number {
+  return Math.min(1, Math.max(0, moleFraction));
+}

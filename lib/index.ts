@@ -130,7 +130,8 @@ export type { DoublerCharge, Hold, Jars, Reflux, TrainProblem, TrainStep } from 
 export { overruled, type Overruling } from './run/train/overrule.js';
 export type { HolderKind } from './run/train/holders.js';
 export type { Jar, TrainHolder, TrainSolution } from './run/train/solution.js';
-export { FLOOD_LIMIT, type LimitKind } from './run/train/limit-watches.js';
+export { FLOOD_LIMIT } from './run/train/column-watches.js';
+export type { LimitKind } from './run/train/watch.js';
 export { type Limit, limitsOf } from './run/train/limits.js';
 export type * from './still/still.js';
 export { stillFaults } from './still/check.js';

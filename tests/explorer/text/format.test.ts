@@ -9,7 +9,7 @@ import {
   percent,
   trimmed,
 } from '../../../explorer/text/format.js';
-import { decimalMarkOf } from '../../../explorer/text/locale.js';
+import { askedMarkOf, decimalMarkOf } from '../../../explorer/text/locale.js';
 
 describe('numbers as text', () => {
   it('keep their decimals in read-outs and lose those that say nothing in sentences', () => {
@@ -31,6 +31,11 @@ describe('numbers as text', () => {
     expect(fixed(-1.25, 1)).toBe('−1.3');
     expect(fixed(-0.01, 1)).toBe('0.0');
     expect(trimmed(-0.01, 1)).toBe('0');
+  });
+
+  it('have the mark that number formats have, also where these are not asked', () => {
+    const english = ['en', 'en-AU', 'en-CA', 'en-GB', 'en-IE', 'en-IN', 'en-NZ', 'en-US', 'en-ZA', 'en-DE'];
+    expect(english.map(decimalMarkOf)).toEqual(english.map(askedMarkOf));
   });
 
   it('have a decimal comma where the reader writes one, and the thin space all the same', () => {

@@ -117,7 +117,7 @@ export interface TotalRefluxCondenser {
   readonly kind: 'total';
   /** Liquid in condenser and reflux line, m³. */
   readonly holdUp_m3: number;
-  /** How far below its boiling point the reflux comes back, K. */
+  /** How far below its boiling point the reflux comes back, K; never colder than the product condenser's cooling water. */
   readonly subcooling_K: number;
 }
 

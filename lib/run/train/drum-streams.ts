@@ -42,7 +42,7 @@ export class DrumStreams {
     const intervals = this.#intervals;
     const boiling = this.#boiling;
     const cold = this.#cold;
-    const { brim_m3, subcooling_K: d, weirLag_s } = this.#drum;
+    const { brim_m3, subcooling_K, water_K, weirLag_s } = this.#drum;
     const N = Math.max(NOTHING_mol, n1 + n2);
     const x = n1 / N;
     const position = x * intervals;
@@ -53,6 +53,9 @@ export class DrumStreams {
     const h = PER_LAMBDA * (boiling[i + 8]! + s * (boiling[i + 9]! + s * (boiling[i + 10]! + s * boiling[i + 11]!)));
     const c1 = PER_LAMBDA * (cold[c]! + s * (cold[c + 1]! + s * (cold[c + 2]! + s * cold[c + 3]!)));
     const c2 = PER_LAMBDA * (cold[c + 4]! + s * (cold[c + 5]! + s * (cold[c + 6]! + s * cold[c + 7]!)));
+    const T = boiling[i + 4]! + s * (boiling[i + 5]! + s * (boiling[i + 6]! + s * boiling[i + 7]!));
+    const most = Math.max(0, T - water_K);
+    const d = Math.min(subcooling_K, most);
     const volume = boiling[i + 12]! + s * (boiling[i + 13]! + s * (boiling[i + 14]! + s * boiling[i + 15]!));
     const volume_x = (boiling[i + 13]! + s * (2 * boiling[i + 14]! + s * 3 * boiling[i + 15]!)) * intervals;
     const crest = N - brim_m3 / volume;
@@ -67,5 +70,9 @@ export class DrumStreams {
     const c1_x = (cold[c + 1]! + s * (2 * cold[c + 2]! + s * 3 * cold[c + 3]!)) * (intervals * PER_LAMBDA);
     const c2_x = (cold[c + 5]! + s * (2 * cold[c + 6]! + s * 3 * cold[c + 7]!)) * (intervals * PER_LAMBDA);
     this.enthalpy_x = h_x - d * (c1_x + c2_x * d);
+    if (subcooling_K <= most || most === 0) return;
+    // As cold as the water: the mixture's boiling point says how far below it that is.
+    const d_x = (boiling[i + 5]! + s * (2 * boiling[i + 6]! + s * 3 * boiling[i + 7]!)) * intervals;
+    this.enthalpy_x -= d_x * (c1 + 2 * c2 * d);
   }
 }

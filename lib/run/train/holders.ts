@@ -49,6 +49,8 @@ export interface Drum {
   readonly pressure_Pa: Pascal;
   readonly brim_m3: number;
   readonly subcooling_K: number;
+  /** The cooling water's inlet: what is condensed gets no colder. */
+  readonly water_K: Kelvin;
   readonly weirLag_s: number;
   readonly scale_mol: number;
 }
@@ -99,6 +101,7 @@ export function trainOf(problem: TrainProblem): Train {
     pressure_Pa: still.air.pressure_Pa,
     brim_m3,
     subcooling_K: still.refluxCondenser.kind === 'total' ? still.refluxCondenser.subcooling_K : 0,
+    water_K: still.productCondenser.inlet_K,
     weirLag_s: lags(drum_mol).weirLag_s,
     scale_mol: drum_mol,
   };

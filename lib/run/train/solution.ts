@@ -58,8 +58,8 @@ export interface TrainSolution extends RunHistory {
   readonly refluxDuty_W: Float64Array;
   readonly lost_W: Float64Array;
   /**
-   * Since the start, J: heat put into the kettle; taken out at the total or product condenser, with what its drum keeps; carried off by the
-   * distillate. `stored_J` is the energy in all holders without that drum. What is lost and a partial condenser's duty are their rates over time.
+   * Since the start, J: heat put into the kettle; taken out at the total or product condenser; carried off by the distillate. `stored_J`
+   * is the energy in all holders and in the drum. What is lost and a partial condenser's duty are their rates over time.
    */
   readonly supplied_J: Float64Array;
   readonly condensed_J: Float64Array;

@@ -68,7 +68,8 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
   let firstVapour_s: number | null = null;
   let stepFrom_s = 0;
 
-  rows.add(moment.look(0, state), 0);
+  moment.drumStart_J = moment.look(0, state).drumEnergy_J;
+  rows.add(moment, 0);
   for (const [index, step] of sheet.entries()) {
     stepStarts.push(rows.rows - 1);
     equations.controls = controlsOf(step, still, power_W);

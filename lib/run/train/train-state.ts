@@ -24,6 +24,8 @@ export class TrainState implements RunState {
   #stepStart_s = 0;
   time_s = 0;
   chargeEthanol_mol = 0;
+  /** Energy of what stood in the drum at the start, J. */
+  drumStart_J = 0;
 
   constructor(equations: TrainEquations, train: Train, headSlice: CurveSlice) {
     this.#equations = equations;
@@ -148,15 +150,18 @@ export class TrainState implements RunState {
   get power_W(): number {
     return this.#equations.controls.power_W;
   }
-  /** Heat taken out by the total or product condenser now, W. */
+  /** Heat taken out by the total or product condenser now, W: what comes as vapour becomes liquid of the drum. */
   get condenserDuty_W(): number {
-    const streams = this.#streams;
-    const drum = this.#drum;
+    const { vapourRate, vapourEnthalpy, liquidRate, liquidEnthalpy, liquid } = this.#streams;
+    const { enthalpy, enthalpy_x, liquid: z } = this.#drum;
     const top = this.#train.holders.length - 1;
+    const V = vapourRate[top]!;
     // What runs over from a full doubler without a head comes with the vapour.
-    const over =
-      this.#train.holders[top]!.overflow === 'over' ? streams.liquidRate[top]! * streams.liquidEnthalpy[top]! : 0;
-    return LAMBDA0 * (streams.vapourRate[top]! * streams.vapourEnthalpy[top]! + over - drum.rate * drum.enthalpy);
+    const L = this.#train.holders[top]!.overflow === 'over' ? liquidRate[top]! : 0;
+    const ethanol = V * this.headVapour + L * liquid[top]!;
+    const water = V + L - ethanol;
+    const kept = ethanol * (enthalpy + (1 - z) * enthalpy_x) + water * (enthalpy - z * enthalpy_x);
+    return LAMBDA0 * (V * vapourEnthalpy[top]! + L * liquidEnthalpy[top]! - kept);
   }
   /** Heat taken out by a partial reflux condenser now, W. */
   get refluxDuty_W(): number {
@@ -171,15 +176,20 @@ export class TrainState implements RunState {
       0,
     );
   }
+  /** Energy of what stands in the drum, J. */
+  get drumEnergy_J(): number {
+    return LAMBDA0 * this.drumAmount_mol * this.#drum.enthalpy;
+  }
   /** Energy of everything in the still, J. */
   get energy_J(): number {
-    let sum = 0;
+    let sum = this.drumEnergy_J / LAMBDA0;
     for (let j = 0; j < this.#train.holders.length; j++) sum += this.#state[UNKNOWNS * j + ENERGY]!;
     return LAMBDA0 * sum;
   }
   /** Heat taken out by the total or product condenser since the start, J. */
   get condensed_J(): number {
-    return LAMBDA0 * this.#state[this.#equations.drumAt + 1]!;
+    // The equations count what came into the drum less what left it.
+    return LAMBDA0 * this.#state[this.#equations.drumAt + 1]! - (this.drumEnergy_J - this.drumStart_J);
   }
   /** Heat that left with the distillate since the start, J. */
   get collected_J(): number {

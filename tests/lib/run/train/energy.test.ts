@@ -1,4 +1,4 @@
-// Where the heat of a run has gone: supplied = stored more than at the start + taken out at the condenser, with what its drum keeps + carried
+// Where the heat of a run has gone: supplied = stored more than at the start + taken out at the condenser + carried
 // off by the distillate + duty of a partial condenser + lost. Checked on random stills that draw distillate.
 
 import fc from 'fast-check';
@@ -7,7 +7,7 @@ import { createEthanolWater } from '#lib/index.js';
 import type { TrainSolution } from '#lib/run/train/solution.js';
 import { solveTrain } from '#lib/run/train/solve.js';
 import { anyTrainProblem } from '../../../support/any-train.js';
-import { doubler, pot, trainProblem } from '../../../support/train-problems.js';
+import { doubler, platedStill, pot, trainProblem } from '../../../support/train-problems.js';
 
 const system = createEthanolWater();
 
@@ -60,5 +60,35 @@ describe('the duty of the condenser', () => {
     const tenfold = 1e-4;
     const duty = integral(run, (row) => run.condenserDuty_W[row]!);
     expect(Math.abs(duty / run.condensed_J.at(-1)! - 1)).toBeLessThan(tenfold);
+  });
+
+  const filling = trainProblem({
+    still: { ...platedStill(2), refluxCondenser: { kind: 'total', holdUp_m3: 5e-3, subcooling_K: 20 } },
+    start: 'cold',
+    sheet: [
+      { reflux: 'total', until: [{ kind: 'firstVapour' }] },
+      { reflux: 3, until: [{ kind: 'collectedVolume', volume_m3: 1e-3 }] },
+    ],
+    outputs: { kind: 'perStep', points: 4 },
+  });
+
+  it('adds up to what it took out, also while a large drum fills', () => {
+    const run = solveTrain(filling, system);
+    const tenfold = 1e-4;
+    const duty = integral(run, (row) => run.condenserDuty_W[row]!);
+    expect(Math.abs(duty / run.condensed_J.at(-1)! - 1)).toBeLessThan(tenfold);
+  });
+
+  it('does not count what its drum fills with as taken out: no more heat leaves there than is put in and not lost', () => {
+    const run = solveTrain(filling, system);
+    const full = Math.max(...run.drumAmount_mol);
+    let fills = 0;
+    for (let row = 0; row < run.rows; row++) {
+      if (run.drumAmount_mol[row]! > 0.9 * full) continue;
+      fills++;
+      expect(run.condenserDuty_W[row]!).toBeLessThan(run.power_W[row]! - run.lost_W[row]!);
+    }
+    expect(fills).toBeGreaterThan(20);
+    expect(Math.max(...run.condenserDuty_W)).toBeGreaterThan(0.9 * 5500);
   });
 });

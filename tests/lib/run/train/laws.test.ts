@@ -86,7 +86,7 @@ describe('a still of any kind', () => {
     for (let row = 1; row < run.rows; row++) {
       lost += 0.5 * (run.lost_W[row]! + run.lost_W[row - 1]!) * (run.time_s[row]! - run.time_s[row - 1]!);
     }
-    // At total reflux nothing is collected; the drum's own energy changes by its contents' only, and returns with the reflux.
+    // At total reflux nothing is collected.
     const out = run.condensed_J[last]! + lost;
     const missing = run.supplied_J[last]! - (run.stored_J[last]! - run.stored_J[0]!) - out;
     expect(Math.abs(missing) / run.supplied_J[last]!).toBeLessThan(tenfold);

@@ -111,7 +111,7 @@ function columnFaults(where: string, column: unknown): InputFault[] {
   if (faults.length > 0 || !isRecord(column) || column['kind'] === 'none') return faults;
   if (column['kind'] === 'packing') {
     const packing = numbers(where, column, PACKING);
-    const stages = Number(column['height_m']) / Number(column['hetp_m']);
+    const stages = numberOf(column['height_m']) / numberOf(column['hetp_m']);
     if (packing.length > 0 || stages <= MOST_STAGES) return packing;
     const expected = `a height of at most ${String(MOST_STAGES)} times the HETP`;
     return [{ argument: `${where}.height_m`, value: column['height_m'], expected }];
@@ -136,7 +136,7 @@ function columnFaults(where: string, column: unknown): InputFault[] {
 function surfaceFaults(where: string, kettle: unknown): InputFault[] {
   if (!isRecord(kettle)) return [];
   const [volume_m3, diameter_m, surface_m] = ['volume_m3', 'diameter_m', 'heatingSurfaceHeight_m'].map((name) =>
-    Number(kettle[name]),
+    numberOf(kettle[name]),
   );
   const height_m = (4 * volume_m3!) / (Math.PI * diameter_m! ** 2);
   if (!(height_m > 0 && height_m < Infinity && surface_m! > height_m)) return [];
@@ -146,7 +146,7 @@ function surfaceFaults(where: string, kettle: unknown): InputFault[] {
 
 /** A weir cannot stand higher than the next plate. */
 function weirFaults(where: string, column: Rec): InputFault[] {
-  if (!(Number(column['weirHeight_m']) >= Number(column['spacing_m']))) return [];
+  if (!(numberOf(column['weirHeight_m']) >= numberOf(column['spacing_m']))) return [];
   const expected = 'a weir lower than the plates are apart';
   return [{ argument: `${where}.weirHeight_m`, value: column['weirHeight_m'], expected }];
 }
@@ -182,6 +182,11 @@ function numbers(where: string, value: unknown, fields: readonly Field[]): Input
     const fits = typeof number === 'number' && number >= low && number <= high;
     return fits ? [] : [{ argument: `${where}.${name}`, value: number, expected }];
   });
+}
+
+/** A number as it is; NaN for all else. */
+function numberOf(value: unknown): number {
+  return typeof value === 'number' ? value : NaN;
 }
 
 function isRecord(value: unknown): value is Rec {

@@ -65,9 +65,9 @@ describe('what is not a problem of a still', () => {
       for (const path of paths(problem)) {
         const value = path.reduce<unknown>((inner, key) => (inner as Readonly<Record<string, unknown>>)[key], problem);
         if (typeof value !== 'number') continue;
-        for (const bad of [NaN, Infinity, '1', null]) {
+        for (const bad of [NaN, Infinity, '1', null, { toString: '' }]) {
           const faults = problemFaults(replaced(problem, path, bad) as TrainProblem, system);
-          expect(faults.length, `${path.join('.')} = ${String(bad)}`).toBeGreaterThan(0);
+          expect(faults.length, `${path.join('.')} = ${JSON.stringify(bad)}`).toBeGreaterThan(0);
         }
       }
     }

@@ -43,6 +43,12 @@ function holdFaults(argument: string, { strength, leastShare, mostShare }: Hold)
   return [
     ...rangeFault(`${argument}.strength`, strength, 0.01, 0.999, 'a strength from 0.01 to 0.999 (0.94 is 94 % vol)'),
     ...rangeFault(`${argument}.leastShare`, leastShare, 0, 1, 'a share from 0 to 1'),
-    ...rangeFault(`${argument}.mostShare`, mostShare, Math.max(0, leastShare), 1, 'a share from leastShare to 1'),
+    ...rangeFault(
+      `${argument}.mostShare`,
+      mostShare,
+      typeof leastShare === 'number' ? Math.max(0, leastShare) : 0,
+      1,
+      'a share from leastShare to 1',
+    ),
   ];
 }

@@ -33,6 +33,9 @@ export function trainProblemFaults(problem: TrainProblem, system: EthanolWater):
     ...fillingFaults('charge', problem.charge, problem.chargeTemperature_K, 'chargeTemperature_K'),
     ...doublerFaults(problem),
     ...rangeFault('power_W', problem.power_W, 1, 1e8, 'a power from 1 W up'),
+    ...problem.sheet.flatMap(({ power_W }, i) =>
+      power_W === undefined ? [] : rangeFault(`sheet[${String(i)}].power_W`, power_W, 0, 1e8, 'a power of 0 W or more'),
+    ),
     ...outputFaults(problem),
     ...lagFaults(problem.lags),
     ...(problem.tolerance === undefined
@@ -156,9 +159,6 @@ function sheetFaults(problem: TrainProblem, _system: EthanolWater): InputFault[]
   return sheet.flatMap((step, i) => {
     const where = `sheet[${String(i)}]`;
     const faults = refluxFaults(`${where}.reflux`, step.reflux, still);
-    if (step.power_W !== undefined) {
-      faults.push(...rangeFault(`${where}.power_W`, step.power_W, 0, 1e8, 'a power of 0 W or more'));
-    }
     if (step.until.length === 0) {
       faults.push({ argument: `${where}.until`, value: step.until, expected: 'at least one rule that ends the step' });
     }

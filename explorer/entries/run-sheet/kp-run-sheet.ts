@@ -12,7 +12,7 @@ import type { UnitSystem } from '../../text/unit-systems.js';
 import * as change from './changes.js';
 import { choiceOf } from './choice-of.js';
 import { SheetChangedEvent } from './events.js';
-import { ruleKinds, rules, sheetSpec, stepNumbers } from './rules.js';
+import { ofStep, ruleKinds, rules, sheetSpec, stepNumbers } from './rules.js';
 
 export class RunSheetElement extends LitElement {
   static override properties: PropertyDeclarations = {
@@ -113,9 +113,9 @@ export class RunSheetElement extends LitElement {
     const name = `reflux of step ${String(index + 1)}`;
     const number =
       typeof reflux === 'number'
-        ? this.#blank(`${String(index)} reflux`, stepNumbers.ratio, reflux)
+        ? this.#blank(`${String(index)} reflux`, ofStep(stepNumbers.ratio, index), reflux)
         : typeof reflux === 'object' && reflux.kind === 'hold'
-          ? this.#blank(`${String(index)} reflux`, stepNumbers.hold, reflux.strength)
+          ? this.#blank(`${String(index)} reflux`, ofStep(stepNumbers.hold, index), reflux.strength)
           : null;
     const choice = choiceOf(
       name,
@@ -138,7 +138,8 @@ export class RunSheetElement extends LitElement {
       (whose) =>
         this.#send(change.withPower(this.sheet, index, whose === 'own' ? this.heat : undefined), `${name} changed`),
     );
-    const number = power_W === undefined ? null : this.#blank(`${String(index)} power`, stepNumbers.power, power_W);
+    const number =
+      power_W === undefined ? null : this.#blank(`${String(index)} power`, ofStep(stepNumbers.power, index), power_W);
     return html`with ${choice}${spaced(number)}`;
   }
 
@@ -155,7 +156,7 @@ export class RunSheetElement extends LitElement {
     const number =
       value === null || words.number === null
         ? null
-        : this.#blank(`${String(index)} until ${String(at)}`, words.number, value);
+        : this.#blank(`${String(index)} until ${String(at)}`, ofStep(words.number, index), value);
     const out =
       count > 1
         ? this.#word('Not this', () => this.#send(change.withoutRule(this.sheet, index, at), `${name} taken out`), name)

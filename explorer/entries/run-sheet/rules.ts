@@ -53,7 +53,7 @@ export const rules: Readonly<Record<RuleKind, RuleWords>> = {
     start: { kind: 'duration', seconds: 1200 },
     value: (rule) => (rule.kind === 'duration' ? rule.seconds : null),
     withValue: (seconds) => ({ kind: 'duration', seconds }),
-    number: { ...limits, label: 'minutes the step lasts', quantity: 'minutes', grain: grain([1, 1440, 5, 1]) },
+    number: { ...limits, label: 'minutes it lasts', quantity: 'minutes', grain: grain([1, 1440, 5, 1]) },
   },
   collectedVolume: {
     choice: 'so much is collected in all:',
@@ -133,9 +133,14 @@ export function sheetSpec(key: string, number: Omit<Measured, 'key'>, units: Uni
   return specOf({ ...number, key }, units);
 }
 
+/** A number of one step, called by it: no two numbers of a sheet have one name. */
+export function ofStep(number: Omit<Measured, 'key'>, index: number): Omit<Measured, 'key'> {
+  return { ...number, label: `step ${String(index + 1)}: ${number.label}` };
+}
+
 /** Numbers of a step besides its ends. */
 export const stepNumbers = {
-  ratio: { ...limits, label: 'reflux ratio of the step', quantity: 'ratio', grain: grain([0, 60, 0.5, 2]) },
+  ratio: { ...limits, label: 'reflux ratio', quantity: 'ratio', grain: grain([0, 60, 0.5, 2]) },
   hold: {
     ...limits,
     label: 'strength to hold at the spout',
@@ -144,7 +149,7 @@ export const stepNumbers = {
   },
   power: {
     ...limits,
-    label: 'heat of the step',
+    label: 'heat',
     quantity: 'power',
     grain: grain([0.2, 60, 0.25, 2], [700, 205_000, 500, 0]),
   },

@@ -38,13 +38,19 @@ describe('the run sheet', () => {
 
   it('takes another way to send back from the list, and its number typed', async () => {
     await userEvent.selectOptions(page.getByRole('combobox', { name: 'reflux of step 3' }), 'hold');
-    await userEvent.fill(page.getByRole('spinbutton', { name: 'strength to hold at the spout' }), '93');
+    await userEvent.fill(page.getByRole('spinbutton', { name: 'step 3: strength to hold at the spout' }), '93');
     await userEvent.keyboard('{Enter}');
     expect(sent.at(-1)!.steps[2]!.reflux).toMatchObject({ kind: 'hold', strength: 0.93 });
   });
 
+  it('calls each number by its step, no two alike', () => {
+    const names = [...element.querySelectorAll('[role=spinbutton]')].map((one) => one.getAttribute('aria-label'));
+    expect(names.length).toBeGreaterThan(4);
+    expect(new Set(names).size).toBe(names.length);
+  });
+
   it('steps a number by keyboard', async () => {
-    const ratio = page.getByRole('spinbutton', { name: 'reflux ratio of the step' }).first();
+    const ratio = page.getByRole('spinbutton', { name: 'step 3: reflux ratio' });
     await userEvent.click(ratio);
     await userEvent.keyboard('{ArrowUp}');
     expect(sent.at(-1)!.steps[2]!.reflux).toBe(3.5);
@@ -72,7 +78,7 @@ describe('the run sheet', () => {
   });
 
   it('says what is wrong with a number and what would be right, and loses nothing', async () => {
-    const minutes = page.getByRole('spinbutton', { name: 'minutes the step lasts' });
+    const minutes = page.getByRole('spinbutton', { name: 'step 2: minutes it lasts' });
     await userEvent.fill(minutes, '99999');
     await userEvent.keyboard('{Enter}');
     await expect.element(page.getByRole('status')).toHaveTextContent('99999');
@@ -86,7 +92,7 @@ describe('the run sheet', () => {
     for (const type of ['kp-change', 'kp-number-focus', 'kp-fault'] as const) {
       document.addEventListener(type, () => heard.push(type), { once: true });
     }
-    const ratio = page.getByRole('spinbutton', { name: 'reflux ratio of the step' }).first();
+    const ratio = page.getByRole('spinbutton', { name: 'step 3: reflux ratio' });
     await userEvent.click(ratio);
     await userEvent.keyboard('{ArrowUp}');
     expect(heard).toEqual([]);

@@ -36,6 +36,12 @@ export function clock(seconds: number): string {
   return rest === 0 ? joined(String(hours), 'h') : `${joined(String(hours), 'h')} ${joined(String(rest), 'min')}`;
 }
 
+/** '1:22' for a column headed 'h:min'. */
+export function hoursAndMinutes(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  return `${String(Math.floor(minutes / 60))}:${String(minutes % 60).padStart(2, '0')}`;
+}
+
 /** '49 %' from 0.49. */
 export function percent(share: number, decimals = 0): string {
   return joined(fixed(100 * share, decimals), '%');

@@ -4,6 +4,7 @@ import {
   countInWords,
   fixed,
   grouped,
+  hoursAndMinutes,
   joined,
   ordinal,
   percent,
@@ -67,6 +68,10 @@ describe('times and counts in words', () => {
     expect(clock(29)).toBe('29\u00a0s');
     expect(clock(59.6)).toBe('1\u00a0min');
     expect(clock(0)).toBe('0\u00a0min');
+  });
+
+  it('are short in a column of times, minutes always in two figures', () => {
+    expect([4920, 3599, 29, 36_000].map(hoursAndMinutes)).toEqual(['1:22', '1:00', '0:00', '10:00']);
   });
 
   it('are words up to twelve and figures above', () => {

@@ -1,7 +1,7 @@
 // The jars of the run by the page's sheet.
 
 import { html, nothing } from 'lit';
-import { clock } from '../../../text/format.js';
+import { hoursAndMinutes } from '../../../text/format.js';
 import type { Piece } from '../../pieces.js';
 import { sheetAsks, sheetRun, type SheetAsks } from '../../run-sheet/asks.js';
 
@@ -15,14 +15,14 @@ export const jars: Piece<SheetAsks> = {
     const { jars: filled } = sheetRun(now);
     const { volume, strength, temperature } = units;
     if (filled.length === 0) return html`<p>Nothing has come over, so there is no jar.</p>`;
-    return html`<p class="table-title"><b>Jars</b>, as they fill</p>
+    return html`<p class="table-title"><b>Jars</b>, as they fill, counted from lighting up</p>
       <div class="wide-table" role="region" aria-label="Jars" tabindex="0">
         <table class="figures-table">
           <thead>
             <tr>
               <th scope="col">jar</th>
-              <th scope="col">from</th>
-              <th scope="col">to</th>
+              <th scope="col">from, h:min</th>
+              <th scope="col">to, h:min</th>
               <th scope="col">${volume.unit}</th>
               <th scope="col">${strength.unit}</th>
               <th scope="col">pure, ${volume.unit}</th>
@@ -35,12 +35,12 @@ export const jars: Piece<SheetAsks> = {
               (jar, index) =>
                 html`<tr>
                   <th scope="row">${index + 1}${jar.full ? '' : ', not full'}</th>
-                  <td class="ink">${clock(jar.from_s)}</td>
-                  <td class="ink">${clock(jar.to_s)}</td>
+                  <td class="ink">${hoursAndMinutes(jar.from_s)}</td>
+                  <td class="ink">${hoursAndMinutes(jar.to_s)}</td>
                   <td class="ink">${volume.text(jar.volume_m3)}</td>
                   <td class="ink">${strength.text(jar.strength)}</td>
                   <td class="ink">${volume.text(jar.pureAlcohol_m3)}</td>
-                  <td class="ink">${strength.text(jar.spoutFrom)} – ${strength.text(jar.spoutTo)}</td>
+                  <td class="ink">${strength.text(jar.spoutFrom)} – ${strength.text(jar.spoutTo)}</td>
                   <td class="ink">${temperature.text(jar.kettleTo_K)}</td>
                 </tr>`,
             )}

@@ -5,5 +5,5 @@ import type { TrainAnswer, TrainQuestion } from './questions.js';
 
 export function train({ problem, limits }: TrainQuestion, system: EthanolWater): TrainAnswer {
   const solution = solve(problem, system);
-  return { kind: 'train', solution, limits: limits === true ? limitsOf(problem, solution) : [] };
+  return { kind: 'train', solution, limits: limits === true ? limitsOf(problem, solution, system) : [] };
 }

@@ -53,4 +53,5 @@ export const limitName: Readonly<Record<LimitKind, string>> = {
   doublerOver: 'doubler full',
   condenserShort: 'condenser too small',
   holdLost: 'strength lost',
+  refluxShort: 'too little reflux',
 };

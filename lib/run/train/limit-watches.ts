@@ -1,24 +1,26 @@
 // What is watched in a run, one function a limit: readings row by row, what happens when it is passed, and a cure. What is watched in the
-// column stands in column-watches.ts.
+// column stands in column-watches.ts, at the spout in strength-watches.ts.
 
+import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import { condenserCapacity } from '../../still/condensers.js';
 import { liquidDensity, molarMass } from '../../still/fluids.js';
 import type { Still } from '../../still/still.js';
 import { packing, plates } from './column-watches.js';
-import type { TrainProblem } from './problem.js';
 import type { TrainSolution } from './solution.js';
+import { holds, leastRefluxes } from './strength-watches.js';
 import { type LimitedProblem, type Watch, within } from './watch.js';
 
 /** Everything that is watched. */
-export function watches(problem: LimitedProblem, run: TrainSolution): readonly Watch[] {
-  const { still, sheet } = problem;
+export function watches(problem: LimitedProblem, run: TrainSolution, system: EthanolWater): readonly Watch[] {
+  const { still } = problem;
   return [
     ...plates(problem, run),
     ...packing(still, run),
     kettle(still, run),
     ...doublers(still, run),
     condenser(still, run),
-    ...holds(sheet, run),
+    ...holds(problem, run),
+    ...leastRefluxes(problem, run, system),
   ];
 }
 
@@ -89,37 +91,6 @@ function condenser({ productCondenser: { flow_kg_s, transfer_W_K, inlet_K } }: S
     message: 'More vapour comes than the condenser can take: it escapes at the spout and can light.',
     cure: 'Less heat, more water, colder water, or a larger condenser.',
   };
-}
-
-/** A hold is lost when the spout stands this far below what it should hold, % vol / 100, with all the reflux it may use. */
-const LOST = 0.005;
-
-function holds(sheet: TrainProblem['sheet'], run: TrainSolution): Watch[] {
-  return sheet.flatMap(({ reflux }, step): Watch[] => {
-    const first = run.stepStarts[step];
-    if (typeof reflux !== 'object' || reflux.kind !== 'hold' || first === undefined) return [];
-    const end = run.stepStarts[step + 1] ?? run.rows;
-    return [
-      {
-        kind: 'holdLost',
-        holder: null,
-        high: false,
-        read: (row) => {
-          if (row < first || row >= end) return null;
-          const strength = run.spoutStrength[row]!;
-          const ratio = run.refluxRatio[row]!;
-          const spent = ratio / (1 + ratio) >= reflux.mostShare - 1e-6;
-          return {
-            worst: strength / reflux.strength,
-            passed: spent && strength < reflux.strength - LOST,
-            extrapolated: false,
-          };
-        },
-        message: 'The strength to be held is lost: the kettle is too weak for these plates at the most reflux allowed.',
-        cure: 'More plates or more reflux, until the least reflux is reached, below which no number of plates would do; or stop.',
-      },
-    ];
-  });
 }
 
 /** Height of the hot liquid in an upright vessel, m. */

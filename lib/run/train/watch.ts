@@ -4,10 +4,10 @@ import type { TrainProblem } from './problem.js';
 
 /** What can be passed. */
 export type LimitKind =
-  'flooding' | 'weeping' | 'kettleLow' | 'doublerLow' | 'doublerOver' | 'condenserShort' | 'holdLost';
+  'flooding' | 'weeping' | 'kettleLow' | 'doublerLow' | 'doublerOver' | 'condenserShort' | 'holdLost' | 'refluxShort';
 
 /** What of a problem its limits depend on. */
-export type LimitedProblem = Pick<TrainProblem, 'still' | 'power_W' | 'sheet'>;
+export type LimitedProblem = Pick<TrainProblem, 'still' | 'power_W' | 'sheet' | 'activity'>;
 
 /** One reading of a limit. */
 export interface Reading {
@@ -23,7 +23,8 @@ export interface Watch {
   /** Which of two readings is worse. */
   readonly high: boolean;
   readonly read: (row: number) => Reading | null;
-  readonly message: string;
+  /** What happens; where it takes a number, by the row at which it is worst. */
+  readonly message: string | ((row: number) => string);
   readonly cure: string;
 }
 

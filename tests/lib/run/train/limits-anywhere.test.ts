@@ -17,7 +17,7 @@ describe('the limits of any run', () => {
       fc.property(anyTrainProblem(), (any) => {
         const problem = { ...any, outputs: { kind: 'perStep' as const, points: 2 } };
         const run = solveTrain(problem, system);
-        for (const limit of limitsOf(problem, run)) {
+        for (const limit of limitsOf(problem, run, system)) {
           expect(limit.worst).toBeGreaterThanOrEqual(0);
           expect(limit.worst).toBeLessThan(Infinity);
           expect(limit.from_s).toBeLessThanOrEqual(limit.worst_s);
@@ -46,13 +46,13 @@ describe('the limits of any run', () => {
     const problem = trainProblem({ still, sheet: [{ reflux: 3, until: [{ kind: 'duration', seconds: 600 }] }] });
     const run: TrainSolution = solveTrain(problem, system);
     const below = { ...run, holderLiquidRate_mol_s: run.holderLiquidRate_mol_s.map(() => -1e-18) };
-    expect(limitsOf(problem, below).every(({ worst }) => Number.isFinite(worst))).toBe(true);
+    expect(limitsOf(problem, below, system).every(({ worst }) => Number.isFinite(worst))).toBe(true);
   });
 
   it('can be read where a loosely solved drop seems colder than densities are known', () => {
     const problem = trainProblem({ sheet: [{ reflux: 3, until: [{ kind: 'duration', seconds: 600 }] }] });
     const run = solveTrain(problem, system);
     const freezing = { ...run, holderTemperature_K: run.holderTemperature_K.map(() => 230) };
-    expect(limitsOf(problem, freezing).every(({ worst }) => Number.isFinite(worst))).toBe(true);
+    expect(limitsOf(problem, freezing, system).every(({ worst }) => Number.isFinite(worst))).toBe(true);
   });
 });

@@ -7,7 +7,7 @@ import { doubler, platedStill, pot, trainProblem } from '../../../support/train-
 const system = createEthanolWater();
 
 function limits(problem: TrainProblem): Map<string, { worst: number; from_s: number; cure: string }> {
-  return new Map(limitsOf(problem, solve(problem, system)).map((limit) => [limit.kind, limit]));
+  return new Map(limitsOf(problem, solve(problem, system), system).map((limit) => [limit.kind, limit]));
 }
 
 function plated(changes: Partial<Extract<Still['column'], { kind: 'plates' }>>, still: Partial<Still> = {}): Still {

@@ -1,0 +1,114 @@
+// A step that asks for a strength: the least reflux that could give it, watched and said with its number.
+
+import { describe, expect, it } from 'vitest';
+import {
+  createEthanolWater,
+  type Limit,
+  limitsOf,
+  minimumReflux,
+  moleFractionFromStrength,
+  solve,
+  type TrainProblem,
+  type TrainSolution,
+} from '#lib/index.js';
+import { platedStill, pot, trainProblem } from '../../../support/train-problems.js';
+
+const system = createEthanolWater();
+const slice = system.curve('redlich-kister').at(101325);
+const total = { reflux: 'total', until: [{ kind: 'duration', seconds: 2400 }] } as const;
+
+function ran(changes: Partial<TrainProblem>): { run: TrainSolution; said: Map<string, Limit> } {
+  const problem = trainProblem(changes) as TrainProblem & { kind: 'train' };
+  const run = solve(problem, system);
+  return { run, said: new Map(limitsOf(problem, run, system).map((limit) => [limit.kind, limit])) };
+}
+
+/** Least reflux over the kettle at a moment. */
+function least({ time_s, kettleMoleFraction }: TrainSolution, at_s: number, strength: number): number {
+  const row = time_s.findIndex((time) => time >= at_s);
+  const found = minimumReflux(slice, kettleMoleFraction[row]!, moleFractionFromStrength(strength));
+  return found.found ? found.reflux : NaN;
+}
+
+describe('a strength that is held', () => {
+  const hold = { kind: 'hold', strength: 0.9, leastShare: 0.3, mostShare: 0.75 } as const;
+  /** Plates that hold next to nothing, so that the column follows its kettle. */
+  const held = (plates: number): ReturnType<typeof ran> => {
+    const still = platedStill(plates, 0.65, true);
+    const column = { ...still.column, holdUp: { kind: 'volume', volume_m3: 1e-5 } } as TrainProblem['still']['column'];
+    return ran({
+      still: { ...still, column },
+      sheet: [total, { reflux: hold, until: [{ kind: 'kettleStrengthBelow', strength: 0.01 }] }],
+    });
+  };
+
+  it('says when the reflux allowed falls below the least, and what the least is at worst', () => {
+    const { run, said } = held(12);
+    const short = said.get('refluxShort')!;
+    const fewPercent = 0.03; // rows a minute apart, plates a kilopascal apart
+    expect(Math.abs(least(run, short.from_s, 0.9) / 3 - 1)).toBeLessThan(fewPercent);
+    const worst = least(run, short.worst_s, 0.9);
+    expect(Math.abs(short.worst * worst - 3)).toBeLessThan(fewPercent * 3);
+    expect(short.message).toContain(`at least ${String(Number(worst.toPrecision(2)))} : 1`);
+    expect(short.message).toContain('allows 3 : 1');
+    expect(short.cure).toMatch(/lower strength/u);
+  });
+
+  it('is lost before that by six plates, which need more than the least', () => {
+    const { said } = held(6);
+    expect(said.get('refluxShort')!.from_s).toBeGreaterThan(said.get('holdLost')!.from_s + 300);
+  });
+
+  it('beyond the azeotrope is out of reach of any reflux', () => {
+    const { said } = ran({
+      still: platedStill(12),
+      sheet: [total, { reflux: { ...hold, strength: 0.985 }, until: [{ kind: 'duration', seconds: 1800 }] }],
+    });
+    const { worst, message, cure } = said.get('refluxShort')!;
+    expect(worst).toBe(0);
+    expect(message).toMatch(/azeotrope/u);
+    expect(cure).toBe('A lower strength.');
+  });
+
+  it('by a partial condenser is lost when all its duty is spent', () => {
+    const still: TrainProblem['still'] = {
+      ...platedStill(8),
+      refluxCondenser: { kind: 'partial', holdUp_m3: 5e-5, coolant: { kind: 'duty', power_W: 3500 } },
+    };
+    const { said } = ran({
+      still,
+      sheet: [{ reflux: { ...hold, mostShare: 1 }, until: [{ kind: 'duration', seconds: 9000 }] }],
+    });
+    expect(said.get('holdLost')!.worst).toBeLessThan(0.95);
+    expect(said.get('refluxShort')!.worst).toBeLessThan(0.9);
+  });
+});
+
+describe('a strength that a step waits for', () => {
+  const waits = (reflux: TrainProblem['sheet'][number]['reflux'], strength: number): ReturnType<typeof ran> =>
+    ran({
+      sheet: [
+        {
+          reflux,
+          until: [
+            { kind: 'spoutStrengthBelow', strength },
+            { kind: 'duration', seconds: 3600 },
+          ],
+        },
+      ],
+    });
+
+  it('cannot come at a reflux below the least: how much it would take is said', () => {
+    const { run, said } = waits(1, 0.9);
+    const { message, worst_s } = said.get('refluxShort')!;
+    expect(message).toContain(`at least ${String(Number(least(run, worst_s, 0.9).toPrecision(2)))} : 1`);
+    expect(message).toContain('has 1 : 1');
+  });
+
+  it('says nothing where the reflux is enough, or where a pot is as strong by itself', () => {
+    expect(waits(4, 0.85).said.has('refluxShort')).toBe(false);
+    const until = [{ kind: 'spoutStrengthBelow', strength: 0.3 }] as const;
+    const potAlone = ran({ still: pot(), start: 'cold', sheet: [{ reflux: 'none', until }] });
+    expect(potAlone.said.has('refluxShort')).toBe(false);
+  });
+});

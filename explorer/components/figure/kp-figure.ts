@@ -13,6 +13,7 @@ import type { Geometry } from './geometry.js';
 import { forgetWidths } from './measure-text.js';
 import { numbersTable } from './numbers-table.js';
 import { readOutTable } from './read-out.js';
+import { Room } from './room.js';
 import type { Taken } from './take/kp-take-along.js';
 
 let made = 0;
@@ -60,12 +61,13 @@ export class KpFigure extends LitElement {
   declare taking: boolean;
 
   readonly #painter = new FigurePainter(`kp-figure-${++made}`);
-  readonly #resize = new ResizeObserver(() => this.#measure());
-  readonly #screen = matchMedia(wideScreen);
+  readonly #room = new Room(this, wideScreen, {
+    onScreen: (width, wide) => this.#fit(width, wide),
+    onPaper: () => this.#toBook(),
+  });
   readonly #hands: CursorHands = { onKey: (event) => this.#onKey(event), onPointer: (event) => this.#onPointer(event) };
   #drawing: Drawing | null = null;
   #geometry: Geometry | null = null;
-  #printing = false;
 
   constructor() {
     super();
@@ -95,23 +97,10 @@ export class KpFigure extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#measure();
-    this.#resize.observe(this);
-    this.#screen.addEventListener('change', this.#measure);
-    addEventListener('beforeprint', this.#toBook);
-    addEventListener('afterprint', this.#toScreen);
     void document.fonts.ready.then(() => {
       forgetWidths();
       this.#repaint();
     });
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#resize.disconnect();
-    this.#screen.removeEventListener('change', this.#measure);
-    removeEventListener('beforeprint', this.#toBook);
-    removeEventListener('afterprint', this.#toScreen);
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -206,35 +195,24 @@ export class KpFigure extends LitElement {
       description,
       table,
       atBookWidth: (read) => {
-        this.#toBook();
-        const result = read(this.#painter.svg);
-        this.#toScreen();
+        const result = this.#room.asOnPaper(() => read(this.#painter.svg));
         this.performUpdate();
         return result;
       },
     };
   }
 
-  readonly #measure = (): void => {
-    if (this.#printing) return;
-    const width = this.clientWidth;
-    if (width === 0) return;
+  #fit(width: number, wideScreen: boolean): void {
     // Where the page is read from right to left its margin is at the left, and names stay inside.
-    const wide = this.#screen.matches && getComputedStyle(this).direction === 'ltr';
+    const wide = wideScreen && getComputedStyle(this).direction === 'ltr';
     const next = figureSize(width, wide ? 'wide' : 'narrow');
     if (next.width !== this.size?.width || next.layout !== this.size.layout) this.size = next;
-  };
+  }
 
-  readonly #toBook = (): void => {
-    this.#printing = true;
+  #toBook(): void {
     this.size = { width: this.pair ? bookWidth.pair : bookWidth.single, layout: 'wide' };
     this.performUpdate();
-  };
-
-  readonly #toScreen = (): void => {
-    this.#printing = false;
-    this.#measure();
-  };
+  }
 
   #repaint(): void {
     this.requestUpdate('size');

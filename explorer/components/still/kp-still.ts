@@ -8,6 +8,7 @@ import type { StillPicture } from '../../figures/still-picture.js';
 import type { StillMoment } from '../../state/still-moment.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import { numbersTable } from '../figure/numbers-table.js';
+import { Room } from '../figure/room.js';
 import { StillPainter } from './still-painter.js';
 
 /** A pure function from a still and its moment to a picture. */
@@ -42,13 +43,17 @@ export class KpStill extends LitElement {
   declare numbersShown: boolean;
 
   readonly #painter = new StillPainter();
-  readonly #resize = new ResizeObserver(() => this.#measure());
-  readonly #calm = matchMedia(noMotion);
   #picture: StillPicture | null = null;
-  #printing = false;
 
   constructor() {
     super();
+    new Room(this, noMotion, {
+      onScreen: (width, calm) => this.#fit(width, calm),
+      onPaper: () => {
+        this.#fit(bookWidth, true);
+        this.performUpdate();
+      },
+    });
     this.draw = null;
     this.still = null;
     this.moment = null;
@@ -59,23 +64,6 @@ export class KpStill extends LitElement {
 
   protected override createRenderRoot(): this {
     return this;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.#measure();
-    this.#resize.observe(this);
-    this.#calm.addEventListener('change', this.#measure);
-    addEventListener('beforeprint', this.#toBook);
-    addEventListener('afterprint', this.#toScreen);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#resize.disconnect();
-    this.#calm.removeEventListener('change', this.#measure);
-    removeEventListener('beforeprint', this.#toBook);
-    removeEventListener('afterprint', this.#toScreen);
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -105,24 +93,7 @@ export class KpStill extends LitElement {
       ${this.numbersShown ? numbersTable(picture.table()) : nothing}`;
   }
 
-  readonly #measure = (): void => {
-    if (this.#printing) return;
-    const width = this.clientWidth;
-    if (width > 0) this.#resizeTo(width, this.#calm.matches);
-  };
-
-  readonly #toBook = (): void => {
-    this.#printing = true;
-    this.#resizeTo(bookWidth, true);
-    this.performUpdate();
-  };
-
-  readonly #toScreen = (): void => {
-    this.#printing = false;
-    this.#measure();
-  };
-
-  #resizeTo(width: number, steady: boolean): void {
+  #fit(width: number, steady: boolean): void {
     const layout = width >= narrowest ? 'wide' : 'narrow';
     const { size } = this;
     if (size?.width === width && size.layout === layout && size.steady === steady) return;

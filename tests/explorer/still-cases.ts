@@ -1,7 +1,7 @@
 // Stills with a run from cold, for the picture of the still and its numbers; all invented. Solved once when first asked for.
 
 import { createEthanolWater, solve, type Still, type TrainProblem, type TrainSolution } from '#lib/index.js';
-import { doubler, platedStill, pot, trainProblem } from '../support/train-problems.js';
+import { doubler, packedStill, platedStill, pot, trainProblem } from '../support/train-problems.js';
 
 export interface StillCase {
   readonly name: string;
@@ -99,22 +99,7 @@ export const twelvePlates = fromCold('twelve plates', {
 });
 
 export const packed = fromCold('packed column', {
-  still: {
-    ...platedStill(0),
-    column: {
-      kind: 'packing',
-      height_m: 1.2,
-      hetp_m: 0.2,
-      diameter_m: 0.1,
-      voidShare: 0.9,
-      surface_m2_m3: 300,
-      liquidShare: 0.06,
-      heatLoss_W_K: 0.8,
-      metal_J_K: 1200,
-      drop_Pa_m: 300,
-    },
-    refluxCondenser: { kind: 'partial', holdUp_m3: 5e-5, coolant: { kind: 'duty', power_W: 3600 } },
-  },
+  still: packedStill(),
   sheet: [
     { reflux: 'total', until: [{ kind: 'duration', seconds: 1800 }] },
     { reflux: 'asSet', until: [{ kind: 'spoutStrengthBelow', strength: 0.6 }] },

@@ -81,3 +81,23 @@ export function trainProblem(changes: Partial<TrainProblem> = {}): TrainProblem 
     ...changes,
   };
 }
+
+/** A kettle under 1.2 m of packing with a partial condenser of set duty. */
+export function packedStill(): Still {
+  return {
+    ...platedStill(0),
+    column: {
+      kind: 'packing',
+      height_m: 1.2,
+      hetp_m: 0.2,
+      diameter_m: 0.1,
+      voidShare: 0.9,
+      surface_m2_m3: 300,
+      liquidShare: 0.06,
+      heatLoss_W_K: 0.8,
+      metal_J_K: 1200,
+      drop_Pa_m: 300,
+    },
+    refluxCondenser: { kind: 'partial', holdUp_m3: 5e-5, coolant: { kind: 'duty', power_W: 3600 } },
+  };
+}

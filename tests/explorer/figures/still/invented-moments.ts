@@ -3,7 +3,7 @@
 import type { PicturedStill } from '../../../../explorer/figures/still-picture-layout.js';
 import type { JarMoment } from '../../../../explorer/state/still-jars.js';
 import type { Flow, PartMoment, StageMoment, StillMoment } from '../../../../explorer/state/still-moment.js';
-import { doubler, platedStill, pot } from '../../../support/train-problems.js';
+import { doubler, packedStill, platedStill, pot } from '../../../support/train-problems.js';
 
 export function flow(share: number, passed = 0.25): Flow {
   return { rate_mol_s: 0.13 * share, share, passed };
@@ -119,22 +119,7 @@ export const coldPlates: PicturedCase = {
 
 export const packedTower: PicturedCase = {
   name: 'packed column',
-  still: {
-    ...platedStill(0),
-    column: {
-      kind: 'packing',
-      height_m: 1.2,
-      hetp_m: 0.2,
-      diameter_m: 0.1,
-      voidShare: 0.9,
-      surface_m2_m3: 300,
-      liquidShare: 0.06,
-      heatLoss_W_K: 0.8,
-      metal_J_K: 1200,
-      drop_Pa_m: 300,
-    },
-    refluxCondenser: { kind: 'partial', holdUp_m3: 5e-5, coolant: { kind: 'duty', power_W: 3600 } },
-  },
+  still: packedStill(),
   moment: {
     ...bare,
     stages: stages(6),

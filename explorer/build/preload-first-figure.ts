@@ -10,15 +10,19 @@ const wanted =
 const atStart =
   /\/node_modules\/(lit|lit-html|lit-element|@lit)\/|\/explorer\/(components\/frame\/|pages\/(registry|open-pages|undo-keys)|state\/(acts|address|history|notebook|notebook-record|parameters|store)\.|text\/unit-systems|worker\/solver-client)/u;
 
+/** What every lesson of the course is made of. */
+const inLessons = /\/explorer\/(pages\/course\/(lessons|records)|entries\/(text|lesson|guess|question)\/kind)\.ts$/u;
+
 const name = 'first-figure';
 
 /** Files the build is asked to make of these modules, each with what it imports; the rest is split as usual. */
 export const firstFiles = [
   { name: 'frame', test: atStart, priority: 2 },
   { name, test: wanted, priority: 1 },
+  { name: 'course', test: inLessons, priority: 0 },
 ];
 
-const isFirst = new RegExp(`/(${firstFiles.map((file) => file.name).join('|')})-[^/]*\\.js$`, 'u');
+const isFirst = /\/(frame|first-figure)-[^/]*\.js$/u;
 
 /** What a file loaded later has to have fetched beside it: not those that are there since the start. */
 export function besideLater(

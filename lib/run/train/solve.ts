@@ -2,7 +2,8 @@
 // solver's tolerance and never before.
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
-import type { StepView } from '../../numerics/stiff/integrate.js';
+import type { IntegrationEnd, StepView } from '../../numerics/stiff/integrate.js';
+import type { FallingEvent } from '../../numerics/stiff/stiff-system.js';
 import { chargeAmounts, DRY_SHARE } from '../charge.js';
 import { metBefore } from '../column/endings.js';
 import { RuleWatch } from '../column/rule-watch.js';
@@ -21,7 +22,7 @@ import type { TrainSolution } from './solution.js';
 import { startingState } from './start.js';
 import { trainTables } from './tables.js';
 import { TrainState } from './train-state.js';
-import { wetEfficiencies } from './wet-efficiency.js';
+import { ratedPlates } from './wet-efficiency.js';
 import { trainWorkspace } from './workspace.js';
 
 const DEFAULT_TOLERANCE = 1e-5;
@@ -51,10 +52,12 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
   const tolerance = problem.tolerance ?? DEFAULT_TOLERANCE;
   const controls = controlsOf(sheet[0]!, still, power_W);
   const { equations, methods, store } = trainWorkspace(system, train, tables, tolerance, controls);
-  const moment = new TrainState(equations, train, system.curve(activity).at(holders.at(-1)!.pressure_Pa));
+  const headSlice = system.curve(activity).at(holders.at(-1)!.pressure_Pa);
+  const moment = new TrainState(equations, train, headSlice);
   moment.chargeEthanol_mol = charged.ethanol_mol;
   // A bare pot's spout only ever falls; with plates, doublers or a condenser it first climbs.
   const watch = new RuleWatch(sheet, 1);
+  const plates = ratedPlates(still, train, headSlice);
   const rows = new TrainRows(holders.length, store);
   const probe = new Float64Array(equations.size);
   const stepStarts: number[] = [];
@@ -76,9 +79,8 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     stepFrom_s = time_s;
     jars.begin(index, time_s, state);
     state = withIntegralAt(state, equations);
-    const efficiency = wetEfficiencies(still, train, moment.look(time_s, state), equations.controls);
-    if (efficiency !== null) equations.workWith(efficiency, state);
     moment.look(time_s, state).beginStep();
+    ratePlates();
     rows.replaceLast(moment, supplied_J);
     watch.look(moment);
     const met = watch.met(index, moment);
@@ -88,17 +90,32 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     }
     const rules = watch.rules(index);
     const dry_mol = DRY_SHARE * charged.kettle_mol;
-    const end = methods.suiting(moment).run({
-      from: time_s,
-      to: time_s + Math.min(longest(step, equations.controls, charged.kettle_mol), room_s(outputs, time_s)),
-      start: state,
-      firstStep: FIRST_STEP_s,
-      events: [
-        ...rules.map((rule) => ({ value: (s: number, u: Float64Array) => rule.margin(moment.look(s, u)) })),
-        { value: (_s: number, u: Float64Array) => u[2]! + u[3]! - dry_mol },
-      ],
-      onStep: record,
-    });
+    const falling: FallingEvent[] = [
+      ...rules.map((rule) => ({ value: (s: number, u: Float64Array) => rule.margin(moment.look(s, u)) })),
+      { value: (_s: number, u: Float64Array) => u[2]! + u[3]! - dry_mol },
+    ];
+    if (plates !== null) falling.push({ value: (s, u) => plates.margin(moment.look(s, u)) });
+    const longest_s = longest(step, equations.controls, charged.kettle_mol);
+    const to_s = time_s + Math.min(longest_s, room_s(outputs, time_s));
+    const integrate = (): IntegrationEnd =>
+      methods
+        .suiting(moment.look(time_s, state))
+        .run({ from: time_s, to: to_s, start: state, firstStep: FIRST_STEP_s, events: falling, onStep: record });
+    let end = integrate();
+    while (end.event > rules.length && end.s < to_s) {
+      time_s = end.s;
+      state = Float64Array.from(end.state);
+      const tied = falling.findIndex(
+        (event, i) => (rules[i]?.armed ?? i === rules.length) && event.value(time_s, state) <= 0,
+      );
+      if (tied >= 0) {
+        end = { ...end, event: tied };
+        break;
+      }
+      ratePlates();
+      end = integrate();
+    }
+    if (end.event > rules.length) end = { ...end, kind: 'reachedEnd', event: -1 };
     supplied_J += equations.controls.power_W * (end.s - stepFrom_s);
     time_s = end.s;
     state = Float64Array.from(end.state);
@@ -113,19 +130,26 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     if (ending.kind !== 'stopped') break;
   }
   jars.close(time_s, state);
+  const stages = holders.filter((holder) => holder.kind === 'plate' || holder.kind === 'packing').length;
   const first = holders.findIndex((holder) => holder.kind === 'plate' || holder.kind === 'packing');
-  const plates = holders.filter((holder) => holder.kind === 'plate' || holder.kind === 'packing').length;
   return {
     ending: ending!,
     statistics: { events, ...methods.counts() },
     rows: rows.rows,
-    plates,
+    plates: stages,
     stepStarts,
     holders: holders.map(({ kind, number, pressure_Pa }) => ({ kind, number, pressure_Pa })),
     jars: jars.jars,
     firstVapour_s,
-    ...rows.columns(Math.max(0, first), plates),
+    ...rows.columns(Math.max(0, first), stages),
   };
+
+  /** Plates work as well as what they hold and the heat of the step let them. */
+  function ratePlates(): void {
+    if (plates === null) return;
+    equations.workWith(plates.rate(moment.look(time_s, state), equations.controls), state);
+    moment.look(time_s, state);
+  }
 
   function record(step: StepView): void {
     watch.look(moment.look(step.to, step.end));

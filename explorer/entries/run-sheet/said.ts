@@ -48,6 +48,7 @@ export function endSaid(rule: StopRule, units: UnitSystem): string {
 export const limitName: Readonly<Record<LimitKind, string>> = {
   flooding: 'plates flood',
   weeping: 'plates weep',
+  heaterShort: 'heater too small',
   kettleLow: 'kettle too low',
   doublerLow: 'doubler too low',
   doublerOver: 'doubler full',

@@ -16,12 +16,27 @@ export function watches(problem: LimitedProblem, run: TrainSolution, system: Eth
   return [
     ...plates(problem, run),
     ...packing(still, run),
+    heater(still, run),
     kettle(still, run),
     ...doublers(still, run),
     condenser(still, run),
     ...holds(problem, run),
     ...leastRefluxes(problem, run, system),
   ];
+}
+
+function heater({ kettle: { power_W } }: Still, run: TrainSolution): Watch {
+  return {
+    kind: 'heaterShort',
+    holder: 0,
+    high: true,
+    read: (row) => {
+      const share = run.power_W[row]! / Math.max(1, power_W);
+      return { worst: share, passed: share > 1 + 1e-9, extrapolated: false };
+    },
+    message: 'The run takes more heat than the kettle’s heater can give.',
+    cure: 'Less heat, or a larger heater.',
+  };
 }
 
 function kettle(still: Still, run: TrainSolution): Watch {

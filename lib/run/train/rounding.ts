@@ -21,7 +21,8 @@ export function above(value: number, width: number): number {
   if (value >= width) return value;
   const z = value / width;
   const q = z * z;
-  return width * (0.15625 + 0.5 * z + q * (0.46875 + q * (-0.15625 + 0.03125 * q)));
+  // Near −width the terms cancel, and round-off could leave a hair below nothing.
+  return Math.max(0, width * (0.15625 + 0.5 * z + q * (0.46875 + q * (-0.15625 + 0.03125 * q))));
 }
 
 /** Derivative of `above`. */

@@ -96,7 +96,8 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     ];
     if (plates !== null) falling.push({ value: (s, u) => plates.margin(moment.look(s, u)) });
     const longest_s = longest(step, equations.controls, charged.kettle_mol);
-    const to_s = time_s + Math.min(longest_s, room_s(outputs, time_s));
+    const fits_s = room_s(outputs, time_s);
+    const to_s = time_s + Math.min(longest_s, fits_s);
     const integrate = (): IntegrationEnd =>
       methods
         .suiting(moment.look(time_s, state))
@@ -126,6 +127,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
       index,
       step,
       rules.map((rule) => rule.armed),
+      fits_s < longest_s,
     );
     if (ending.kind !== 'stopped') break;
   }

@@ -4,7 +4,15 @@ import type { TrainProblem } from './problem.js';
 
 /** What can be passed. */
 export type LimitKind =
-  'flooding' | 'weeping' | 'kettleLow' | 'doublerLow' | 'doublerOver' | 'condenserShort' | 'holdLost' | 'refluxShort';
+  | 'flooding'
+  | 'weeping'
+  | 'heaterShort'
+  | 'kettleLow'
+  | 'doublerLow'
+  | 'doublerOver'
+  | 'condenserShort'
+  | 'holdLost'
+  | 'refluxShort';
 
 /** What of a problem its limits depend on. */
 export type LimitedProblem = Pick<TrainProblem, 'still' | 'power_W' | 'sheet' | 'activity'>;

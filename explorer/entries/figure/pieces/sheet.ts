@@ -133,7 +133,7 @@ function warningsOf(run: TrainSolution, limits: readonly Limit[]): TimelineRows[
 
 function tickOn(kind: Limit['kind'], run: TrainSolution, row: number): { panel: string; value: number } {
   if (kind === 'condenserShort') return { panel: 'heat', value: run.condenserDuty_W[row]! };
-  if (kind === 'flooding') return { panel: 'heat', value: run.power_W[row]! };
+  if (kind === 'flooding' || kind === 'heaterShort') return { panel: 'heat', value: run.power_W[row]! };
   if (kind === 'weeping') return { panel: 'flow', value: run.distillateRate_m3_s[row]! };
   return { panel: 'temperature', value: run.kettleTemperature_K[row]! };
 }

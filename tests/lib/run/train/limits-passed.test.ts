@@ -47,6 +47,19 @@ describe('a run', () => {
     expect(found.from_s).toBeGreaterThan(3600);
   });
 
+  it('asks for more heat than its heater gives, by how much and when', () => {
+    const sheet: TrainProblem['sheet'] = [
+      { reflux: 'total', until: [{ kind: 'duration', seconds: 1200 }] },
+      { reflux: 3, power_W: 6600, until: [{ kind: 'duration', seconds: 600 }] },
+      { reflux: 3, until: [{ kind: 'duration', seconds: 600 }] },
+    ];
+    const found = limits(trainProblem({ still: plated({}), sheet })).get('heaterShort')!;
+    expect(found.worst).toBeCloseTo(1.2, 12);
+    expect(found.from_s).toBe(1200);
+    expect(found.cure).toMatch(/heater/u);
+    expect(limits(trainProblem({ still: plated({}) })).has('heaterShort')).toBe(false);
+  });
+
   it('outruns a condenser with little water', () => {
     const still = plated(
       {},

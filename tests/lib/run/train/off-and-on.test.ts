@@ -82,6 +82,20 @@ describe('what can never be met', () => {
   });
 });
 
+describe('a step that is longer than its rows', () => {
+  it('is left with that as the reason, not as one without end', () => {
+    const sheet: TrainProblem['sheet'] = [{ reflux: 'none', until: after(6000) }];
+    const run = (interval_s: number): ReturnType<typeof solve> =>
+      solve(trainProblem({ still: pot(), sheet, outputs: { kind: 'every', interval_s } }), system);
+    const { ending, time_s } = run(0.1);
+    expect(time_s.at(-1)!).toBeLessThan(5000);
+    expect(ending.message).toBe(
+      'step 1 was left after 1.4 h of the run, which then had 50000 rows: outputs farther apart would show more of it',
+    );
+    expect(run(1).ending.message).toBe('step 1 ended: 100 min had passed');
+  });
+});
+
 describe('the first vapour', () => {
   const cold = (changes: Partial<TrainProblem>): number => {
     const sheet: TrainProblem['sheet'] = [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }];

@@ -147,7 +147,7 @@ export function stopRuleFaults(
   charge: Amounts,
   pressure_Pa: Pascal = STANDARD_ATMOSPHERE * 3,
 ): InputFault[] {
-  if (!Object.hasOwn(KINDS, rule.kind)) {
+  if (typeof rule.kind !== 'string' || !Object.hasOwn(KINDS, rule.kind)) {
     return [{ argument: `${where}.kind`, value: rule.kind, expected: `one of ${Object.keys(KINDS).join(', ')}` }];
   }
   return kindOf(rule).faults(rule, where, charge, pressure_Pa);

@@ -59,6 +59,17 @@ describe('what is not a problem of a still', () => {
     );
   });
 
+  it('is answered with faults also where a record refuses to become text or a number', () => {
+    for (const problem of [whole, withPlates]) {
+      for (const path of paths(problem)) {
+        for (const bad of [{ toString: '' }, { valueOf: 1, toString: null }, Object.create(null)]) {
+          const faults = problemFaults(replaced(problem, path, bad) as TrainProblem, system);
+          expect(faults.length, path.join('.')).toBeGreaterThan(0);
+        }
+      }
+    }
+  });
+
   it('is not a number anywhere: each number replaced by one that is none is named', () => {
     for (const problem of [whole, withPlates]) {
       expect(problemFaults(problem, system)).toEqual([]);

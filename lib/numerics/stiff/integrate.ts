@@ -29,6 +29,8 @@ export interface IntegrationTask {
   readonly events: readonly FallingEvent[];
   readonly firstStep: number;
   readonly onStep: (step: StepView) => void;
+  /** Asked after every step: whether to leave off there, as if it were the end, for another method to go on. */
+  readonly leave?: (step: StepView) => boolean;
   readonly maxSteps?: number;
 }
 
@@ -77,7 +79,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
     let attempts = 0;
     if (h > 0) step.begin(s, current, h);
     while (s < task.to) {
-      step.prepare(s, current);
+      h = Math.min(h, step.prepare(s, current));
       let error: number;
       for (;;) {
         if (++attempts > (task.maxSteps ?? DEFAULT_MAX_STEPS)) return end('stepLimit', s, -1);
@@ -116,10 +118,12 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
       view.from = s;
       view.to = reached;
       task.onStep(view);
+      const left = s + h < task.to && task.leave?.(view) === true;
       current.set(step.end);
       step.advance();
       s = reached;
       if (fired >= 0) return end('event', s, fired);
+      if (left) return end('reachedEnd', s, -1);
       if (s + next > task.to) next = task.to - s;
       else if (s + 2 * next > task.to) next = (task.to - s) / 2;
       h = next;

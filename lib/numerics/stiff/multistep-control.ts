@@ -15,13 +15,13 @@ const MILDEST_CUT = 0.9;
 const PATIENCE = 3;
 const SMALLEST_ERROR = 1e-10;
 /** At the highest order the one below is looked at after so many steps. */
-const LOOK_AFTER = 10;
+const LOOK_AFTER = 8;
 /** An order is in doubt when the error of the one below is less than so many times its own, */
 const DOUBTFUL = 2;
 /** it is left when so many looks in a row find it so, */
-const DOUBTS = 6;
+const DOUBTS = 5;
 /** and it is not taken again for so many steps. */
-const SHUNNED_FOR = 50;
+const SHUNNED_FOR = 20;
 
 /** Proposes step length and order from the scaled error of each attempt (1 = as large as allowed). */
 export class MultistepControl {

@@ -67,6 +67,22 @@ export class MultistepPast {
     }
   }
 
+  /** out = Σ a_j u_j + own · state, states newest first. */
+  blend(out: Float64Array, a: Float64Array, own: number, state: Float64Array): void {
+    const states = this.#states;
+    const n = PAST - this.#newest;
+    const p0 = a[NUMBERS[n]!]!;
+    const p1 = a[NUMBERS[n + 1]!]!;
+    const p2 = a[NUMBERS[n + 2]!]!;
+    const p3 = a[NUMBERS[n + 3]!]!;
+    const p4 = a[NUMBERS[n + 4]!]!;
+    const p5 = a[NUMBERS[n + 5]!]!;
+    for (let k = 0, at = 0; k < out.length; k++, at += PAST) {
+      const older = p0 * states[at]! + p1 * states[at + 1]! + (p2 * states[at + 2]! + p3 * states[at + 3]!);
+      out[k] = older + (p4 * states[at + 4]! + p5 * states[at + 5]!) + own * state[k]!;
+    }
+  }
+
   /** Σ a_j u_j of one component, states newest first. */
   component(a: Float64Array, k: number): number {
     const n = PAST - this.#newest;

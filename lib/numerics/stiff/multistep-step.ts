@@ -94,12 +94,13 @@ export class MultistepStep implements StepMethod {
     this.#past.push(s, start);
   }
 
-  prepare(_s: number, start: Float64Array): void {
-    if (this.#weightsAge++ % WEIGHTS_LAST !== 0) return;
+  prepare(_s: number, start: Float64Array): number {
+    if (this.#weightsAge++ % WEIGHTS_LAST !== 0) return Infinity;
     const weights = this.#weights;
     const perWeight = this.#perWeight;
     this.#system.weights(start, weights);
     for (let k = 0; k < weights.length; k++) perWeight[k] = 1 / (LOCAL_SHARE * weights[k]!);
+    return Infinity;
   }
 
   attempt(s: number, _start: Float64Array, h: number): number {
@@ -165,20 +166,17 @@ export class MultistepStep implements StepMethod {
       return;
     }
     const dense = this.#dense;
-    const end = this.end;
     dense.set(this.#control.order, share, this.#formula.ages);
-    this.#past.combine(out, dense.past, this.#correction, dense.past);
-    for (let k = 0; k < out.length; k++) out[k]! += dense.end[0]! * end[k]!;
+    this.#past.blend(out, dense.past, dense.end[0]!, this.end);
   }
 
   /** Scaled error another order would have made in the step just taken. */
   #errorOf(order: number, h: number): number {
     const other = this.#other;
-    const predicted = this.#correction;
+    const missed = this.#correction;
     other.set(order, this.#moment, h, this.#past.moments);
-    this.#past.combine(predicted, other.predict, this.#slope, other.slope);
-    for (let k = 0; k < predicted.length; k++) predicted[k] = this.end[k]! - predicted[k]!;
-    return other.errorShare * this.#norm(predicted);
+    this.#past.blend(missed, other.predict, -1, this.end);
+    return other.errorShare * this.#norm(missed);
   }
 
   /** Newton iterations on the Jacobian of the predicted state, until what is left counts no more; returns the scaled local error. */

@@ -21,6 +21,8 @@ export class RosenbrockStep implements StepMethod {
   readonly #a: readonly Float64Array[];
   readonly #c: readonly Float64Array[];
   readonly #dense: readonly Float64Array[];
+  /** f at the start, which every attempt from there begins with. */
+  readonly #first: Float64Array;
   readonly #coupling: Float64Array;
   readonly #slope: Float64Array;
   readonly #argument: Float64Array;
@@ -40,6 +42,7 @@ export class RosenbrockStep implements StepMethod {
     this.#c = tableau.c.map(typed);
     this.#dense = tableau.dense.map(typed);
     this.end = zeros();
+    this.#first = zeros();
     this.#coupling = zeros();
     this.#slope = zeros();
     this.#argument = zeros();
@@ -50,24 +53,32 @@ export class RosenbrockStep implements StepMethod {
     this.#control.restart();
   }
 
-  /** Takes the Jacobian at (s, start). */
-  prepare(s: number, start: Float64Array): void {
-    this.#system.linearise(s, start, this.#slope);
+  /** Takes right-hand side and Jacobian at (s, start). */
+  prepare(s: number, start: Float64Array): number {
+    const system = this.#system;
     this.work.jacobians++;
+    this.work.rightHandSides++;
+    if (system.autonomous && system.evaluate) {
+      system.evaluate(s, start, this.#first);
+    } else {
+      system.rightHandSide(s, start, this.#first);
+      system.linearise(s, start, this.#slope);
+    }
+    return system.corner ? system.corner(start, this.#first) : Infinity;
   }
 
   attempt(s: number, start: Float64Array, h: number): number {
-    const { alpha, gamma, gammaSums } = this.#tableau;
-    const { mass, matrix } = this.#system;
+    const { alpha, gammaSums } = this.#tableau;
+    const { matrix } = this.#system;
     const count = this.#count;
     const argument = this.#argument;
     this.work.factorisations++;
-    this.work.rightHandSides += count;
-    if (!matrix.factor(mass, 1 / (gamma * h))) return Infinity;
-    for (let i = 0; i < count; i++) {
+    if (!this.#firstStage(h)) return Infinity;
+    for (let i = 1; i < count; i++) {
       const stage = this.#stages[i]!;
       this.#combine(i, start);
       this.#system.rightHandSide(s + alpha[i]! * h, argument, stage);
+      this.work.rightHandSides++;
       this.#force(stage, h, h * gammaSums[i]!);
       matrix.solve(stage);
     }
@@ -113,17 +124,27 @@ export class RosenbrockStep implements StepMethod {
     for (let k = 0; k < out.length; k++) out[k] = blend(start[k]!, this.end[k]!, share, out[k]!);
   }
 
-  /** argument = u + Σ a_ij U_j and coupling = Σ c_ij U_j of stage i, two stages a pass. */
+  /** Factors the matrix and solves for the first stage, whose right-hand side is f at the start; false when that fails. */
+  #firstStage(h: number): boolean {
+    const { gamma, gammaSums } = this.#tableau;
+    const { mass, matrix } = this.#system;
+    const stage = this.#stages[0]!;
+    const slope = this.#slope;
+    const forced = h * gammaSums[0]!;
+    for (let k = 0; k < stage.length; k++) stage[k] = this.#first[k]! + forced * slope[k]!;
+    const shift = 1 / (gamma * h);
+    if (matrix.factorAndSolve) return matrix.factorAndSolve(mass, shift, stage);
+    if (!matrix.factor(mass, shift)) return false;
+    matrix.solve(stage);
+    return true;
+  }
+
+  /** argument = u + Σ a_ij U_j and coupling = Σ c_ij U_j of stage i > 0, two stages a pass. */
   #combine(i: number, start: Float64Array): void {
     const a = this.#a[i]!;
     const c = this.#c[i]!;
     const argument = this.#argument;
     const coupling = this.#coupling;
-    if (i === 0) {
-      argument.set(start);
-      coupling.fill(0);
-      return;
-    }
     setScaled(argument, start, a[0]!, coupling, c[0]!, this.#stages[0]!);
     let j = 1;
     for (; j + 1 < i; j += 2) {

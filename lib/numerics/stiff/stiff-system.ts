@@ -15,8 +15,12 @@ export interface StiffSystem {
   rightHandSide(s: number, u: Float64Array, out: Float64Array): void;
   /** Writes ∂f/∂u to `matrix.entries` and ∂f/∂s to `slope`. */
   linearise(s: number, u: Float64Array, slope: Float64Array): void;
+  /** Set where f does not depend on s: then ∂f/∂s is 0 and need not be asked for. */
+  readonly autonomous?: true;
   /** Both at once, where they share most of their work: out = f(s, u) and ∂f/∂u to `matrix.entries`. Need not be there. */
   evaluate?(s: number, u: Float64Array, out: Float64Array): void;
+  /** How far ahead the equations have their next corner, as it looks from a state and f there, just evaluated with slopes: no use in stepping beyond. */
+  corner?(u: Float64Array, f: Float64Array): number;
   /** Error weights at a state: an error of w[i] in component i counts as 1. */
   weights(u: Float64Array, out: Float64Array): void;
 }

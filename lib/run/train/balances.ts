@@ -6,17 +6,15 @@
 
 import { BlockTridiagonalMatrix } from '../../numerics/linear/block-tridiagonal.js';
 import { askedShare, clampedShare, type Controls, integralRate } from './controls.js';
+import { Corners } from './corners.js';
 import { fade } from './fading.js';
 import { LAMBDA0, type Train } from './holders.js';
 import { DrumStreams } from './drum-streams.js';
+import { BELOW_K, EQUILIBRIUM, READINGS, TEMPERATURE_K, VAPOUR_RATE } from './readings.js';
 import { ENERGY, ETHANOL, Streams, UNKNOWNS, VAPOUR, WATER } from './streams.js';
 import type { TrainTables } from './tables.js';
+import { writeWeights } from './error-weights.js';
 
-/** Errors of these are allowed to be so many times larger: amounts above the kettle, vapours. Not energies: those of a film of liquid are small. */
-const PLATES_COUNT = 3;
-const VAPOUR_COUNTS = 10;
-/** The drum feeds the spout, by which a run is judged: its errors count so many times. */
-const SPOUT_COUNTS = 4;
 /** Vapour that flows less than this share of the usual counts as this. */
 const LEAST_FLOW = 0.01;
 /**
@@ -38,7 +36,7 @@ export abstract class TrainBalances {
   /** Offset of the drum's block, of the receiver's. */
   readonly drumAt: number;
   readonly receiverAt: number;
-  protected readonly count: number;
+  readonly count: number;
   protected readonly efficiency: Float64Array;
   /** Vapour below this is none, mol/s. */
   protected none_mol_s = 0;
@@ -46,7 +44,11 @@ export abstract class TrainBalances {
   protected readonly reference_K: Float64Array;
   protected readonly over: Uint8Array;
   protected partial = false;
+  protected readonly corners: Corners;
+  protected nominalVapour_mol_s = 1;
+  #filling = false;
   readonly #weights: Float64Array;
+  readonly #weightsFilling: Float64Array;
   #perNominal = 1;
 
   constructor(train: Train, tables: TrainTables, tolerance: number, controls: Controls) {
@@ -61,11 +63,13 @@ export abstract class TrainBalances {
     this.streams = new Streams(train, tables);
     this.drum = new DrumStreams(train, tables);
     this.controls = controls;
+    this.corners = new Corners(count);
     this.efficiency = new Float64Array(count);
     this.loss = new Float64Array(count);
     this.reference_K = new Float64Array(count);
     this.over = new Uint8Array(count);
     this.#weights = new Float64Array(this.size);
+    this.#weightsFilling = new Float64Array(this.size);
     this.setUp(train, tables, tolerance, controls);
   }
 
@@ -82,9 +86,18 @@ export abstract class TrainBalances {
       this.over[j] = holder.overflow === 'over' ? 1 : 0;
     });
     this.partial = holders.at(-1)!.kind === 'partialCondenser';
+    this.corners.setUp(train);
+    this.nominalVapour_mol_s = train.nominalVapour_mol_s;
     this.#perNominal = 1 / train.nominalVapour_mol_s;
     this.none_mol_s = NO_VAPOUR * train.nominalVapour_mol_s;
-    writeWeights(train, tolerance, this.#weights);
+    this.matrix.entries.fill(0);
+    writeWeights(train, tolerance, this.#weights, this.#weightsFilling);
+  }
+
+  /** Whether the train is still warming up and filling. */
+  set filling(whether: boolean) {
+    this.#filling = whether;
+    this.streams.remember(whether);
   }
 
   /** Changes the plates' efficiencies, and the vapours of a state with them, which build on each other from the kettle up. */
@@ -93,16 +106,17 @@ export abstract class TrainBalances {
     this.streams.evaluate(state);
     for (let j = 1; j < this.count; j++) {
       const below = state[UNKNOWNS * (j - 1) + VAPOUR]!;
-      const own = this.streams.equilibrium[j]!;
+      const own = this.streams.readings[READINGS * j + EQUILIBRIUM]!;
       state[UNKNOWNS * j + VAPOUR] = below + this.efficiencyNow(j) * (own - below);
     }
   }
 
   /** Efficiency of a plate at the streams last evaluated: what it raises by itself, with no vapour from below, is in equilibrium with its liquid. */
   protected efficiencyNow(j: number): number {
-    const { vapourRate } = this.streams;
-    const V = vapourRate[j]!;
-    const met = BY_ITSELF * vapourRate[j - 1]! + this.none_mol_s;
+    const { readings } = this.streams;
+    const at = READINGS * j + VAPOUR_RATE;
+    const V = readings[at]!;
+    const met = BY_ITSELF * readings[at - READINGS]! + this.none_mol_s;
     return V <= met ? this.efficiency[j]! : 1 - ((1 - this.efficiency[j]!) * met) / V;
   }
 
@@ -114,50 +128,47 @@ export abstract class TrainBalances {
 
   /** The balances at the state whose streams were last evaluated. */
   protected balance(u: Float64Array, out: Float64Array): void {
-    const { streams, drum, drumAt: d, receiverAt: r } = this;
-    const { vapourRate, vapourEnthalpy, liquidRate, liquidEnthalpy, liquid, temperature_K, equilibrium } = streams;
+    const { drum, drumAt: d, receiverAt: r, loss, reference_K, over } = this;
+    const { readings } = this.streams;
     const top = this.count - 1;
     const share = this.share(u);
-    const duty = this.duty(share) * fade(streams.below_K[top]!);
     let energy = this.controls.power_W / LAMBDA0;
     let ethanol = 0;
     let water = 0;
     let below = 0;
-    for (let j = 0, o = 0; j <= top; j++, o += UNKNOWNS) {
-      const V = vapourRate[j]!;
-      const y = u[o + VAPOUR]!;
-      const L = liquidRate[j]!;
-      const x = liquid[j]!;
-      const upEnergy = V * vapourEnthalpy[j]!;
-      const downEnergy = L * liquidEnthalpy[j]!;
-      let lost = this.loss[j]! * (temperature_K[j]! - this.reference_K[j]!);
-      if (j === top) {
-        lost += duty;
-        if (this.partial) lost += (this.controls.water_W_K / LAMBDA0) * (temperature_K[j]! - this.reference_K[j]!);
-      }
-      out[o + ENERGY] = energy - upEnergy - downEnergy - lost;
-      out[o + ETHANOL] = ethanol - V * y - L * x;
-      out[o + WATER] = water - V * (1 - y) - L * (1 - x);
+    for (let j = 0, o = 0, at = 0; j <= top; j++, o += 4, at += 11) {
+      const V = readings[at + 3]!;
+      const y = u[o + 1]!;
+      const L = readings[at + 5]!;
+      const upEnergy = V * readings[at + 4]!;
+      const upEthanol = V * y;
+      const downEnergy = L * readings[at + 6]!;
+      const downEthanol = L * readings[at]!;
+      const lost = loss[j]! * (readings[at + 2]! - reference_K[j]!);
       const E = j === 0 ? 1 : this.efficiencyNow(j);
-      out[o + VAPOUR] = below + E * (equilibrium[j]! - below) - y;
+      out[o] = energy - upEnergy - downEnergy - lost;
+      out[o + 1] = below + E * (readings[at + 1]! - below) - y;
+      out[o + 2] = ethanol - upEthanol - downEthanol;
+      out[o + 3] = water - (V - upEthanol) - (L - downEthanol);
       energy = upEnergy;
-      ethanol = V * y;
-      water = V * (1 - y);
+      ethanol = upEthanol;
+      water = V - upEthanol;
       below = y;
-      if (this.over[j] === 1) {
+      if (over[j] === 1) {
         energy += downEnergy;
-        ethanol += L * x;
-        water += L * (1 - x);
+        ethanol += downEthanol;
+        water += L - downEthanol;
       } else if (j > 0) {
-        out[o - UNKNOWNS + ENERGY]! += downEnergy;
-        out[o - UNKNOWNS + ETHANOL]! += L * x;
-        out[o - UNKNOWNS + WATER]! += L * (1 - x);
+        out[o - 4]! += downEnergy;
+        out[o - 2]! += downEthanol;
+        out[o - 1]! += L - downEthanol;
       }
     }
+    const o = UNKNOWNS * top;
+    if (this.partial) out[o + ENERGY]! -= this.dutyAt(share, readings) / LAMBDA0;
     const back = this.partial ? 0 : share * drum.rate;
     const drawn = drum.rate - back;
     const z = drum.liquid;
-    const o = UNKNOWNS * top;
     out[o + ENERGY]! += back * drum.enthalpy;
     out[o + ETHANOL]! += back * z;
     out[o + WATER]! += back * (1 - z);
@@ -174,11 +185,11 @@ export abstract class TrainBalances {
 
   /** A vapour counts by how much of it flows at the state last evaluated: what hardly flows carries hardly anything. */
   weights(_u: Float64Array, out: Float64Array): void {
-    const { vapourRate } = this.streams;
-    const weights = this.#weights;
+    const { readings } = this.streams;
+    const weights = this.#filling ? this.#weightsFilling : this.#weights;
     for (let k = 0; k < out.length; k++) out[k] = weights[k]!;
     for (let j = 0, k = VAPOUR; j < this.count; j++, k += UNKNOWNS) {
-      const flows = vapourRate[j]! * this.#perNominal;
+      const flows = readings[READINGS * j + VAPOUR_RATE]! * this.#perNominal;
       if (flows < 1) out[k]! *= flows > LEAST_FLOW ? 1 / flows : 1 / LEAST_FLOW;
     }
   }
@@ -190,11 +201,21 @@ export abstract class TrainBalances {
   }
 
   /** Duty of the partial condenser at the state last evaluated, W. */
-  dutyAt(share: number): number {
-    const top = this.count - 1;
+  dutyAt(share: number, readings: Float64Array): number {
     if (!this.partial) return 0;
-    const warm = this.streams.temperature_K[top]! - this.reference_K[top]!;
-    return LAMBDA0 * this.duty(share) * fade(this.streams.below_K[top]!) + this.controls.water_W_K * warm;
+    const top = this.count - 1;
+    const at = READINGS * top;
+    const warm = readings[at + TEMPERATURE_K]! - this.reference_K[top]!;
+    return LAMBDA0 * this.duty(share) * fade(readings[at + BELOW_K]!) + this.controls.water_W_K * warm;
+  }
+
+  /** Heat lost to the air at the state last evaluated, W. */
+  lostAt(readings: Float64Array): number {
+    let sum = 0;
+    for (let j = 0, at = TEMPERATURE_K; j < this.count; j++, at += READINGS) {
+      sum += this.loss[j]! * (readings[at]! - this.reference_K[j]!);
+    }
+    return LAMBDA0 * sum;
   }
 
   protected share(u: Float64Array): number {
@@ -206,21 +227,4 @@ export abstract class TrainBalances {
     if (!this.partial) return 0;
     return ((this.controls.hold === null ? 1 : share) * this.controls.duty_W) / LAMBDA0;
   }
-}
-
-/** How errors count, docs/decisions/0023-error-weights-of-the-train.md: those of plates less, those at the spout more than those of other parts. */
-function writeWeights(train: Train, tolerance: number, weights: Float64Array): void {
-  const { holders, drum } = train;
-  holders.forEach(({ scale_mol }, j) => {
-    const amount = tolerance * scale_mol * (j === 0 ? 1 : PLATES_COUNT);
-    weights.fill(amount, UNKNOWNS * j, UNKNOWNS * (j + 1));
-    weights[UNKNOWNS * j + ENERGY] = tolerance * scale_mol;
-    weights[UNKNOWNS * j + VAPOUR] = tolerance * VAPOUR_COUNTS;
-  });
-  const kettle = tolerance * holders[0]!.scale_mol;
-  const d = UNKNOWNS * holders.length;
-  weights.fill((tolerance * drum.scale_mol) / SPOUT_COUNTS, d, d + UNKNOWNS);
-  weights[d] = tolerance;
-  weights[d + 1] = kettle;
-  weights.fill(kettle, d + UNKNOWNS);
 }

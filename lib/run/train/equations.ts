@@ -5,7 +5,8 @@ import { BY_ITSELF, TrainBalances } from './balances.js';
 import { type HoldSlopes, holdSlopes } from './controls.js';
 import { fade, fadeSlope } from './fading.js';
 import { LAMBDA0 } from './holders.js';
-import { ENERGY, ETHANOL, NOTHING_mol, UNKNOWNS, VAPOUR, WATER } from './streams.js';
+import { BELOW_K, EQUILIBRIUM, READINGS, VAPOUR_RATE } from './readings.js';
+import { ETHANOL, NOTHING_mol, WATER, VAPOUR } from './streams.js';
 
 const ENTRIES = 48;
 const LOWER = 0;
@@ -16,6 +17,8 @@ const NO_HOLD: HoldSlopes = { share_x: 0, share_I: 0, rate_x: 0, rate_I: 0 };
 
 /** The train as a stiff system. */
 export class TrainEquations extends TrainBalances implements StiffSystem {
+  readonly autonomous = true;
+
   linearise(_s: number, u: Float64Array, slope: Float64Array): void {
     slope.fill(0);
     this.streams.evaluate(u, true);
@@ -31,107 +34,152 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
     this.#writeJacobian(u);
   }
 
+  /** Every entry that is ever anything but 0 is written every time. */
+  /** Time to the next corner, s, at the state last evaluated with slopes. */
+  corner(_u: Float64Array, f: Float64Array): number {
+    return this.corners.next_s(this.streams, f, this.nominalVapour_mol_s);
+  }
+
   #writeJacobian(u: Float64Array): void {
-    const entries = this.matrix.entries;
-    entries.fill(0);
     for (let j = 0; j < this.count; j++) this.#lineariseHolder(j, u);
+    if (this.partial) this.#lineariseDuty(u);
     this.#lineariseDrum(u);
   }
 
+  /** What a holder gives, by its own unknowns: taken from its own block, added to the blocks above and below. Columns: energy, ethanol, water. */
   #lineariseHolder(j: number, u: Float64Array): void {
-    const { streams } = this;
-    const entries = this.matrix.entries;
-    const { slopes } = streams;
+    const { entries } = this.matrix;
+    const { slopes, readings } = this.streams;
     const a = 16 * j;
-    const o = UNKNOWNS * j;
-    const y = u[o + VAPOUR]!;
-    const x = streams.liquid[j]!;
-    const V = streams.vapourRate[j]!;
-    const L = streams.liquidRate[j]!;
-    const H = streams.vapourEnthalpy[j]!;
-    const h = streams.liquidEnthalpy[j]!;
-    const N = Math.max(NOTHING_mol, u[o + ETHANOL]! + u[o + WATER]!);
-    const x1 = (1 - x) / N;
-    const x2 = -x / N;
+    const at = 11 * j;
     const middle = ENTRIES * j + MIDDLE;
     const up = ENTRIES * (j + 1) + LOWER;
     const top = this.count - 1;
-    const over = this.over[j] === 1;
     // At the drum the energy row is heat taken out.
-    const energyAbove = up + (j === top ? 4 : 0);
-    const into = over ? up : ENTRIES * (j - 1) + UPPER;
-    const energyInto = over ? energyAbove : into;
-    const runs = j > 0 || over;
-    let conductance = this.loss[j]!;
-    let fading = 0;
-    if (j === top && this.partial) {
-      conductance += this.controls.water_W_K / LAMBDA0;
-      fading = this.duty(this.share(u)) * fadeSlope(streams.below_K[j]!);
-    }
-    for (let c = 0; c < 3; c++) {
-      const column = c === 0 ? ENERGY : c + 1;
-      // Vapour, into the block above.
-      const V_c = slopes[a + c]!;
-      const upEnergy = H * V_c;
-      const upEthanol = y * V_c;
-      const upWater = V_c - upEthanol;
-      entries[energyAbove + column] = upEnergy;
-      entries[up + 8 + column] = upEthanol;
-      entries[up + 12 + column] = upWater;
-      const lost = conductance * slopes[a + 3 + c]! + fading * slopes[a + 12 + c]!;
-      if (!runs) {
-        entries[middle + column] = -upEnergy - lost;
-        entries[middle + 8 + column] = -upEthanol;
-        entries[middle + 12 + column] = -upWater;
-        continue;
-      }
-      // Liquid, into the block below or over into the one above.
-      const L_c = c === 0 ? 0 : slopes[a + 8 + c]!;
-      const x_c = c === 0 ? 0 : c === 1 ? x1 : x2;
-      const energy = h * L_c + L * slopes[a + 6 + c]!;
-      const ethanol = x * L_c + L * x_c;
-      const water = L_c - ethanol;
-      entries[middle + column] = -upEnergy - energy - lost;
-      entries[middle + 8 + column] = -upEthanol - ethanol;
-      entries[middle + 12 + column] = -upWater - water;
-      entries[energyInto + column]! += energy;
-      entries[into + 8 + column]! += ethanol;
-      entries[into + 12 + column]! += water;
-    }
-    const H_y = V * streams.vapourEnthalpySlope[j]!;
-    entries[middle + VAPOUR] = -H_y;
-    entries[middle + 8 + VAPOUR] = -V;
-    entries[middle + 12 + VAPOUR] = V;
-    entries[energyAbove + VAPOUR] = H_y;
-    entries[up + 8 + VAPOUR] = V;
-    entries[up + 12 + VAPOUR] = -V;
+    const energyAbove = j === top ? up + 4 : up;
+    // Vapour.
+    const y = u[4 * j + 1]!;
+    const V = readings[at + 3]!;
+    const H = readings[at + 4]!;
+    const V0 = slopes[a]!;
+    const V1 = slopes[a + 1]!;
+    const V2 = slopes[a + 2]!;
+    const yV0 = y * V0;
+    const yV1 = y * V1;
+    const yV2 = y * V2;
+    const HV0 = H * V0;
+    const HV1 = H * V1;
+    const HV2 = H * V2;
+    const H_y = V * slopes[a + 15]!;
+    // Liquid.
+    const x = readings[at]!;
+    const L = readings[at + 5]!;
+    const h = readings[at + 6]!;
+    const x1 = readings[at + 8]!;
+    const x2 = readings[at + 9]!;
+    const L1 = slopes[a + 9]!;
+    const L2 = slopes[a + 10]!;
+    const hL0 = L * slopes[a + 6]!;
+    const hL1 = h * L1 + L * slopes[a + 7]!;
+    const hL2 = h * L2 + L * slopes[a + 8]!;
+    const xL1 = x * L1 + L * x1;
+    const xL2 = x * L2 + L * x2;
+    const loss = this.loss[j]!;
     const E = j === 0 ? 1 : this.efficiencyNow(j);
-    const y_x = slopes[a + 11]!;
-    entries[middle + 4 + VAPOUR] = -1;
-    entries[middle + 4 + ETHANOL] = E * y_x * x1;
-    entries[middle + 4 + WATER] = E * y_x * x2;
-    if (j < top) entries[up + 4 + VAPOUR]! += 1 - this.efficiencyNow(j + 1);
+    const gain = E * slopes[a + 11]!;
+    entries[middle] = -HV0 - hL0 - loss * slopes[a + 3]!;
+    entries[middle + 1] = -H_y;
+    entries[middle + 2] = -HV1 - hL1 - loss * slopes[a + 4]!;
+    entries[middle + 3] = -HV2 - hL2 - loss * slopes[a + 5]!;
+    entries[middle + 4] = 0;
+    entries[middle + 5] = -1;
+    entries[middle + 6] = gain * x1;
+    entries[middle + 7] = gain * x2;
+    entries[middle + 8] = -yV0;
+    entries[middle + 9] = -V;
+    entries[middle + 10] = -yV1 - xL1;
+    entries[middle + 11] = -yV2 - xL2;
+    entries[middle + 12] = yV0 - V0;
+    entries[middle + 13] = V;
+    entries[middle + 14] = yV1 - V1 + xL1 - L1;
+    entries[middle + 15] = yV2 - V2 + xL2 - L2;
+    entries[energyAbove] = HV0;
+    entries[energyAbove + 1] = H_y;
+    entries[energyAbove + 2] = HV1;
+    entries[energyAbove + 3] = HV2;
+    if (j < top) {
+      entries[up + 4] = 0;
+      entries[up + 5] = 1 - this.efficiencyNow(j + 1);
+      entries[up + 6] = 0;
+      entries[up + 7] = 0;
+    }
+    entries[up + 8] = yV0;
+    entries[up + 9] = V;
+    entries[up + 10] = yV1;
+    entries[up + 11] = yV2;
+    entries[up + 12] = V0 - yV0;
+    entries[up + 13] = -V;
+    entries[up + 14] = V1 - yV1;
+    entries[up + 15] = V2 - yV2;
+    if (this.over[j] === 1) {
+      entries[energyAbove] += hL0;
+      entries[energyAbove + 2]! += hL1;
+      entries[energyAbove + 3]! += hL2;
+      entries[up + 10]! += xL1;
+      entries[up + 11]! += xL2;
+      entries[up + 14]! += L1 - xL1;
+      entries[up + 15]! += L2 - xL2;
+    } else if (j > 0) {
+      const down = ENTRIES * (j - 1) + UPPER;
+      entries[down] = hL0;
+      entries[down + 2] = hL1;
+      entries[down + 3] = hL2;
+      entries[down + 10] = xL1;
+      entries[down + 11] = xL2;
+      entries[down + 14] = L1 - xL1;
+      entries[down + 15] = L2 - xL2;
+    }
     if (j > 0 && E !== this.efficiency[j]!) this.#lineariseLift(j, u);
   }
 
   /** A plate that boils by itself: its efficiency depends on the vapours below and above its liquid. */
   #lineariseLift(j: number, u: Float64Array): void {
-    const entries = this.matrix.entries;
-    const { slopes, vapourRate, equilibrium } = this.streams;
-    const V = vapourRate[j]!;
-    const lifts = ((1 - this.efficiency[j]!) * (equilibrium[j]! - u[UNKNOWNS * (j - 1) + VAPOUR]!)) / V;
-    const byOwn = (lifts * (BY_ITSELF * vapourRate[j - 1]! + this.none_mol_s)) / V;
-    const middle = ENTRIES * j + MIDDLE + 4;
+    const { entries } = this.matrix;
+    const { slopes, readings } = this.streams;
+    const at = READINGS * j;
+    const V = readings[at + VAPOUR_RATE]!;
+    const own = readings[at + EQUILIBRIUM]! - u[4 * (j - 1) + VAPOUR]!;
+    const lifts = ((1 - this.efficiency[j]!) * own) / V;
+    const below = at - READINGS + VAPOUR_RATE;
+    const byOwn = (lifts * (BY_ITSELF * readings[below]! + this.none_mol_s)) / V;
+    const byBelow = BY_ITSELF * lifts;
     const lower = ENTRIES * j + LOWER + 4;
-    for (let c = 0; c < 3; c++) {
-      const column = c === 0 ? ENERGY : c + 1;
-      entries[middle + column]! += byOwn * slopes[16 * j + c]!;
-      entries[lower + column]! -= BY_ITSELF * lifts * slopes[16 * (j - 1) + c]!;
-    }
+    const middle = ENTRIES * j + MIDDLE + 4;
+    const a = 16 * j;
+    entries[middle] = byOwn * slopes[a]!;
+    entries[middle + 2]! += byOwn * slopes[a + 1]!;
+    entries[middle + 3]! += byOwn * slopes[a + 2]!;
+    entries[lower] = -byBelow * slopes[a - 16]!;
+    entries[lower + 2] = -byBelow * slopes[a - 15]!;
+    entries[lower + 3] = -byBelow * slopes[a - 14]!;
+  }
+
+  /** What a partial condenser takes out, by the unknowns of its own liquid. */
+  #lineariseDuty(u: Float64Array): void {
+    const { entries } = this.matrix;
+    const { slopes, readings } = this.streams;
+    const top = this.count - 1;
+    const a = 16 * top;
+    const middle = ENTRIES * top + MIDDLE;
+    const water = this.controls.water_W_K / LAMBDA0;
+    const fading = this.duty(this.share(u)) * fadeSlope(readings[READINGS * top + BELOW_K]!);
+    entries[middle]! -= water * slopes[a + 3]! + fading * slopes[a + 12]!;
+    entries[middle + 2]! -= water * slopes[a + 4]! + fading * slopes[a + 13]!;
+    entries[middle + 3]! -= water * slopes[a + 5]! + fading * slopes[a + 14]!;
   }
 
   #lineariseDrum(u: Float64Array): void {
-    const { drum, drumAt: d, streams } = this;
+    const { drum, drumAt: d } = this;
     const entries = this.matrix.entries;
     const top = this.count - 1;
     const z = drum.liquid;
@@ -142,6 +190,8 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
     const middle = ENTRIES * (top + 1) + MIDDLE;
     const down = ENTRIES * top + UPPER;
     const up = ENTRIES * (top + 2) + LOWER;
+    // Of a full duty what a hold does not ask for is missing.
+    const fullDuty = this.partial ? this.#fullDuty() : 0;
     entries[middle] = rate_I;
     const { rate, enthalpy } = drum;
     const back = this.partial ? 0 : share;
@@ -157,31 +207,28 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
       const ethanolBack = back * ethanol + share_c * rate * z;
       const waterBack = back * water + share_c * rate * (1 - z);
       entries[middle + c] = rate_x * z_c;
-      entries[middle + 4 + c]! -= energy;
-      entries[middle + 8 + c]! -= ethanol;
-      entries[middle + 12 + c]! -= water;
-      entries[down + c]! += energyBack;
-      entries[down + 8 + c]! += ethanolBack;
-      entries[down + 12 + c]! += waterBack;
-      entries[up + c]! += energy - energyBack;
-      entries[up + 8 + c]! += ethanol - ethanolBack;
-      entries[up + 12 + c]! += water - waterBack;
-      if (this.partial) entries[down + c]! -= share_x * z_c * this.#fullDuty() * fade(streams.below_K[top]!);
+      entries[middle + 4 + c] = -energy;
+      entries[middle + 8 + c] = -ethanol;
+      entries[middle + 12 + c] = -water;
+      entries[down + c] = energyBack - share_x * z_c * fullDuty;
+      entries[down + 8 + c] = ethanolBack;
+      entries[down + 12 + c] = waterBack;
+      entries[up + c] = energy - energyBack;
+      entries[up + 8 + c] = ethanol - ethanolBack;
+      entries[up + 12 + c] = water - waterBack;
     }
-    if (hold === null) return;
-    if (this.partial) {
-      entries[down]! -= share_I * this.#fullDuty() * fade(streams.below_K[top]!);
-      return;
-    }
-    entries[down]! += share_I * rate * enthalpy;
-    entries[down + 8]! += share_I * rate * z;
-    entries[down + 12]! += share_I * rate * (1 - z);
-    entries[up]! -= share_I * rate * enthalpy;
-    entries[up + 8]! -= share_I * rate * z;
-    entries[up + 12]! -= share_I * rate * (1 - z);
+    const sent = this.partial ? 0 : share_I * rate;
+    entries[down] = sent * enthalpy - share_I * fullDuty;
+    entries[down + 8] = sent * z;
+    entries[down + 12] = sent * (1 - z);
+    entries[up] = -sent * enthalpy;
+    entries[up + 8] = -sent * z;
+    entries[up + 12] = -sent * (1 - z);
   }
 
+  /** Duty of the partial condenser that a share of 1 stands for. */
   #fullDuty(): number {
-    return this.controls.duty_W / LAMBDA0;
+    const below_K = this.streams.readings[READINGS * (this.count - 1) + BELOW_K]!;
+    return (this.controls.duty_W / LAMBDA0) * fade(below_K);
   }
 }

@@ -1,9 +1,14 @@
 // Which integrator suits which stretch of a run. While a still warms up and fills, its equations have many corners, one for every
-// holder that begins to boil or to run over: a one-step method takes them best. Once everything boils and runs, a run is smooth
-// for hours, and a multistep method needs less work for the same error: of order 5, which leaves that order by itself where liquid that runs
-// from plate to plate makes modes that swing. Measured in docs/benchmarks.md.
+// holder that begins to boil or to run over: a one-step method takes them best, one after the other (corners.ts). As soon as everything boils
+// and runs, a run is smooth for hours, and a multistep method needs less work for the same error: of order 5, which leaves that order by
+// itself where liquid that runs from plate to plate makes modes that swing. Measured in docs/benchmarks.md.
 
-import { createIntegrator, type StiffIntegrator } from '../../numerics/stiff/integrate.js';
+import {
+  createIntegrator,
+  type IntegrationEnd,
+  type IntegrationTask,
+  type StiffIntegrator,
+} from '../../numerics/stiff/integrate.js';
 import { BDF5 } from '../../numerics/stiff/multistep-step.js';
 import { RODAS4 } from '../../numerics/stiff/rodas4.js';
 import type { StiffMethod } from '../../numerics/stiff/stiff-method.js';
@@ -25,9 +30,21 @@ export class TrainMethods {
     this.#equations = equations;
   }
 
-  /** The integrator for a stretch that begins at this moment. */
-  suiting(moment: TrainState): StiffIntegrator {
-    const method = moment.settled ? BDF5 : RODAS4;
+  /** Integrates from this moment on: by the method for corners until everything boils and runs, then by the one for smooth stretches. */
+  run(moment: TrainState, task: IntegrationTask): IntegrationEnd {
+    let { from, start } = task;
+    if (!moment.settled) {
+      this.#equations.filling = true;
+      const leave: IntegrationTask['leave'] = ({ to, end }) => moment.look(to, end).settled;
+      const end = this.#integrator(RODAS4).run({ ...task, leave });
+      if (end.kind !== 'reachedEnd' || end.s >= task.to) return end;
+      ({ s: from, state: start } = end);
+    }
+    this.#equations.filling = false;
+    return this.#integrator(BDF5).run({ ...task, from, start });
+  }
+
+  #integrator(method: StiffMethod): StiffIntegrator {
     const made = this.#made.get(method) ?? createIntegrator(this.#equations, method);
     this.#made.set(method, made);
     return made;

@@ -1,10 +1,10 @@
-// From moments of a train to the columns of its solution: one growing table, row after row.
+// From moments of a train to the columns of its solution. Two kinds of growing tables, row after row: one with all single readings side by
+// side, and for each reading of the holders one of its own, which has the layout of its column.
 
 import { strengthFromMoleFraction } from '../../mixture/strength.js';
 import { volumeAt20C } from '../../mixture/volume.js';
 import { InputError } from '../../errors.js';
 import { MOST_ROWS } from '../check.js';
-import type { RowStore } from '../column/rows.js';
 import type { TrainSolution } from './solution.js';
 import type { TrainState } from './train-state.js';
 
@@ -44,7 +44,7 @@ const SCALARS: Readonly<Record<ScalarName, (moment: TrainState) => number>> = {
   collected_J: (moment) => moment.collected_J,
   stored_J: (moment) => moment.energy_J,
 };
-/** What stands of every holder, in the order in which TrainState.writeHolders writes it. */
+/** What stands of every holder, in the order in which TrainState.writeHolders writes them. */
 const HOLDER_NAMES: readonly HolderName[] = [
   'holderAmount_mol',
   'holderLiquid',
@@ -55,21 +55,30 @@ const HOLDER_NAMES: readonly HolderName[] = [
 ];
 const SCALAR_NAMES = Object.keys(SCALARS) as ScalarName[];
 const SCALAR_READERS = SCALAR_NAMES.map((name) => SCALARS[name]);
+/** Single readings of a row: heat supplied, then the others. */
+const WIDTH = 1 + SCALAR_NAMES.length;
 const FIRST_CAPACITY = 256;
+
+/** The tables, which grow with the longest run and are kept from run to run. */
+export interface TrainStore {
+  scalars: Float64Array;
+  readonly holders: Float64Array[];
+}
+
+/** An empty store. */
+export function trainStore(): TrainStore {
+  return { scalars: new Float64Array(0), holders: HOLDER_NAMES.map(() => new Float64Array(0)) };
+}
 
 /** Collects rows while a run goes on, in a store that grows with them; `columns` copies them out. */
 export class TrainRows {
   readonly #holders: number;
-  readonly #width: number;
-  readonly #store: RowStore;
-  #table: Float64Array;
+  readonly #store: TrainStore;
   #rows = 0;
 
-  constructor(holders: number, store: RowStore) {
+  constructor(holders: number, store: TrainStore) {
     this.#holders = holders;
-    this.#width = 1 + SCALAR_NAMES.length + HOLDER_NAMES.length * holders;
     this.#store = store;
-    this.#table = store.table;
   }
 
   get rows(): number {
@@ -78,7 +87,7 @@ export class TrainRows {
 
   /** Time of the newest row, s. */
   get lastTime_s(): number {
-    return this.#table[(this.#rows - 1) * this.#width + 1]!;
+    return this.#store.scalars[(this.#rows - 1) * WIDTH + 1]!;
   }
 
   /** Writes the moment over the newest row. */
@@ -93,44 +102,58 @@ export class TrainRows {
       const expected = `fewer points a step: this run has more than ${String(MOST_ROWS)} rows`;
       throw new InputError({ argument: 'outputs', value: this.#rows, expected });
     }
-    let at = this.#rows * this.#width;
-    if (at + this.#width > this.#table.length) {
-      const larger = new Float64Array(Math.max(FIRST_CAPACITY * this.#width, 2 * this.#table.length));
-      larger.set(this.#table);
-      this.#table = larger;
-      this.#store.table = larger;
-    }
-    const table = this.#table;
-    table[at++] = supplied_J;
-    for (const read of SCALAR_READERS) table[at++] = read(moment);
-    moment.writeHolders(table, at);
+    const store = this.#store;
+    const { holders } = store;
+    store.scalars = withRoom(store.scalars, this.#rows, WIDTH);
+    for (let i = 0; i < holders.length; i++) holders[i] = withRoom(holders[i]!, this.#rows, this.#holders);
+    const { scalars } = store;
+    let at = this.#rows * WIDTH;
+    scalars[at++] = supplied_J;
+    for (const read of SCALAR_READERS) scalars[at++] = read(moment);
+    moment.writeHolders(holders, this.#rows * this.#holders);
     this.#rows++;
   }
 
   /** The columns as arrays of their own; plates stand from holder `first` on. */
   columns(first: number, plates: number): Columns {
-    const scalars = Object.fromEntries(SCALAR_NAMES.map((name, i) => [name, this.#block(1 + i, 1)]));
-    const from = 1 + SCALAR_NAMES.length;
-    const start = (name: HolderName): number => from + HOLDER_NAMES.indexOf(name) * this.#holders;
-    const arrays = Object.fromEntries(HOLDER_NAMES.map((name) => [name, this.#block(start(name), this.#holders)]));
+    const scalars = Object.fromEntries(SCALAR_NAMES.map((name, i) => [name, this.#scalar(1 + i)]));
+    const size = this.#rows * this.#holders;
+    const arrays = Object.fromEntries(HOLDER_NAMES.map((name, i) => [name, this.#store.holders[i]!.slice(0, size)]));
+    const holders = arrays as Record<HolderName, Float64Array>;
     return {
       ...(scalars as Record<ScalarName, Float64Array>),
-      ...(arrays as Record<HolderName, Float64Array>),
-      supplied_J: this.#block(0, 1),
-      plateLiquid: this.#block(start('holderLiquid') + first, plates),
-      plateVapour: this.#block(start('holderVapour') + first, plates),
+      ...holders,
+      supplied_J: this.#scalar(0),
+      plateLiquid: this.#part(holders.holderLiquid, first, plates),
+      plateVapour: this.#part(holders.holderVapour, first, plates),
     };
   }
 
-  /** `count` neighbouring numbers of every row, row after row. */
-  #block(first: number, count: number): Float64Array {
+  /** One single reading of every row. */
+  #scalar(column: number): Float64Array {
+    const { scalars } = this.#store;
+    const out = new Float64Array(this.#rows);
+    for (let row = 0, from = column; row < out.length; row++, from += WIDTH) out[row] = scalars[from]!;
+    return out;
+  }
+
+  /** Neighbouring holders of every row. */
+  #part(all: Float64Array, first: number, count: number): Float64Array {
     const out = new Float64Array(this.#rows * count);
     for (let row = 0, to = 0; row < this.#rows; row++) {
-      const from = row * this.#width + first;
-      for (let k = 0; k < count; k++) out[to++] = this.#table[from + k]!;
+      const from = row * this.#holders + first;
+      for (let k = 0; k < count; k++) out[to++] = all[from + k]!;
     }
     return out;
   }
+}
+
+/** A table with room for one more row. */
+function withRoom(table: Float64Array, rows: number, width: number): Float64Array {
+  if ((rows + 1) * width <= table.length) return table;
+  const larger = new Float64Array(Math.max(FIRST_CAPACITY * width, 2 * table.length));
+  larger.set(table);
+  return larger;
 }
 
 /** Volume collected at 20 °C as one mixture; before anything is drawn, round-off counts as nothing. */

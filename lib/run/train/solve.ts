@@ -67,7 +67,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
   let supplied_J = 0;
   let nextOutput = outputs.kind === 'every' ? outputs.interval_s : Infinity;
   let ending: Ending | undefined;
-  let events = 0;
+  let fired = 0;
   let firstVapour_s: number | null = null;
   let stepFrom_s = 0;
 
@@ -99,9 +99,14 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     const fits_s = room_s(outputs, time_s);
     const to_s = time_s + Math.min(longest_s, fits_s);
     const integrate = (): IntegrationEnd =>
-      methods
-        .suiting(moment.look(time_s, state))
-        .run({ from: time_s, to: to_s, start: state, firstStep: FIRST_STEP_s, events: falling, onStep: record });
+      methods.run(moment.look(time_s, state), {
+        from: time_s,
+        to: to_s,
+        start: state,
+        firstStep: FIRST_STEP_s,
+        events: falling,
+        onStep: record,
+      });
     let end = integrate();
     while (end.event > rules.length && end.s < to_s) {
       time_s = end.s;
@@ -121,7 +126,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     time_s = end.s;
     state = Float64Array.from(end.state);
     addUnlessSame();
-    events += end.kind === 'event' ? 1 : 0;
+    fired += end.kind === 'event' ? 1 : 0;
     ending = endingOf(
       end,
       index,
@@ -136,7 +141,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
   const first = holders.findIndex((holder) => holder.kind === 'plate' || holder.kind === 'packing');
   return {
     ending: ending!,
-    statistics: { events, ...methods.counts() },
+    statistics: { events: fired, ...methods.counts() },
     rows: rows.rows,
     plates: stages,
     stepStarts,

@@ -7,7 +7,17 @@ import type { RunState } from '../stop-rules.js';
 import type { TrainEquations } from './equations.js';
 import { LAMBDA0, type Train } from './holders.js';
 import type { DrumStreams } from './drum-streams.js';
-import { ENERGY, ETHANOL, type Streams, UNKNOWNS, VAPOUR, WATER } from './streams.js';
+import {
+  BELOW_K,
+  LIQUID,
+  LIQUID_ENTHALPY,
+  LIQUID_RATE,
+  READINGS,
+  TEMPERATURE_K,
+  VAPOUR_ENTHALPY,
+  VAPOUR_RATE,
+} from './readings.js';
+import { ENERGY, ETHANOL, UNKNOWNS, VAPOUR, WATER } from './streams.js';
 
 /** Less than this share of the usual vapour is as good as no flow. */
 const LITTLE_FLOW = 0.01;
@@ -42,16 +52,18 @@ export class TrainState implements RunState {
     return this;
   }
 
-  /** Streams of the holders, evaluated when first asked for. */
-  get #streams(): Streams {
-    this.#readStreams();
-    return this.#equations.streams;
+  /** A reading of a holder's streams, which are evaluated when first asked for. */
+  #reading(j: number, kind: number): number {
+    return this.#readings[READINGS * j + kind]!;
   }
 
-  #readStreams(): void {
-    if (this.#streamsRead) return;
-    this.#equations.streams.evaluate(this.#state);
-    this.#streamsRead = true;
+  get #readings(): Float64Array {
+    const { streams } = this.#equations;
+    if (!this.#streamsRead) {
+      streams.evaluate(this.#state);
+      this.#streamsRead = true;
+    }
+    return streams.readings;
   }
 
   /** What runs out of the drum, evaluated when first asked for. */
@@ -95,13 +107,9 @@ export class TrainState implements RunState {
   /** Dew temperature of the vapour that leaves the last holder; the holder's own temperature while it is cold. */
   get headTemperature_K(): number {
     const top = this.#train.holders.length - 1;
-    const { below_K, temperature_K } = this.#streams;
-    if (below_K[top]! > 0) return temperature_K[top]!;
-    return readValue(
-      this.#headSlice.temperature,
-      this.#headSlice.intervals,
-      liquidOnSlice(this.#headSlice, this.headVapour),
-    );
+    if (this.#reading(top, BELOW_K) > 0) return this.temperature_K(top);
+    const { temperature, intervals } = this.#headSlice;
+    return readValue(temperature, intervals, liquidOnSlice(this.#headSlice, this.headVapour));
   }
   get headVapour(): number {
     return this.vapour(this.#train.holders.length - 1);
@@ -119,7 +127,7 @@ export class TrainState implements RunState {
     const natural =
       kind === 'head' && this.#equations.controls.returned === 0 && this.#equations.controls.hold === null;
     if (kind === 'partialCondenser' || natural) {
-      return this.#streams.liquidRate[top]! / Math.max(1e-12, this.vapourRate_mol_s(top));
+      return this.liquidRate_mol_s(top) / Math.max(1e-12, this.vapourRate_mol_s(top));
     }
     const share = this.#share;
     return share < 1 ? share / (1 - share) : Infinity;
@@ -152,29 +160,23 @@ export class TrainState implements RunState {
   }
   /** Heat taken out by the total or product condenser now, W: what comes as vapour becomes liquid of the drum. */
   get condenserDuty_W(): number {
-    const { vapourRate, vapourEnthalpy, liquidRate, liquidEnthalpy, liquid } = this.#streams;
     const { enthalpy, enthalpy_x, liquid: z } = this.#drum;
     const top = this.#train.holders.length - 1;
-    const V = vapourRate[top]!;
+    const V = this.vapourRate_mol_s(top);
     // What runs over from a full doubler without a head comes with the vapour.
-    const L = this.#train.holders[top]!.overflow === 'over' ? liquidRate[top]! : 0;
-    const ethanol = V * this.headVapour + L * liquid[top]!;
+    const L = this.#train.holders[top]!.overflow === 'over' ? this.liquidRate_mol_s(top) : 0;
+    const ethanol = V * this.headVapour + L * this.liquid(top);
     const water = V + L - ethanol;
     const kept = ethanol * (enthalpy + (1 - z) * enthalpy_x) + water * (enthalpy - z * enthalpy_x);
-    return LAMBDA0 * (V * vapourEnthalpy[top]! + L * liquidEnthalpy[top]! - kept);
+    return LAMBDA0 * (V * this.#reading(top, VAPOUR_ENTHALPY) + L * this.#reading(top, LIQUID_ENTHALPY) - kept);
   }
   /** Heat taken out by a partial reflux condenser now, W. */
   get refluxDuty_W(): number {
-    this.#readStreams();
-    return this.#equations.dutyAt(this.#share);
+    return this.#equations.dutyAt(this.#share, this.#readings);
   }
   /** Heat lost to the air now, W. */
   get lost_W(): number {
-    return this.#train.holders.reduce(
-      (sum, holder, j) =>
-        holder.kind === 'partialCondenser' ? sum : sum + holder.loss_W_K * (this.temperature_K(j) - holder.reference_K),
-      0,
-    );
+    return this.#equations.lostAt(this.#readings);
   }
   /** Energy of what stands in the drum, J. */
   get drumEnergy_J(): number {
@@ -198,26 +200,31 @@ export class TrainState implements RunState {
 
   /** Whether every holder boils and every plate is full enough to run over. */
   get settled(): boolean {
-    const { vapourRate, liquidRate } = this.#streams;
     const { holders, nominalVapour_mol_s } = this.#train;
     const flows = (rate: number): boolean => rate > LITTLE_FLOW * nominalVapour_mol_s;
     return holders.every(
-      ({ kind }, j) => flows(vapourRate[j]!) && (kind === 'kettle' || kind === 'doubler' || flows(liquidRate[j]!)),
+      ({ kind }, j) =>
+        flows(this.vapourRate_mol_s(j)) && (kind === 'kettle' || kind === 'doubler' || flows(this.liquidRate_mol_s(j))),
     );
   }
 
-  /** Writes amounts, liquids, vapours, temperatures, vapour rates and liquid rates of all holders, kind by kind, from a place on. */
-  writeHolders(table: Float64Array, at: number): void {
-    const { liquid, temperature_K, vapourRate, liquidRate } = this.#streams;
+  /** Writes amounts, liquids, vapours, temperatures, vapour rates and liquid rates of all holders, each kind to its table from a place on. */
+  writeHolders(tables: readonly Float64Array[], at: number): void {
+    const readings = this.#readings;
     const state = this.#state;
-    const count = this.#train.holders.length;
-    for (let j = 0, o = 0, to = at; j < count; j++, o += UNKNOWNS, to++) {
-      table[to] = state[o + ETHANOL]! + state[o + WATER]!;
-      table[to + count] = liquid[j]!;
-      table[to + 2 * count] = state[o + VAPOUR]!;
-      table[to + 3 * count] = temperature_K[j]!;
-      table[to + 4 * count] = vapourRate[j]!;
-      table[to + 5 * count] = liquidRate[j]!;
+    const amounts = tables[0]!;
+    const liquids = tables[1]!;
+    const vapours = tables[2]!;
+    const temperatures = tables[3]!;
+    const vapourRates = tables[4]!;
+    const liquidRates = tables[5]!;
+    for (let j = 0, o = 0, from = 0, to = at; j < this.#equations.count; j++, o += 4, from += 11, to++) {
+      amounts[to] = state[o + 2]! + state[o + 3]!;
+      liquids[to] = readings[from]!;
+      vapours[to] = state[o + 1]!;
+      temperatures[to] = readings[from + 2]!;
+      vapourRates[to] = readings[from + 3]!;
+      liquidRates[to] = readings[from + 5]!;
     }
   }
 
@@ -225,18 +232,18 @@ export class TrainState implements RunState {
     return this.#state[UNKNOWNS * j + ETHANOL]! + this.#state[UNKNOWNS * j + WATER]!;
   }
   liquid(j: number): number {
-    return this.#streams.liquid[j]!;
+    return this.#reading(j, LIQUID);
   }
   vapour(j: number): number {
     return this.#state[UNKNOWNS * j + VAPOUR]!;
   }
   temperature_K(j: number): number {
-    return this.#streams.temperature_K[j]!;
+    return this.#reading(j, TEMPERATURE_K);
   }
   vapourRate_mol_s(j: number): number {
-    return this.#streams.vapourRate[j]!;
+    return this.#reading(j, VAPOUR_RATE);
   }
   liquidRate_mol_s(j: number): number {
-    return this.#streams.liquidRate[j]!;
+    return this.#reading(j, LIQUID_RATE);
   }
 }

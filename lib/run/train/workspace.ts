@@ -1,13 +1,13 @@
-// What a solve of the train needs besides its problem, kept between solves: equations and integrators for each number of holders, one
-// table of rows for all. Kept with the system they were made for, and forgotten with it. A solve runs from beginning to end
+// What a solve of the train needs besides its problem, kept between solves: equations and integrators for each number of holders, tables of
+// rows for all. Kept with the system they were made for, and forgotten with it. A solve runs from beginning to end
 // without handing control away, so that no two ever share a workspace.
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
-import type { RowStore } from '../column/rows.js';
 import type { Controls } from './controls.js';
 import { TrainEquations } from './equations.js';
 import type { Train } from './holders.js';
 import { TrainMethods } from './methods.js';
+import { trainStore, type TrainStore } from './rows.js';
 import type { TrainTables } from './tables.js';
 
 /** Equations and integrators for trains of one number of holders. */
@@ -18,7 +18,7 @@ interface TrainSpace {
 
 interface SystemSpace {
   readonly spaces: Map<number, TrainSpace>;
-  readonly rows: RowStore;
+  readonly rows: TrainStore;
 }
 
 const systems = new WeakMap<EthanolWater, SystemSpace>();
@@ -30,10 +30,10 @@ export function trainWorkspace(
   tables: TrainTables,
   tolerance: number,
   controls: Controls,
-): TrainSpace & { readonly store: RowStore } {
+): TrainSpace & { readonly store: TrainStore } {
   let known = systems.get(system);
   if (known === undefined) {
-    known = { spaces: new Map(), rows: { table: new Float64Array(0) } };
+    known = { spaces: new Map(), rows: trainStore() };
     systems.set(system, known);
   }
   const count = train.holders.length;

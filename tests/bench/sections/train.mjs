@@ -10,7 +10,7 @@ import { trainFile } from '../train-file.mjs';
 import { fromCold, fromVapour, potAndDoubler } from '../train-problems.mjs';
 import { largestDifference } from '../yardstick.mjs';
 
-const SWEEP = [1e-4, 3e-5, 1e-5, 3e-6, 1e-6];
+const SWEEP = [3e-4, 1e-4, 3e-5, 1e-5, 3e-6, 1e-6];
 const IDA_SWEEP = ['1e-4', '1e-5', '3e-6', '1e-6', '3e-7', '1e-7'];
 const GOAL = 1e-5;
 const CONVERGED = 1e-9;

@@ -75,9 +75,12 @@ describe('shifted matrices', () => {
         }
         const right = random.slice(-n);
         const solution = Float64Array.from(right);
+        const atOnce = Float64Array.from(right);
         expect(matrix.factor(mass, shift)).toBe(true);
         matrix.solve(solution);
         expect(residual(dense, solution, right)).toBeLessThan(roundOff);
+        expect(matrix.factorAndSolve(mass, shift, atOnce)).toBe(true);
+        expect(residual(dense, atOnce, right)).toBeLessThan(roundOff);
       }),
     );
   });

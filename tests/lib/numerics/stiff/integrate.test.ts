@@ -60,6 +60,19 @@ describe.each(STIFF_METHODS)('integrate by $name', (method) => {
     expect(integrator.counts.accepted).toBeLessThan(mostSteps);
   });
 
+  it('leaves off after the step that is left, for another method to go on from there', () => {
+    const problem = driven();
+    const half = 0.5 * (problem.from + problem.to);
+    const system = withTolerance(problem, 1e-7);
+    const first = createIntegrator(system, method).run(taskOf(problem, { leave: (step) => step.to > half }));
+    expect(first.kind).toBe('reachedEnd');
+    expect(first.s).toBeGreaterThan(half);
+    expect(first.s).toBeLessThan(problem.to);
+    const rest = createIntegrator(system).run(taskOf(problem, { from: first.s, start: first.state }));
+    const misses = problem.exact(problem.to).map((value, k) => Math.abs(value - rest.state[k]!));
+    expect(Math.max(...misses)).toBeLessThan(20 * 1e-7);
+  });
+
   it('ends exactly where an event falls through zero', () => {
     const problem = driven();
     const rootTolerance = 1e-7; // integration tolerance 1e-8 over the slope of u there

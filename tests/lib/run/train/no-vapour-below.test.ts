@@ -8,6 +8,7 @@ import { TrainEquations } from '#lib/run/train/equations.js';
 import { trainOf } from '#lib/run/train/holders.js';
 import type { TrainProblem } from '#lib/run/train/problem.js';
 import type { TrainSolution } from '#lib/run/train/solution.js';
+import { EQUILIBRIUM, READINGS } from '#lib/run/train/readings.js';
 import { solveTrain } from '#lib/run/train/solve.js';
 import { startingState } from '#lib/run/train/start.js';
 import { trainTables } from '#lib/run/train/tables.js';
@@ -98,7 +99,7 @@ describe('the vapour of a plate', () => {
     u[1] = 0.2;
     u[5] = 0;
     equations.rightHandSide(0, u, out);
-    return (out[5]! - 0.2) / (equations.streams.equilibrium[1]! - 0.2);
+    return (out[5]! - 0.2) / (equations.streams.readings[READINGS + EQUILIBRIUM]! - 0.2);
   }
 
   it('passes its liquid with the efficiency of the plate as long as most of it comes from below', () => {

@@ -6,6 +6,7 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
+import { picturesOf } from './pictures.mjs';
 import { SECTIONS } from './sections.mjs';
 
 const page = new URL('../../docs/benchmarks.md', import.meta.url);
@@ -27,7 +28,9 @@ for (const { title } of chosen) {
 if (asked.length === 0 || words.includes('--write')) {
   const known = existsSync(page) ? sectionsOf(readFileSync(page, 'utf8')) : new Map();
   const parts = SECTIONS.map(({ title }) => texts.get(title) ?? known.get(title)).filter((text) => text !== undefined);
-  writeFileSync(page, [head, ...parts].join('\n'));
+  const text = [head, ...parts].join('\n');
+  writeFileSync(page, text);
+  for (const [file, picture] of picturesOf(text)) writeFileSync(new URL(file, page), picture);
 }
 
 /** The sections of the page as it stands, by title. */

@@ -5,6 +5,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { attempt, compile, folder, lines } from '../peers.mjs';
+import { pictureLines } from '../pictures.mjs';
 import { inMs, table, timed, timesAtError } from '../timing.mjs';
 import { trainFile } from '../train-file.mjs';
 import { fromCold, fromVapour, potAndDoubler } from '../train-problems.mjs';
@@ -62,6 +63,7 @@ function run({ lib, system, activity }) {
         one.work,
       ]),
     ),
+    ...pictureLines(train.title),
     `At an error of ${GOAL}, read between the rows above; ratios are of least times:`,
     table(['run', 'solver', 'median', 'least', 'times solve'], atGoal(rows)),
     ...notes,

@@ -4,6 +4,7 @@ import { BDF5 } from '../../../dist/lib/numerics/stiff/multistep-step.js';
 import { RODAS4 } from '../../../dist/lib/numerics/stiff/rodas4.js';
 import { RODAS5P } from '../../../dist/lib/numerics/stiff/rodas5p.js';
 import { peerRows } from '../peers.mjs';
+import { pictureLines } from '../pictures.mjs';
 import { inMs, table, timed, timesAtError } from '../timing.mjs';
 import { bareYardstick, converged, largestDifference, yardstickProblem } from '../yardstick.mjs';
 
@@ -27,6 +28,7 @@ function run({ lib, system, activity }) {
       ['solver', 'tolerance', 'median', 'least', 'error', 'work'],
       runs.map((row) => [row.name, row.tolerance, inMs(row.ms), inMs(row.least), row.error.toExponential(1), row.work]),
     ),
+    ...pictureLines(yardstick.title),
     ...peers.notes,
     `At an error of ${GOAL}, read between the rows above (straight lines in logarithms); ratios are of least times:`,
     atGoal(runs),

@@ -48,25 +48,29 @@ export class MultistepControl {
     this.#shunned = 0;
   }
 
-  /** Whether it is time to ask for the error of the order below the present one. */
-  looksDown(error: number): boolean {
+  /** By how much the step could grow at an error. */
+  gain(error: number): number {
+    return gain(error, this.order);
+  }
+
+  /** Whether it is time to ask for the error of the order below the present one, whose gain is `own`. */
+  looksDown(own: number): boolean {
     if (this.order < 2 || this.#steps <= this.order) return false;
-    return this.#steps > LOOK_AFTER || gain(error, this.order) > GROWTH[this.order - 1]!;
+    return this.#steps > LOOK_AFTER || own > GROWTH[this.order - 1]!;
   }
 
   /** Whether it is time to ask for the error of the order above. */
-  looksUp(error: number): boolean {
+  looksUp(own: number): boolean {
     if (this.order >= this.#highest || this.#shunned > 0 || this.#steps < this.order) return false;
-    return gain(error, this.order) < GROWTH[this.order]!;
+    return own < GROWTH[this.order]!;
   }
 
   /** Next step after an accepted one; `below` and `above` are the errors of the orders beside, Infinity where not asked for. */
-  accepted(h: number, error: number, below: number, above: number): number {
+  accepted(h: number, error: number, own: number, below: number, above: number): number {
     const { order } = this;
     this.#failures = 0;
     this.#nextOrder = order;
     if (this.#shunned > 0) this.#shunned--;
-    const own = gain(error, order);
     let longest = Math.min(GROWTH[order]!, own);
     if (below < Infinity) {
       const growth = Math.min(GROWTH[order - 1]!, gain(below, order - 1));

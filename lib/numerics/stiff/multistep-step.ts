@@ -139,9 +139,10 @@ export class MultistepStep implements StepMethod {
 
   afterAccepted(h: number, error: number): number {
     const control = this.#control;
-    const below = control.looksDown(error) ? this.#errorOf(control.order - 1, h) : Infinity;
-    const above = control.looksUp(error) ? this.#errorOf(control.order + 1, h) : Infinity;
-    return control.accepted(h, error, below, above);
+    const own = control.gain(error);
+    const below = control.looksDown(own) ? this.#errorOf(control.order - 1, h) : Infinity;
+    const above = control.looksUp(own) ? this.#errorOf(control.order + 1, h) : Infinity;
+    return control.accepted(h, error, own, below, above);
   }
 
   afterRejected(h: number, error: number): number {

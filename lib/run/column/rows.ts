@@ -1,10 +1,12 @@
-// From moments of a column run to the columns of its solution.
+// From moments of a column run to the columns of its solution. Single readings stand side by side in one table; liquids and vapours of the
+// plates have tables of their own, laid out as their columns.
 
 import { strengthFromMoleFraction } from '../../mixture/strength.js';
 import { volumeAt20C } from '../../mixture/volume.js';
 import { InputError } from '../../errors.js';
 import { MOST_ROWS } from '../check.js';
 import type { Outputs } from '../problem.js';
+import { columnOf, withRoom } from '../row-table.js';
 import type { RunSolution } from '../solution.js';
 import type { ColumnState } from './column-state.js';
 
@@ -37,29 +39,32 @@ const NAMES = Object.keys(READINGS) as ColumnName[];
 
 const READERS = NAMES.map((name) => READINGS[name]);
 const TIME = NAMES.indexOf('time_s');
-const FIRST_CAPACITY = 256;
+const WIDTH = NAMES.length;
 
-/** An array that grows with the longest run. */
+/** The tables, which grow with the longest run. */
 export interface RowStore {
-  table: Float64Array;
+  readings: Float64Array;
+  liquids: Float64Array;
+  vapours: Float64Array;
 }
 
-/** Collects rows while a run goes on: one growing array, row after row. */
+/** An empty store. */
+export function rowStore(): RowStore {
+  return { readings: new Float64Array(0), liquids: new Float64Array(0), vapours: new Float64Array(0) };
+}
+
+/** Collects rows while a run goes on. */
 export class ColumnRows {
   readonly #outputs: Outputs;
   readonly #plates: number;
-  readonly #width: number;
   readonly #store: RowStore;
-  #table: Float64Array;
   #rows = 0;
 
   /** Rows are written to the store, which grows with them; `columns` copies them out. */
   constructor(plates: number, outputs: Outputs, store: RowStore) {
     this.#outputs = outputs;
     this.#plates = plates;
-    this.#width = NAMES.length + 2 * plates;
     this.#store = store;
-    this.#table = store.table;
   }
 
   get rows(): number {
@@ -68,7 +73,7 @@ export class ColumnRows {
 
   /** Time of the newest row, s. */
   get lastTime_s(): number {
-    return this.#table[(this.#rows - 1) * this.#width + TIME]!;
+    return this.#store.readings[(this.#rows - 1) * WIDTH + TIME]!;
   }
 
   /** Throws when rows at the asked interval up to a time would be too many. */
@@ -87,45 +92,34 @@ export class ColumnRows {
 
   /** Adds the moment as a row. */
   add(moment: ColumnState): void {
-    let at = this.#rows * this.#width;
     if (this.#rows >= MOST_ROWS && this.#outputs.kind === 'perStep') {
       const expected = `fewer points a step: this run has more than ${String(MOST_ROWS)} rows`;
       throw new InputError({ argument: 'outputs.points', value: this.#outputs.points, expected });
     }
-    if (at + this.#width > this.#table.length) {
-      const larger = new Float64Array(Math.max(FIRST_CAPACITY * this.#width, 2 * this.#table.length));
-      larger.set(this.#table);
-      this.#table = larger;
-      this.#store.table = larger;
-    }
-    const table = this.#table;
-    for (const read of READERS) table[at++] = read(moment);
-    for (let j = 1; j <= this.#plates; j++) {
-      table[at] = moment.plateLiquid(j);
-      table[at + this.#plates] = moment.plateVapour(j);
-      at++;
+    const store = this.#store;
+    const plates = this.#plates;
+    const readings = (store.readings = withRoom(store.readings, this.#rows, WIDTH));
+    const liquids = (store.liquids = withRoom(store.liquids, this.#rows, plates));
+    const vapours = (store.vapours = withRoom(store.vapours, this.#rows, plates));
+    let at = this.#rows * WIDTH;
+    for (const read of READERS) readings[at++] = read(moment);
+    for (let j = 1, to = this.#rows * plates; j <= plates; j++, to++) {
+      liquids[to] = moment.plateLiquid(j);
+      vapours[to] = moment.plateVapour(j);
     }
     this.#rows++;
   }
 
   /** The columns as arrays of their own. */
   columns(): Columns {
-    const arrays = Object.fromEntries(NAMES.map((name, i) => [name, this.#block(i, 1)]));
+    const { readings, liquids, vapours } = this.#store;
+    const rows = this.#rows;
+    const arrays = Object.fromEntries(NAMES.map((name, i) => [name, columnOf(readings, rows, WIDTH, i)]));
     return {
       ...(arrays as Record<ColumnName, Float64Array>),
-      plateLiquid: this.#block(NAMES.length, this.#plates),
-      plateVapour: this.#block(NAMES.length + this.#plates, this.#plates),
+      plateLiquid: liquids.slice(0, rows * this.#plates),
+      plateVapour: vapours.slice(0, rows * this.#plates),
     };
-  }
-
-  /** `count` neighbouring numbers of every row, row after row. */
-  #block(first: number, count: number): Float64Array {
-    const out = new Float64Array(this.#rows * count);
-    for (let row = 0, to = 0; row < this.#rows; row++) {
-      const from = row * this.#width + first;
-      for (let k = 0; k < count; k++) out[to++] = this.#table[from + k]!;
-    }
-    return out;
   }
 }
 

@@ -1,4 +1,4 @@
-// What a column solve needs besides its problem, kept between solves: equations and integrator for each shape of column, one table
+// What a column solve needs besides its problem, kept between solves: equations and integrator for each shape of column, tables
 // of rows for all. Kept with the system they were made for, and forgotten with it. A solve runs from beginning to end
 // without handing control away, so that no two ever share a workspace.
 
@@ -8,7 +8,7 @@ import { BDF5 } from '../../numerics/stiff/multistep-step.js';
 import type { ColumnEquations } from './column-equations.js';
 import type { ColumnSystem } from './column-system.js';
 import { columnEquations } from './equations.js';
-import type { RowStore } from './rows.js';
+import { rowStore, type RowStore } from './rows.js';
 
 /** Equations and integrator for columns of one shape. */
 interface ShapeSpace {
@@ -31,7 +31,7 @@ export function workspace(
 ): { readonly integrator: StiffIntegrator; readonly rows: RowStore } {
   let space = spaces.get(system);
   if (space === undefined) {
-    space = { shapes: new Map(), rows: { table: new Float64Array(0) } };
+    space = { shapes: new Map(), rows: rowStore() };
     spaces.set(system, space);
   }
   const { shapes, rows } = space;

@@ -5,6 +5,7 @@ import { strengthFromMoleFraction } from '../../mixture/strength.js';
 import { volumeAt20C } from '../../mixture/volume.js';
 import { InputError } from '../../errors.js';
 import { MOST_ROWS } from '../check.js';
+import { columnOf, withRoom } from '../row-table.js';
 import type { TrainSolution } from './solution.js';
 import type { TrainState } from './train-state.js';
 
@@ -57,7 +58,6 @@ const SCALAR_NAMES = Object.keys(SCALARS) as ScalarName[];
 const SCALAR_READERS = SCALAR_NAMES.map((name) => SCALARS[name]);
 /** Single readings of a row: heat supplied, then the others. */
 const WIDTH = 1 + SCALAR_NAMES.length;
-const FIRST_CAPACITY = 256;
 
 /** The tables, which grow with the longest run and are kept from run to run. */
 export interface TrainStore {
@@ -131,10 +131,7 @@ export class TrainRows {
 
   /** One single reading of every row. */
   #scalar(column: number): Float64Array {
-    const { scalars } = this.#store;
-    const out = new Float64Array(this.#rows);
-    for (let row = 0, from = column; row < out.length; row++, from += WIDTH) out[row] = scalars[from]!;
-    return out;
+    return columnOf(this.#store.scalars, this.#rows, WIDTH, column);
   }
 
   /** Neighbouring holders of every row. */
@@ -146,14 +143,6 @@ export class TrainRows {
     }
     return out;
   }
-}
-
-/** A table with room for one more row. */
-function withRoom(table: Float64Array, rows: number, width: number): Float64Array {
-  if ((rows + 1) * width <= table.length) return table;
-  const larger = new Float64Array(Math.max(FIRST_CAPACITY * width, 2 * table.length));
-  larger.set(table);
-  return larger;
 }
 
 /** Volume collected at 20 °C as one mixture; before anything is drawn, round-off counts as nothing. */

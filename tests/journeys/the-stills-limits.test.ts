@@ -31,6 +31,16 @@ describe('The still’s limits', () => {
     expect(problems).toEqual([]);
   });
 
+  it('says how much reflux a strength would take that the step’s cannot give', async () => {
+    const { reader } = await opened('#the-stills-limits');
+    const said = reader.page.locator('[data-limit="refluxShort"]');
+    expect(await said.count()).toBe(0);
+    await reader.type('step 3: reflux ratio', '0.5');
+    await reader.type('step 3: strength the spout falls to', '96');
+    await expect.poll(() => said.count()).toBe(1);
+    expect(await said.innerText()).toMatch(/at least \d.* : 1 .* the step has 0\.5 : 1/su);
+  });
+
   it('shows the still where the cursor stands', async () => {
     const { reader } = await opened('#the-stills-limits');
     const picture = reader.page.locator('kp-still [role="img"]');

@@ -44,13 +44,14 @@ export function limitsOf(problem: LimitedProblem, run: TrainSolution, system: Et
 
 function limitOf({ kind, holder, high, read, message, cure }: Watch, run: TrainSolution): Limit[] {
   let found: { from_s: number; to_s: number; worst: number; worst_s: number; extrapolated: boolean } | undefined;
+  let firstRow = 0;
   let worstRow = 0;
   for (let row = 0; row < run.rows; row++) {
     const reading = read(row);
     if (reading?.passed !== true) continue;
     const time_s = run.time_s[row]!;
     const { worst, extrapolated } = reading;
-    if (found === undefined) worstRow = row;
+    if (found === undefined) firstRow = worstRow = row;
     found ??= { from_s: time_s, to_s: time_s, worst, worst_s: time_s, extrapolated };
     found.to_s = time_s;
     if (high ? worst > found.worst : worst < found.worst) {
@@ -60,5 +61,7 @@ function limitOf({ kind, holder, high, read, message, cure }: Watch, run: TrainS
     }
   }
   if (found === undefined) return [];
-  return [{ kind, holder, message: typeof message === 'string' ? message : message(worstRow), cure, ...found }];
+  return [
+    { kind, holder, message: typeof message === 'string' ? message : message(firstRow, worstRow), cure, ...found },
+  ];
 }

@@ -75,11 +75,17 @@ export function leastRefluxes(problem: LimitedProblem, run: TrainSolution, syste
         const share = needed === Infinity ? 0 : allowed(row) / needed;
         return { worst: share, passed: share < 1, extrapolated: false };
       },
-      message: (row) =>
-        beyond
-          ? 'The strength asked for lies at or beyond the azeotrope: no reflux and no number of plates reaches it.'
-          : `The strength asked for takes a reflux of at least ${ratio(least(row)!)} over what boils under the column here, ` +
-            `however many plates there are; the step ${hold === null ? 'has' : 'allows'} ${ratio(allowed(row))}.`,
+      message: (begins, worst) => {
+        if (beyond) {
+          return 'The strength asked for lies at or beyond the azeotrope: no reflux and no number of plates reaches it.';
+        }
+        const [first, last] = [ratio(least(begins)!), ratio(least(worst)!)];
+        const needed = first === last ? first : `${first} when this begins and ${last} at worst`;
+        return (
+          `Over what boils under the column the strength asked for takes a reflux of at least ${needed}, however many ` +
+          `plates there are; the step ${hold === null ? 'has' : 'allows'} ${ratio(allowed(worst))}.`
+        );
+      },
       cure: beyond
         ? 'A lower strength.'
         : hold === null
@@ -124,6 +130,9 @@ function spent(
   return back === Infinity || back / (1 + back) >= mostShare - 1e-6;
 }
 
+/** Beyond this a number says no more than that it is out of reach. */
+const OUT_OF_REACH = 100;
+
 function ratio(reflux: number): string {
-  return `${String(Number(reflux.toPrecision(2)))} : 1`;
+  return `${String(Number(Math.min(OUT_OF_REACH, reflux).toPrecision(2)))} : 1`;
 }

@@ -31,8 +31,8 @@ export interface Watch {
   /** Which of two readings is worse. */
   readonly high: boolean;
   readonly read: (row: number) => Reading | null;
-  /** What happens; where it takes a number, by the row at which it is worst. */
-  readonly message: string | ((row: number) => string);
+  /** What happens; where it takes numbers, by the rows at which it is first passed and at which it is worst. */
+  readonly message: string | ((first: number, worst: number) => string);
   readonly cure: string;
 }
 

@@ -30,6 +30,11 @@ function least({ time_s, kettleMoleFraction }: TrainSolution, at_s: number, stre
   return found.found ? found.reflux : NaN;
 }
 
+/** A ratio as it is said: to two digits. */
+function inWords(ratio: number): string {
+  return `${String(Number(ratio.toPrecision(2)))} : 1`;
+}
+
 describe('a strength that is held', () => {
   const hold = { kind: 'hold', strength: 0.9, leastShare: 0.3, mostShare: 0.75 } as const;
   /** Plates that hold next to nothing, so that the column follows its kettle. */
@@ -49,7 +54,8 @@ describe('a strength that is held', () => {
     expect(Math.abs(least(run, short.from_s, 0.9) / 3 - 1)).toBeLessThan(fewPercent);
     const worst = least(run, short.worst_s, 0.9);
     expect(Math.abs(short.worst * worst - 3)).toBeLessThan(fewPercent * 3);
-    expect(short.message).toContain(`at least ${String(Number(worst.toPrecision(2)))} : 1`);
+    const first = least(run, short.from_s, 0.9);
+    expect(short.message).toContain(`at least ${inWords(first)} when this begins and ${inWords(worst)} at worst`);
     expect(short.message).toContain('allows 3 : 1');
     expect(short.cure).toMatch(/lower strength/u);
   });
@@ -100,9 +106,17 @@ describe('a strength that a step waits for', () => {
 
   it('cannot come at a reflux below the least: how much it would take is said', () => {
     const { run, said } = waits(1, 0.9);
-    const { message, worst_s } = said.get('refluxShort')!;
-    expect(message).toContain(`at least ${String(Number(least(run, worst_s, 0.9).toPrecision(2)))} : 1`);
+    const { message, from_s, worst_s } = said.get('refluxShort')!;
+    expect(message).toContain(`at least ${inWords(least(run, from_s, 0.9))} when this begins`);
+    expect(message).toContain(`${inWords(least(run, worst_s, 0.9))} at worst`);
     expect(message).toContain('has 1 : 1');
+  });
+
+  it('is out of reach of a kettle that is all but empty of alcohol, and no absurd number is said', () => {
+    const until = [{ kind: 'spoutStrengthBelow', strength: 0.95 }] as const;
+    const { run, said } = ran({ sheet: [{ reflux: 0.5, until }] });
+    expect(run.kettleStrength.at(-1)!).toBeLessThan(1e-4);
+    expect(said.get('refluxShort')!.message).toContain('and 100 : 1 at worst');
   });
 
   it('says nothing where the reflux is enough, or where a pot is as strong by itself', () => {

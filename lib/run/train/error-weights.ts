@@ -8,6 +8,8 @@ const PLATES_COUNT = 3;
 const VAPOUR_COUNTS = 10;
 /** While plates or packing are warmed and filled, errors on them may be so many times larger: what they come to hold is renewed many times. */
 const FILLING_COUNTS = 10;
+/** Nor does that loosen them beyond this share of what a plate holds: a moist one holds a hundredth. */
+const COARSEST = 1e-3;
 /** What a partial condenser takes out follows the energy of its film: errors of that count so many times. */
 const FILM_COUNTS = 4;
 /** The drum feeds the spout, by which a run is judged: its errors count so many times. */
@@ -29,8 +31,9 @@ export function writeWeights(train: Train, tolerance: number, weights: Float64Ar
   weights[d + 1] = kettle;
   weights.fill(kettle, d + UNKNOWNS);
   filling.set(weights);
+  const looser = Math.max(1, Math.min(FILLING_COUNTS, COARSEST / tolerance));
   holders.forEach(({ kind }, j) => {
     if (kind !== 'plate' && kind !== 'packing') return;
-    for (let k = UNKNOWNS * j; k < UNKNOWNS * (j + 1); k++) filling[k]! *= FILLING_COUNTS;
+    for (let k = UNKNOWNS * j; k < UNKNOWNS * (j + 1); k++) filling[k]! *= looser;
   });
 }

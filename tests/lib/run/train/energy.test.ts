@@ -31,9 +31,9 @@ function integral(run: TrainSolution, rate: (row: number) => number): number {
 
 describe('the heat of a run', () => {
   it('is accounted for to ten times the tolerance, with distillate, doublers and condensers of every kind', () => {
-    const tenfold = 10; // design section 5; measured at most 6.8 over 3 800 stills
+    const tenfold = 10; // design section 5; measured at most 7.0 over 2 600 stills, 1.4 at 1e-3 over 4 500
     fc.assert(
-      fc.property(anyTrainProblem(), fc.constantFrom(1e-4, 1e-5, 1e-6), (problem, tolerance) => {
+      fc.property(anyTrainProblem(), fc.constantFrom(1e-3, 1e-4, 1e-5, 1e-6), (problem, tolerance) => {
         const run = solveTrain({ ...problem, tolerance, outputs: { kind: 'perStep', points: 4 } }, system);
         const last = run.rows - 1;
         const carried = integral(run, (row) => run.lost_W[row]! + run.refluxDuty_W[row]!);

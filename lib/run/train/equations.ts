@@ -34,12 +34,12 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
     this.#writeJacobian(u);
   }
 
-  /** Every entry that is ever anything but 0 is written every time. */
   /** Time to the next corner, s, at the state last evaluated with slopes. */
   corner(_u: Float64Array, f: Float64Array): number {
     return this.corners.next_s(this.streams, f, this.nominalVapour_mol_s);
   }
 
+  /** Every entry that is ever anything but 0 is written every time. */
   #writeJacobian(u: Float64Array): void {
     for (let j = 0; j < this.count; j++) this.#lineariseHolder(j, u);
     if (this.partial) this.#lineariseDuty(u);

@@ -40,7 +40,7 @@ export const jars: Piece<SheetAsks> = {
                   <td class="ink">${volume.text(jar.volume_m3)}</td>
                   <td class="ink">${strength.text(jar.strength)}</td>
                   <td class="ink">${volume.text(jar.pureAlcohol_m3)}</td>
-                  <td class="ink">${strength.text(jar.spoutFrom)} – ${strength.text(jar.spoutTo)}</td>
+                  <td class="ink">${strength.text(jar.spoutFrom)} – ${strength.text(jar.spoutTo)}</td>
                   <td class="ink">${temperature.text(jar.kettleTo_K)}</td>
                 </tr>`,
             )}

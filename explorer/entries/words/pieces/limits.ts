@@ -38,7 +38,7 @@ export const limitsInWords: Piece<SheetAsks> = {
       </p>
       ${source(
         html`Flooding: Fair (1961) in the fit of Lygeros and Magoulas (1986); weeping and pressure: Sinnott, Chemical
-        Engineering Design (2005).`,
+        Engineering Design (2005); least reflux: McCabe and Thiele (1925).`,
       )}`,
 };
 

@@ -95,6 +95,10 @@ export abstract class TrainBalances {
   }
 
   /** Whether the train is still warming up and filling. */
+  get filling(): boolean {
+    return this.#filling;
+  }
+
   set filling(whether: boolean) {
     this.#filling = whether;
     this.streams.remember(whether);

@@ -7,7 +7,7 @@ import { ENERGY, UNKNOWNS, VAPOUR } from './streams.js';
 const PLATES_COUNT = 3;
 const VAPOUR_COUNTS = 10;
 /** While plates or packing are warmed and filled, errors on them may be so many times larger: what they come to hold is renewed many times. */
-const FILLING_COUNTS = 10;
+const FILLING_COUNTS = 3;
 /** Nor does that loosen them beyond this share of what a plate holds: a moist one holds a hundredth. */
 const COARSEST = 1e-3;
 /** What a partial condenser takes out follows the energy of its film: errors of that count so many times. */

@@ -8,6 +8,7 @@ import { chargeAmounts, DRY_SHARE } from '../charge.js';
 import { metBefore } from '../column/endings.js';
 import { RuleWatch } from '../column/rule-watch.js';
 import type { Ending } from '../solution.js';
+import { Between } from './between.js';
 import { checkTrainProblem } from './check.js';
 import { type Controls, controlsOf } from './controls.js';
 import { endingOf } from './endings.js';
@@ -60,6 +61,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
   const plates = ratedPlates(still, train, headSlice);
   const rows = new TrainRows(holders.length, store);
   const probe = new Float64Array(equations.size);
+  const between = new Between(equations.streams);
   const stepStarts: number[] = [];
   let state = startingState(problem, train, tables);
   const jars = new JarFilling(problem.jars ?? { kind: 'perStep' }, moment, equations.size);
@@ -175,7 +177,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
   }
 
   function addAt(step: StepView, s: number): void {
-    step.state(s, probe);
+    between.state(step, s, probe, equations.filling);
     rows.add(moment.look(s, probe), suppliedAt(s));
   }
 

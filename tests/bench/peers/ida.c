@@ -64,7 +64,7 @@ static int jacobian(realtype t, realtype c, N_Vector state, N_Vector rate, N_Vec
   return 0;
 }
 
-/* The library's error weights: vapours count by what flows of them, plates a tenth until every holder boils and runs over. */
+/* The library's error weights: vapours count by what flows of them, plates a third until every holder boils and runs over. */
 static double tolerance_now;
 static int filling;
 
@@ -86,7 +86,7 @@ static int our_weights(N_Vector state, N_Vector out, void *unused) {
     double weight = tolerance_now * (drum ? drum_scale : vapour ? 1 : holder[i / 4].scale);
     weight *= drum ? 0.25 : vapour ? 10 : i < 4 || i % 4 == 0 ? 1 : 3;
     if (vapour && was_filling && flows[i / 4] < 1) weight /= flows[i / 4];
-    if (filling && !drum && i >= 4) weight *= 10;
+    if (filling && !drum && i >= 4) weight *= 3;
     NV_Ith_S(out, i) = 1 / weight;
   }
   return 0;

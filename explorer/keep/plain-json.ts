@@ -3,8 +3,8 @@
 
 import { limits } from './format.js';
 
-/** Names that mean something to every object and could be taken for data that is there. */
-const reserved = new Set(Object.getOwnPropertyNames(Object.prototype));
+/** Names that mean something to every object, or that whoever checks a file's layout leaves out; either could be taken for data. */
+const reserved = new Set([...Object.getOwnPropertyNames(Object.prototype), 'prototype']);
 
 /** What is wrong with JSON from outside, as the end of 'it ...'; undefined where nothing is. */
 export function faultInJson(value: unknown): string | undefined {

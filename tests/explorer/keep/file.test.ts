@@ -178,9 +178,9 @@ describe('a file that is refused', () => {
     expect(says).toContain(where);
   });
 
-  it('for a name that would reach into every object, wherever it stands', async () => {
-    const { says } = await refusal(notebookFile(octoberWash, now).replace('"laid"', '"__proto__"'));
-    expect(says).toContain('‘__proto__’');
+  it.each(['__proto__', 'constructor', 'prototype'])('for the name %s, wherever it stands', async (name) => {
+    const { says } = await refusal(notebookFile(octoberWash, now).replace('"laid"', `"${name}"`));
+    expect(says).toContain(`‘${name}’`);
     expect(({} as Record<string, unknown>).laid).toBeUndefined();
   });
 

@@ -14,7 +14,7 @@ export const anyScenario: fc.Arbitrary<Scenario> = fc.record(
   ) as Record<ParameterKey, fc.Arbitrary<number>>,
 );
 
-const reserved = Object.getOwnPropertyNames(Object.prototype);
+const reserved = [...Object.getOwnPropertyNames(Object.prototype), 'prototype'];
 const key = fc.string({ minLength: 1, maxLength: 20 }).filter((name) => !reserved.includes(name));
 
 /** JSON as JSON.parse gives it: no negative zero, which JSON cannot hold. */

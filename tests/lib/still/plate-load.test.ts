@@ -2,14 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  diameterForHeat,
-  heatAtFlooding,
-  packingLoad,
-  plateLoad,
-  type PlateFlows,
-  type PlatedSection,
-} from '#lib/index.js';
+import { diameterForHeat, heatAtFlooding, plateLoad, type PlateFlows, type PlatedSection } from '#lib/index.js';
 import { floodCapacity } from '#lib/still/plate-load.js';
 import { vapourDensity } from '#lib/still/fluids.js';
 import { platedStill } from '../../support/train-problems.js';
@@ -102,38 +95,5 @@ describe('a plate', () => {
     const passing = { ...rich, returned: 0.75 };
     const diameter_m = diameterForHeat(sieve, passing, 5500, 0.7);
     expect(heatAtFlooding({ ...sieve, diameter_m }, passing, 0.7)).toBeCloseTo(5500, 3);
-  });
-});
-
-describe('a packing', () => {
-  const packing = {
-    kind: 'packing',
-    height_m: 1,
-    hetp_m: 0.25,
-    diameter_m: 0.1,
-    voidShare: 0.92,
-    surface_m2_m3: 350,
-    liquidShare: 0.06,
-    heatLoss_W_K: 0,
-    metal_J_K: 0,
-    drop_Pa_m: 300,
-  } as const;
-  const at = (vapour_mol_s: number): ReturnType<typeof packingLoad> =>
-    packingLoad(packing, { ...rich, vapour_mol_s, liquid_mol_s: 0.75 * vapour_mol_s });
-
-  it('costs more pressure the harder it is driven, and at flooding what Kister and Gill found', () => {
-    const drops = [0.05, 0.13, 0.2, 0.3].map((vapour) => at(vapour).drop_Pa_m);
-    expect([...drops].sort((a, b) => a - b)).toEqual(drops);
-    const flood = 0.3 / at(0.3).floodShare;
-    // 0.115 F^0.7 inches of water a foot, at most two: F = 350/0.92³ per metre, 137 per foot, is beyond 60.
-    expect(at(flood).drop_Pa_m / (2 * 249.089 * 3.28084)).toBeCloseTo(1, 6);
-  });
-
-  it('floods at a vapour factor near 2 Pa^½, as rings of this surface do', () => {
-    // Pall rings of 16 mm, some 340 m²/m³: 1.7 to 2.3 Pa^½ at little liquid; common practice, from memory.
-    const { vapourSpeed_m_s, floodShare } = at(0.3);
-    const vapourFactor = (vapourSpeed_m_s / floodShare) * Math.sqrt(vapourDensity(0.894, 351.3, 101325));
-    expect(vapourFactor).toBeGreaterThan(1.6);
-    expect(vapourFactor).toBeLessThan(2.4);
   });
 });

@@ -1,6 +1,7 @@
 // Files that were refused, kept byte for byte so that they can be had again unchanged, whatever happened to
 // the place they came from.
 
+import { newId } from './new-id.js';
 import { get, keysUnder, put, remove, type Shelves } from './storage.js';
 
 const prefix = 'kettle-and-plate.aside.';
@@ -21,7 +22,7 @@ export interface AsideFile {
 /** Keeps a refused file; false where it is too large or the storage says no. */
 export function keepAside(shelves: Shelves | undefined, file: Omit<AsideFile, 'id'>, bytes: Uint8Array): boolean {
   if (bytes.length > largestAside) return false;
-  const id = `${file.at}.${crypto.randomUUID().slice(0, 8)}`;
+  const id = `${file.at}.${newId()}`;
   const record = JSON.stringify({ ...file, bytes: toBase64(bytes) });
   if (put(shelves, prefix + id, record) !== undefined) return false;
   for (const old of keysUnder(shelves, prefix).slice(0, -mostFiles)) remove(shelves, prefix + old);

@@ -2,7 +2,8 @@
 // One window never writes over what another wrote: where both have the same notebook open, the second to write
 // goes on in a copy of its own and says so.
 
-import { keyOf, newId } from './shelf.js';
+import { newId } from './new-id.js';
+import { keyOf } from './shelf.js';
 import { get, put, type NotKept, type Shelves } from './storage.js';
 
 /** Rest after the last change, ms. */

@@ -11,9 +11,10 @@ import { asideFiles, keepAside, type AsideFile } from './aside.js';
 import { keeper, type Keeper, type KeptState } from './autosave.js';
 import { limits } from './format.js';
 import { latestKey, windowKey } from './keys.js';
+import { newId } from './new-id.js';
 import { readNotebookFile } from './read-file.js';
 import { tooLarge, type Reading, type Refusal } from './reading.js';
-import { keyOf, newId, rename, textOf } from './shelf.js';
+import { keyOf, rename, textOf } from './shelf.js';
 import { put, type Shelves } from './storage.js';
 import { notebookFile } from './write-file.js';
 

@@ -19,11 +19,6 @@ export function keyOf(id: string): string {
   return kept + id;
 }
 
-/** An id for a new notebook, hardly to be met twice. */
-export function newId(): string {
-  return crypto.randomUUID().slice(0, 13);
-}
-
 /** Notebooks kept, the latest first. */
 export function shelved(shelves: Shelves | undefined): readonly Shelved[] {
   return listed(shelves, kept);

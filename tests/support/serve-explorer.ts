@@ -16,6 +16,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Address of the built explorer, ending in '/'. */
     url: string;
+    /** The same over plain HTTP under a name that the browser does not trust as it trusts this machine. */
+    plainUrl: string;
     /** Where the browser listens. */
     browser: string;
     /** Why there is no such address, or ''. */
@@ -25,6 +27,9 @@ declare module 'vitest' {
 
 const explorer = fileURLToPath(new URL('../../explorer', import.meta.url));
 const vite = fileURLToPath(new URL('../../node_modules/vite/bin/vite.js', import.meta.url));
+
+/** Any name but this machine's own: what browsers keep for HTTPS and for 127.0.0.1 is not there. */
+const plainHost = 'stillhouse.test';
 
 export default async function serveExplorer(project: TestProject): Promise<() => Promise<void>> {
   const outDir = mkdtempSync(join(tmpdir(), 'kettle-and-plate-'));
@@ -36,6 +41,7 @@ export default async function serveExplorer(project: TestProject): Promise<() =>
   if (build.status !== 0) {
     // Said by each journey that fails for it, so that the other projects still run and are counted.
     project.provide('url', '');
+    project.provide('plainUrl', '');
     project.provide('browser', '');
     project.provide('buildFault', `The explorer does not build:\n${build.stdout}${build.stderr}`);
     rmSync(outDir, { recursive: true, force: true });
@@ -48,12 +54,15 @@ export default async function serveExplorer(project: TestProject): Promise<() =>
     configFile: join(explorer, 'vite.config.ts'),
     logLevel: 'warn',
     build: { outDir },
-    preview: { host: '127.0.0.1', port: 0, open: false },
+    preview: { host: '127.0.0.1', port: 0, open: false, allowedHosts: [plainHost] },
   });
   const url = server.resolvedUrls?.local[0];
   if (url === undefined) throw new Error('The preview server has no address.');
   project.provide('url', url);
-  const browser = await chromium.launchServer(launchOptions());
+  project.provide('plainUrl', url.replace('127.0.0.1', plainHost));
+  const options = launchOptions();
+  const args = [...options.args, `--host-resolver-rules=MAP ${plainHost} 127.0.0.1`];
+  const browser = await chromium.launchServer({ ...options, args });
   project.provide('browser', browser.wsEndpoint());
 
   return async () => {

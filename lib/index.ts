@@ -86,8 +86,8 @@ export {
   saturationSlopeWater,
 } from './substances/water-saturation.js';
 export { chargeAmounts } from './run/charge.js';
-export { rayleighLeft, type RayleighLeft } from './run/rayleigh/rayleigh-integral.js';
-export { solveSimple } from './run/rayleigh/solve.js';
+export { rayleighLeft, type RayleighLeft } from './run/engines/rayleigh/rayleigh-integral.js';
+export { solveSimple } from './run/engines/rayleigh/solve.js';
 export {
   constantComposition,
   type ConstantComposition,
@@ -124,15 +124,15 @@ export { secondVirialEthanol, secondVirialWater } from './substances/second-viri
 // runs in time
 export { problemFaults, solve, type RunProblem, type SolutionOf } from './run/solve.js';
 export { heatToBoil } from './run/heat-up.js';
-export { solveColumn } from './run/column/solve.js';
-export { MOST_PLATES } from './run/column/check.js';
-export type { DoublerCharge, Hold, Jars, Reflux, TrainProblem, TrainStep } from './run/train/problem.js';
-export { overruled, type Overruling } from './run/train/overrule.js';
-export type { HolderKind } from './run/train/holders.js';
-export type { Jar, TrainHolder, TrainSolution } from './run/train/solution.js';
-export { FLOOD_LIMIT } from './run/train/column-watches.js';
-export type { LimitKind } from './run/train/watch.js';
-export { type Limit, limitsOf } from './run/train/limits.js';
+export { solveColumn } from './run/engines/equal-flows/solve.js';
+export { MOST_PLATES } from './run/engines/equal-flows/check.js';
+export type { DoublerCharge, Hold, Jars, Reflux, TrainProblem, TrainStep } from './run/engines/energy/problem.js';
+export { overruled, type Overruling } from './run/overrule.js';
+export type { HolderKind } from './run/engines/energy/holders.js';
+export type { Jar, TrainHolder, TrainSolution } from './run/engines/energy/solution.js';
+export { FLOOD_LIMIT } from './run/limits/column-watches.js';
+export type { LimitKind } from './run/limits/watch.js';
+export { type Limit, limitsOf } from './run/limits/limits.js';
 export type * from './still/still.js';
 export { stillFaults } from './still/check.js';
 export { completeStill, type StillDescription } from './still/describe.js';

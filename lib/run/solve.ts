@@ -2,16 +2,16 @@
 
 import type { EthanolWater } from '../equilibrium/ethanol-water.js';
 import type { InputFault } from '../errors.js';
-import { columnProblemFaults } from './column/check.js';
-import { solveColumn } from './column/solve.js';
+import { columnProblemFaults } from './engines/equal-flows/check.js';
+import { solveColumn } from './engines/equal-flows/solve.js';
 import type { ColumnProblem, SimpleProblem } from './problem.js';
-import { simpleProblemFaults, solveSimple } from './rayleigh/solve.js';
+import { simpleProblemFaults, solveSimple } from './engines/rayleigh/solve.js';
 import { oneOfFault } from './shape.js';
 import type { RunSolution } from './solution.js';
-import { trainProblemFaults } from './train/check.js';
-import type { TrainProblem } from './train/problem.js';
-import type { TrainSolution } from './train/solution.js';
-import { solveTrain } from './train/solve.js';
+import { trainProblemFaults } from './engines/energy/check.js';
+import type { TrainProblem } from './engines/energy/problem.js';
+import type { TrainSolution } from './engines/energy/solution.js';
+import { solveTrain } from './engines/energy/solve.js';
 
 /** A run of any still. */
 export type RunProblem = SimpleProblem | ColumnProblem | TrainProblem;

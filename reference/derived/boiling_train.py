@@ -1,4 +1,4 @@
-"""Stills of holders with an energy balance each, written for scipy independently of lib/run/train: the equations of
+"""Stills of holders with an energy balance each, written for scipy independently of lib/run/engines/energy: the equations of
 docs/theory/train.md in their ideal limit. A holder that boils stays exactly on its boiling line, so its vapour follows
 from the derivative of its balance (index 1),
 

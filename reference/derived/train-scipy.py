@@ -1,4 +1,4 @@
-"""Stills with an energy balance on every holder solved by scipy, independently of lib/run/train: the equations of
+"""Stills with an energy balance on every holder solved by scipy, independently of lib/run/engines/energy: the equations of
 docs/theory/train.md in their ideal limit (boiling_train.py). A holder that is still cold has V = 0 and keeps its energy
 U as a state; the moment it boils is an event. Radau at two tolerances; the difference is the stated error.
 

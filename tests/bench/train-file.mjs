@@ -1,13 +1,13 @@
 // A train as a file of doubles for the peers (peers/train.h reads it): holders, drum, run sheet, start and tables, as the library itself has them.
 
 import { Buffer } from 'node:buffer';
-import { controlsOf } from '../../dist/lib/run/train/controls.js';
-import { LAMBDA0, trainOf } from '../../dist/lib/run/train/holders.js';
-import { ROUNDING } from '../../dist/lib/run/train/rounding.js';
-import { startingState } from '../../dist/lib/run/train/start.js';
-import { trainTables } from '../../dist/lib/run/train/tables.js';
+import { controlsOf } from '../../dist/lib/run/engines/energy/controls.js';
+import { LAMBDA0, trainOf } from '../../dist/lib/run/engines/energy/holders.js';
+import { ROUNDING } from '../../dist/lib/run/engines/energy/rounding.js';
+import { startingState } from '../../dist/lib/run/engines/energy/start.js';
+import { trainTables } from '../../dist/lib/run/engines/energy/tables.js';
 
-const NEARLY_DRY = 1e-3; // lib/run/train/streams.ts
+const NEARLY_DRY = 1e-3; // lib/run/engines/energy/streams.ts
 
 /** The bytes of a train of plates under a total condenser. */
 export function trainFile(problem, system) {

@@ -3,8 +3,8 @@
 // charge's composition at the start, 3 h, output every minute. Error: the largest difference of the spout's mole
 // fraction over the 180 outputs from a converged solution (RODAS5P at a tolerance of 1e-12).
 
-import { columnEquations } from '../../dist/lib/run/column/equations.js';
-import { columnSystem } from '../../dist/lib/run/column/column-system.js';
+import { columnEquations } from '../../dist/lib/run/engines/equal-flows/equations.js';
+import { columnSystem } from '../../dist/lib/run/engines/equal-flows/column-system.js';
 import { createIntegrator } from '../../dist/lib/numerics/stiff/integrate.js';
 import { RODAS5P } from '../../dist/lib/numerics/stiff/rodas5p.js';
 

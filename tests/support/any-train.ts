@@ -1,7 +1,7 @@
 // Any still there can be, with a run on it, for property tests; within what a distiller could build.
 
 import fc from 'fast-check';
-import type { Reflux, TrainProblem, TrainStep } from '#lib/run/train/problem.js';
+import type { Reflux, TrainProblem, TrainStep } from '#lib/run/engines/energy/problem.js';
 import type { Still } from '#lib/still/still.js';
 import { doubler, platedStill } from './train-problems.js';
 

@@ -1,7 +1,7 @@
 // Stills and runs for tests of the train; all invented.
 
 import type { Still } from '#lib/still/still.js';
-import type { TrainProblem } from '#lib/run/train/problem.js';
+import type { TrainProblem } from '#lib/run/engines/energy/problem.js';
 
 /** A 150 L kettle under plates with a total condenser; losses and metal as asked. */
 export function platedStill(plates: number, efficiency = 0.65, bare = false): Still {

@@ -88,7 +88,7 @@ void column_banded(double b, const double *u, double *packed) {
   }
 }
 
-/* What the library's own error weights are (lib/run/column): amounts at a thousandth of the charge, the spout four times as strict, plates
+/* What the library's own error weights are (lib/run/engines/equal-flows): amounts at a thousandth of the charge, the spout four times as strict, plates
  * by what the spout feels of them. */
 void column_weights(double tolerance, const double *u, double *weight) {
   double gain = 1;

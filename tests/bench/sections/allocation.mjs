@@ -1,4 +1,4 @@
-// What a run of the yardstick problem costs in counts: the numbers the tests hold it to (tests/lib/run/column/work.test.ts), and the
+// What a run of the yardstick problem costs in counts: the numbers the tests hold it to (tests/lib/run/engines/equal-flows/work.test.ts), and the
 // bytes it leaves to the garbage collector, measured in a process of its own.
 
 import { execFileSync } from 'node:child_process';

@@ -1,0 +1,82 @@
+// Which integrator suits which stretch of a run. While a still warms up and fills, its equations have many corners, one for every
+// holder that begins to boil or to run over: a one-step method takes them best, one after the other (corners.ts). As soon as everything boils
+// and runs, a run is smooth for hours, and a multistep method needs less work for the same error: of order 5, which leaves that order by
+// itself where liquid that runs from plate to plate makes modes that swing. Measured in docs/benchmarks.md.
+
+import {
+  createIntegrator,
+  type IntegrationEnd,
+  type IntegrationTask,
+  type StiffIntegrator,
+} from '../../../numerics/stiff/integrate.js';
+import { BDF5 } from '../../../numerics/stiff/multistep-step.js';
+import { RODAS4 } from '../../../numerics/stiff/rodas4.js';
+import type { StiffMethod } from '../../../numerics/stiff/stiff-method.js';
+import type { SolveStatistics } from '../../solution.js';
+import type { TrainEquations } from './equations.js';
+import type { TrainState } from './train-state.js';
+
+type Work = Omit<SolveStatistics, 'events'>;
+
+const NO_WORK = { acceptedSteps: 0, rejectedSteps: 0, rightHandSides: 0, jacobians: 0, factorisations: 0 };
+
+/** The integrators of one system, made when first needed and kept from run to run. */
+export class TrainMethods {
+  readonly #equations: TrainEquations;
+  readonly #made = new Map<StiffMethod, StiffIntegrator>();
+  #before = NO_WORK;
+
+  constructor(equations: TrainEquations) {
+    this.#equations = equations;
+  }
+
+  /** Integrates from this moment on: by the method for corners until everything boils and runs, then by the one for smooth stretches. */
+  run(moment: TrainState, task: IntegrationTask): IntegrationEnd {
+    let { from, start } = task;
+    if (!moment.settled) {
+      this.#equations.filling = true;
+      const leave: IntegrationTask['leave'] = ({ to, end }) => moment.look(to, end).settled;
+      const end = this.#integrator(RODAS4).run({ ...task, leave });
+      if (end.kind !== 'reachedEnd' || end.s >= task.to) return end;
+      ({ s: from, state: start } = end);
+    }
+    this.#equations.filling = false;
+    return this.#integrator(BDF5).run({ ...task, from, start });
+  }
+
+  #integrator(method: StiffMethod): StiffIntegrator {
+    const made = this.#made.get(method) ?? createIntegrator(this.#equations, method);
+    this.#made.set(method, made);
+    return made;
+  }
+
+  /** A run begins: work is counted from here. */
+  begin(): void {
+    this.#before = this.#all();
+  }
+
+  /** Work of all of them together since the run began. */
+  counts(): Work {
+    const now = this.#all();
+    const before = this.#before;
+    return {
+      acceptedSteps: now.acceptedSteps - before.acceptedSteps,
+      rejectedSteps: now.rejectedSteps - before.rejectedSteps,
+      rightHandSides: now.rightHandSides - before.rightHandSides,
+      jacobians: now.jacobians - before.jacobians,
+      factorisations: now.factorisations - before.factorisations,
+    };
+  }
+
+  #all(): Work {
+    const sums = { ...NO_WORK };
+    for (const { counts } of this.#made.values()) {
+      sums.acceptedSteps += counts.accepted;
+      sums.rejectedSteps += counts.rejected;
+      sums.rightHandSides += counts.rightHandSides;
+      sums.jacobians += counts.jacobians;
+      sums.factorisations += counts.factorisations;
+    }
+    return sums;
+  }
+}

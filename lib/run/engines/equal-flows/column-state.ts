@@ -1,0 +1,117 @@
+// Named reading of a column's state vector at one moment: what gauges and stop rules ask for.
+
+import type { CurveSlice } from '../../../equilibrium/equilibrium-curve.js';
+import { liquidOnSlice } from '../../../equilibrium/liquid-on-slice.js';
+import { readValue, readVapour } from '../../../equilibrium/slice-tables.js';
+import { type ColumnSystem, kettleAmount } from './column-system.js';
+
+/**
+ * A column at one moment. `look` points it at a state; the getters compute only what is asked. Mole fractions are the
+ * solver's own, so that balances close: in an exhausted still they may lie below 0 by the tolerance.
+ */
+export class ColumnState {
+  readonly #column: ColumnSystem;
+  readonly #kettleAtStart_mol: number;
+  #state: Float64Array;
+  #boiledUp_mol = 0;
+  #stepStart_s = 0;
+
+  constructor(column: ColumnSystem) {
+    this.#column = column;
+    this.#kettleAtStart_mol = column.flows.kettleStart_mol;
+    this.#state = new Float64Array(column.layout.size);
+  }
+
+  look(boiledUp_mol: number, state: Float64Array): this {
+    this.#boiledUp_mol = boiledUp_mol;
+    this.#state = state;
+    return this;
+  }
+
+  /** Marks the present moment as the beginning of a step of the run sheet. */
+  beginStep(): void {
+    this.#stepStart_s = this.time_s;
+  }
+
+  get time_s(): number {
+    return this.#state[this.#column.layout.time]!;
+  }
+  get stepTime_s(): number {
+    return this.time_s - this.#stepStart_s;
+  }
+  get boiledUp_mol(): number {
+    return this.#boiledUp_mol;
+  }
+  get kettleAmount_mol(): number {
+    return kettleAmount(this.#column.flows, this.#boiledUp_mol);
+  }
+  get kettleMoleFraction(): number {
+    return this.#state[this.#column.layout.kettleEthanol]! / this.kettleAmount_mol;
+  }
+  get kettleTemperature_K(): number {
+    return temperatureAt(this.#column.kettleSlice, this.kettleMoleFraction);
+  }
+  get spoutMoleFraction(): number {
+    return this.#state[this.#column.layout.condenser]!;
+  }
+  /** Dew temperature of the vapour that leaves the uppermost stage. */
+  get headTemperature_K(): number {
+    const { headSlice, layout } = this.#column;
+    if (layout.plates === 0) return this.kettleTemperature_K;
+    const liquid = layout.stride === 1 ? this.plateLiquid(layout.plates) : liquidOnSlice(headSlice, this.headVapour);
+    return temperatureAt(headSlice, liquid);
+  }
+  /** Mole fraction in the vapour that leaves the uppermost stage. */
+  get headVapour(): number {
+    return this.plateVapour(this.#column.layout.plates);
+  }
+  get collectedEthanol_mol(): number {
+    return this.#state[this.#column.layout.receiverEthanol]!;
+  }
+  get collectedWater_mol(): number {
+    return this.#kettleAtStart_mol - this.kettleAmount_mol - this.collectedEthanol_mol;
+  }
+  /** Ethanol in kettle, plates and condenser. */
+  get ethanolLeft_mol(): number {
+    const { layout, plateHoldUp_mol, condenserHoldUp_mol } = this.#column;
+    let sum = this.#state[layout.kettleEthanol]! + condenserHoldUp_mol * this.#state[layout.condenser]!;
+    for (let j = 1; j <= layout.plates; j++) sum += plateHoldUp_mol * this.plateLiquid(j);
+    return sum;
+  }
+  get chargeEthanol_mol(): number {
+    return this.#column.chargeEthanol_mol;
+  }
+  /** A column begins with its vapour at the condenser. */
+  get vapourShare(): number {
+    return 1;
+  }
+  get refluxRatio(): number {
+    const { returned, drawn } = this.#column.flows;
+    return drawn > 0 ? returned / drawn : Infinity;
+  }
+  /** Distillate, mol/s. */
+  get distillateRate_mol_s(): number {
+    const { heat, flows, kettleSlice } = this.#column;
+    if (heat.kind === 'boilUp') return flows.drawn * heat.rate_mol_s;
+    return (
+      (flows.drawn * heat.power_W) / readValue(kettleSlice.latentHeat, kettleSlice.intervals, this.kettleMoleFraction)
+    );
+  }
+  /** Mole fraction in the liquid of plate j, 1 … N. */
+  plateLiquid(j: number): number {
+    const { layout } = this.#column;
+    return this.#state[layout.firstLiquid + (j - 1) * layout.stride]!;
+  }
+  /** Mole fraction in the vapour leaving plate j, 1 … N; 0 is the kettle. */
+  plateVapour(j: number): number {
+    const { layout, kettleSlice, plateSlices } = this.#column;
+    if (j === 0) return readVapour(kettleSlice.alpha, kettleSlice.intervals, this.kettleMoleFraction);
+    if (layout.stride === 2) return this.#state[layout.firstVapour + (j - 1) * 2]!;
+    const slice = plateSlices[j - 1]!;
+    return readVapour(slice.alpha, slice.intervals, this.plateLiquid(j));
+  }
+}
+
+function temperatureAt(slice: CurveSlice, moleFraction: number): number {
+  return readValue(slice.temperature, slice.intervals, moleFraction);
+}

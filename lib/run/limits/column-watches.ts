@@ -1,0 +1,108 @@
+// What is watched in a column: whether its plates or its packing flood, and whether plates weep.
+
+import { packingLoad } from '../../still/packing-load.js';
+import { plateLoad, type PlateFlows } from '../../still/plate-load.js';
+import type { Still } from '../../still/still.js';
+import type { TrainSolution } from '../engines/energy/solution.js';
+import { type LimitedProblem, type Watch, within } from './watch.js';
+
+/** Driven harder than this share of flooding a plate carries its liquid up. Source: common practice, 80 to 85 % of flooding. */
+export const FLOOD_LIMIT = 0.85;
+/** Below this share of the usual vapour a plate is warming up or idle, not weeping. */
+const IDLE = 0.5;
+
+/** What limits say of a plate's load. */
+interface Load {
+  readonly flood: number;
+  readonly weep: number | null;
+  readonly extrapolated: boolean;
+}
+/** Of a plate that no vapour passes. */
+const UNLOADED: Load = { flood: 0, weep: null, extrapolated: false };
+
+/** The plate that is worst off speaks for all. */
+export function plates({ still, power_W }: LimitedProblem, run: TrainSolution): Watch[] {
+  const { column } = still;
+  if (column.kind !== 'plates') return [];
+  const width = run.holders.length;
+  const first = run.holders.findIndex(({ kind }) => kind === 'plate');
+  const idle = (IDLE * power_W) / 40e3;
+  const loadOf = (row: number, i: number): Load => {
+    const j = first + i;
+    const vapour = run.holderVapourRate_mol_s[row * width + j]!;
+    if (vapour <= 0) return UNLOADED;
+    const { floodShare, weepShare, extrapolated } = plateLoad(column, flowsAt(run, row, j));
+    return { flood: floodShare, weep: vapour < idle ? null : weepShare, extrapolated };
+  };
+  // Two limits read the same loads, one row after the other.
+  const known: Load[][] = [];
+  const loads = (row: number): readonly Load[] =>
+    (known[row] ??= Array.from({ length: run.plates }, (_none, i) => loadOf(row, i)));
+  return [
+    {
+      kind: 'flooding',
+      holder: null,
+      high: true,
+      read: (row) => {
+        const worst = loads(row).reduce((one, other) => (other.flood > one.flood ? other : one));
+        return {
+          worst: worst.flood / FLOOD_LIMIT,
+          passed: worst.flood > FLOOD_LIMIT,
+          extrapolated: worst.extrapolated,
+        };
+      },
+      message: 'The plates are driven close to flooding: vapour carries their liquid up and tails into the spirit.',
+      cure: 'Less heat, a wider column, or plates farther apart.',
+    },
+    {
+      kind: 'weeping',
+      holder: null,
+      high: false,
+      read: (row) => {
+        const shares = loads(row).filter(({ weep }) => weep !== null);
+        if (shares.length === 0) return null;
+        const worst = shares.reduce((one, other) => (other.weep! < one.weep! ? other : one));
+        return { worst: worst.weep!, passed: worst.weep! < 1, extrapolated: worst.extrapolated };
+      },
+      message:
+        'Liquid rains through the holes: vapour is too slow to hold it, and the plates work worse than they should.',
+      cure: 'More heat, fewer or smaller holes, or bubble caps, which do not weep.',
+    },
+  ];
+}
+
+export function packing({ column }: Still, run: TrainSolution): Watch[] {
+  if (column.kind !== 'packing') return [];
+  const first = run.holders.findIndex(({ kind }) => kind === 'packing');
+  return [
+    {
+      kind: 'flooding',
+      holder: null,
+      high: true,
+      read: (row) => {
+        let worst = 0;
+        for (let j = first; j < first + run.plates; j++) {
+          const { floodShare } = packingLoad(column, flowsAt(run, row, j));
+          worst = Math.max(worst, floodShare);
+        }
+        return { worst: worst / FLOOD_LIMIT, passed: worst > FLOOD_LIMIT, extrapolated: column.diameter_m < 0.15 };
+      },
+      message: 'The packing is driven close to flooding: liquid stands in it and goes over.',
+      cure: 'Less heat, a wider section, or a coarser packing.',
+    },
+  ];
+}
+
+/** What passes a holder at a row. */
+function flowsAt(run: TrainSolution, row: number, j: number): PlateFlows {
+  const at = row * run.holders.length + j;
+  // Round-off may leave a flow that just begins a hair below nothing.
+  return {
+    vapour_mol_s: Math.max(0, run.holderVapourRate_mol_s[at]!),
+    liquid_mol_s: Math.max(0, run.holderLiquidRate_mol_s[at]!),
+    vapourMoleFraction: within(run.holderVapour[at]!),
+    liquidMoleFraction: within(run.holderLiquid[at]!),
+    temperature_K: run.holderTemperature_K[at]!,
+    pressure_Pa: run.holders[j]!.pressure_Pa,
+  };
+}

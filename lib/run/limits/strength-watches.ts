@@ -1,0 +1,138 @@
+// Watched where a step of the run sheet asks for a strength at the spout: whether a hold has lost it, and whether the reflux is below the
+// least that could give it with any number of plates (the pinch, lib/run/steady/minimum-reflux.ts). The least is that of equal heats and
+// no losses: what a column condenses on its walls and cold reflux add to what is counted here, so that it speaks only where the spout is too weak as well.
+
+import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
+import { readVapour } from '../../equilibrium/slice-tables.js';
+import { moleFractionFromStrength } from '../../mixture/strength.js';
+import { minimumReflux } from '../steady/minimum-reflux.js';
+import type { TrainStep } from '../engines/energy/problem.js';
+import type { TrainSolution } from '../engines/energy/solution.js';
+import { type LimitedProblem, type Watch, within } from './watch.js';
+
+/** A strength is missed when the spout stands this far below it, % vol / 100. */
+const MISSED = 0.005;
+/** A column is at work when this share of what the heat raises leaves the vessel under it. */
+const AT_WORK = 0.5;
+/** Heat that raises a mole of vapour, J/mol; roughly. */
+const HEAT_J_mol = 40e3;
+
+/** Whether a hold, with all the reflux it may use, stands below what it should hold. */
+export function holds({ sheet, still }: LimitedProblem, run: TrainSolution): Watch[] {
+  return asked(sheet, run).flatMap(({ reflux, strength, first, end }): Watch[] => {
+    if (typeof reflux !== 'object' || reflux.kind !== 'hold') return [];
+    return [
+      {
+        kind: 'holdLost',
+        holder: null,
+        high: false,
+        read: (row) => {
+          if (row < first || row >= end) return null;
+          const reached = run.spoutStrength[row]!;
+          const passed = reached < strength - MISSED && spent(still, reflux, run, row);
+          return { worst: reached / strength, passed, extrapolated: false };
+        },
+        message: 'The strength to be held is lost: the kettle is too weak for these plates at the most reflux allowed.',
+        cure: 'More plates or more reflux, until the least reflux is reached, below which no number of plates would do; or stop.',
+      },
+    ];
+  });
+}
+
+/** Whether the reflux of a step that asks for a strength is less than any number of plates would need. */
+export function leastRefluxes(problem: LimitedProblem, run: TrainSolution, system: EthanolWater): Watch[] {
+  const { still, activity } = problem;
+  const slice = system.curve(activity).at(run.holders.at(-1)!.pressure_Pa);
+  const vessel = run.holders.findLastIndex(({ kind }) => kind === 'kettle' || kind === 'doubler');
+  const width = run.holders.length;
+  return asked(problem.sheet, run).map(({ reflux, strength, first, end }): Watch => {
+    const distillate = moleFractionFromStrength(strength);
+    const hold = typeof reflux === 'object' && reflux.kind === 'hold' ? reflux : null;
+    /** Infinity where no reflux would do; null where the question makes no sense. */
+    const least = (row: number): number | null => {
+      const found = minimumReflux(slice, within(run.holderLiquid[row * width + vessel]!), distillate);
+      if (found.found) return found.reflux;
+      return found.reason === 'beyondAzeotrope' ? Infinity : null;
+    };
+    const allowed = (row: number): number =>
+      hold !== null && still.refluxCondenser.kind === 'total'
+        ? hold.mostShare / (1 - hold.mostShare)
+        : run.refluxRatio[row]!;
+    const works = (row: number): boolean => {
+      const raised = (AT_WORK * run.power_W[row]!) / HEAT_J_mol;
+      return raised > 0 && run.holderVapourRate_mol_s[row * width + vessel]! > raised;
+    };
+    const beyond = readVapour(slice.alpha, slice.intervals, distillate) <= distillate;
+    return {
+      kind: 'refluxShort',
+      holder: null,
+      high: false,
+      read: (row) => {
+        if (row < first || row >= end || run.spoutStrength[row]! >= strength - MISSED || !works(row)) return null;
+        if (hold !== null && !spent(still, hold, run, row)) return null;
+        const needed = least(row);
+        if (needed === null || needed === 0) return null;
+        const share = needed === Infinity ? 0 : allowed(row) / needed;
+        return { worst: share, passed: share < 1, extrapolated: false };
+      },
+      message: (begins, worst) => {
+        if (beyond) {
+          return 'The strength asked for lies at or beyond the azeotrope: no reflux and no number of plates reaches it.';
+        }
+        const [first, last] = [ratio(least(begins)!), ratio(least(worst)!)];
+        const needed = first === last ? first : `${first} when this begins and ${last} at worst`;
+        return (
+          `Over what boils under the column the strength asked for takes a reflux of at least ${needed}, however many ` +
+          `plates there are; the step ${hold === null ? 'has' : 'allows'} ${ratio(allowed(worst))}.`
+        );
+      },
+      cure: beyond
+        ? 'A lower strength.'
+        : hold === null
+          ? 'More reflux than that, or a lower strength.'
+          : 'Allow more reflux than that, hold a lower strength, or stop before what boils is so weak.',
+    };
+  });
+}
+
+interface Asked {
+  readonly reflux: TrainStep['reflux'];
+  readonly strength: number;
+  /** Its first row, and the first after it. */
+  readonly first: number;
+  readonly end: number;
+}
+
+/** Steps that hold a strength or wait for the spout to fall to one. */
+function asked(sheet: readonly TrainStep[], run: TrainSolution): Asked[] {
+  return sheet.flatMap(({ reflux, until }, step): Asked[] => {
+    const first = run.stepStarts[step];
+    if (first === undefined) return [];
+    const end = run.stepStarts[step + 1] ?? run.rows;
+    const held = typeof reflux === 'object' && reflux.kind === 'hold' ? [reflux.strength] : [];
+    const awaited = until.flatMap((rule) => (rule.kind === 'spoutStrengthBelow' ? [rule.strength] : []));
+    const strength = held[0] ?? awaited[0];
+    return strength === undefined ? [] : [{ reflux, strength, first, end }];
+  });
+}
+
+/** Whether a hold uses all it may: of what is condensed, or of a partial condenser's duty. */
+function spent(
+  { refluxCondenser }: LimitedProblem['still'],
+  { mostShare }: { readonly mostShare: number },
+  run: TrainSolution,
+  row: number,
+): boolean {
+  if (refluxCondenser.kind === 'partial' && refluxCondenser.coolant.kind === 'duty') {
+    return run.refluxDuty_W[row]! >= (mostShare - 1e-3) * refluxCondenser.coolant.power_W;
+  }
+  const back = run.refluxRatio[row]!;
+  return back === Infinity || back / (1 + back) >= mostShare - 1e-6;
+}
+
+/** Beyond this a number says no more than that it is out of reach. */
+const OUT_OF_REACH = 100;
+
+function ratio(reflux: number): string {
+  return `${String(Number(Math.min(OUT_OF_REACH, reflux).toPrecision(2)))} : 1`;
+}

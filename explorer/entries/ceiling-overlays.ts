@@ -6,7 +6,7 @@ import { boilingDiagram } from '../figures/boiling-diagram.js';
 import type { Figure } from '../figures/figure.js';
 import { lastCorner } from '../figures/last-corner.js';
 import { boilingPointsOver, modelsOver, vapourPointsOver } from '../figures/laid-over.js';
-import type { BoilingDiagramRows, ModelRows, StaircaseDiagramRows } from '../figures/rows.js';
+import type { BoilingDiagramRows, ModelRows, StaircaseDiagramRows } from '../rows/equilibrium.js';
 import { xyDiagram } from '../figures/xy-diagram.js';
 import { azeotropeRow, curveRows, pressureInWords } from '../state/equilibrium-rows.js';
 import { measuredRows } from '../state/measured-rows.js';

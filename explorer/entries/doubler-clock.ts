@@ -1,6 +1,6 @@
 // What goes on in the doubler of 'The doubler' along the clock: strength, level and temperature.
 
-import type { TimelineRows } from '../figures/timeline.js';
+import type { TimelineRows } from '../rows/timeline.js';
 import { resultsOf } from '../state/doubler.js';
 import { holderRow, insideDoubler } from '../state/inside-doubler.js';
 import { inventedParts } from '../state/invented-stills.js';

@@ -1,7 +1,7 @@
 // Measured points in the margin: each mark as it is drawn, with the name of its source.
 
 import { html } from 'lit';
-import type { PointForm } from '../figures/figure.js';
+import type { PointForm } from '../rows/shown.js';
 import { pointShape } from '../components/figure/point-shapes.js';
 import { measuredRows } from '../state/measured-rows.js';
 import { source } from './words.js';

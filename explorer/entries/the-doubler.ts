@@ -1,7 +1,7 @@
 // 'The doubler' in words: what it does first, what it does later, what it is charged with, and two of them in series.
 
 import { html, nothing } from 'lit';
-import type { StrengthByStillRows } from '../figures/rows.js';
+import type { StrengthByStillRows } from '../rows/run.js';
 import type { Answered } from './entry.js';
 import {
   type DoublerQuestions,

@@ -3,7 +3,7 @@
 import { html, nothing } from 'lit';
 import type { TrainSolution } from '#lib/index.js';
 import { stillMultiples } from '../figures/still-multiples.js';
-import type { StrengthByStillRows } from '../figures/rows.js';
+import type { StrengthByStillRows } from '../rows/run.js';
 import type { Answered } from './entry.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
 import { inventedStills, ownNames, stillNames, stillResults } from '../state/three-stills.js';

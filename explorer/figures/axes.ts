@@ -2,7 +2,8 @@
 
 import { scaleLinear } from 'd3-scale';
 import { fixed, grouped, joined, trimmed } from '../text/format.js';
-import type { Axis, Column, FigureUnits, ShownQuantity } from './figure.js';
+import type { Axis } from './figure.js';
+import type { Column, FigureUnits, ShownQuantity } from '../rows/shown.js';
 
 /** An axis from `low` to `high`, widened to round numbers of about `steps` steps, with about `ticks` ticks. */
 export function roundAxis(

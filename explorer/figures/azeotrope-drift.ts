@@ -3,8 +3,9 @@
 
 import { fixedAxis } from './axes.js';
 import { valueAt } from './columns.js';
-import type { Axis, CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace, ShownQuantity } from './figure.js';
-import type { DriftRow, DriftRows, MeasuredAzeotropeRow } from './rows.js';
+import type { Axis, CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
+import type { ShownQuantity } from '../rows/shown.js';
+import type { DriftRow, DriftRows, MeasuredAzeotropeRow } from '../rows/drift.js';
 import { fixed } from '../text/format.js';
 
 /** Height of the plot rectangle, px. */

@@ -2,8 +2,9 @@
 // the region beyond it hatched where nothing can pass.
 
 import { overLine, rightEnd } from './name-places.js';
-import type { Axis, CurveName, FigureSize, FigureUnits, MarginName, Mark } from './figure.js';
-import type { AzeotropeRow } from './rows.js';
+import type { Axis, CurveName, FigureSize, MarginName, Mark } from './figure.js';
+import type { FigureUnits } from '../rows/shown.js';
+import type { AzeotropeRow } from '../rows/equilibrium.js';
 
 /** Marks and names of one line. */
 export interface NamedLine {

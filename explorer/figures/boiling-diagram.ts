@@ -4,7 +4,7 @@
 import { extentOf, fixedAxis, roundAxis } from './axes.js';
 import { pick, thinned, valueAt } from './columns.js';
 import type { CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
-import type { BoilingDiagramRows } from './rows.js';
+import type { BoilingDiagramRows } from '../rows/equilibrium.js';
 import { fixed } from '../text/format.js';
 
 const tableRows = 21;

@@ -1,9 +1,10 @@
 // Up a column at one moment: strength of liquid and vapour, or temperature, with the plates upright as they stand. Two
 // figures of one pair; what stood there at an earlier moment in pencil.
 
-import type { ColumnProfileRows, ProfileMoment } from '../state/still-profile.js';
+import type { ColumnProfileRows, ProfileMoment } from '../rows/column-profile.js';
 import { fixedAxis, roundAxis } from './axes.js';
-import type { Axis, CurveName, Drawing, FigureSize, Hand, Mark, NamePlace } from './figure.js';
+import type { Axis, CurveName, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
+import type { Hand } from '../rows/shown.js';
 
 const height = { wide: 320, narrow: 280 };
 /** With more stages than this they are no longer marked one by one. */

@@ -1,6 +1,6 @@
 // Small work on columns: points where x rises, converted once, read between rows, thinned for tables.
 
-import type { Column } from './figure.js';
+import type { Column } from '../rows/shown.js';
 
 /** Part of the whole way within which two rows stand at one place: a sixteenth of a px on a page. */
 const samePlace = 1e-4;

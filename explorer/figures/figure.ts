@@ -2,8 +2,7 @@
 // description of marks in shown units. One updater, <kp-figure>, puts any Drawing on the page.
 // A figure never reads the store and computes no physics; units and formats are handed in.
 
-/** Who made a mark: print holds for every still, ink follows from the settings, pencil was there before. */
-export type Hand = 'print' | 'ink' | 'pencil';
+import type { Column, CurveWeight, Hand, PointForm, ShownQuantity } from '../rows/shown.js';
 
 /** Width in px of the plot rectangle; 'wide' has a margin column for names, 'narrow' keeps all inside. */
 export interface FigureSize {
@@ -13,33 +12,6 @@ export interface FigureSize {
 
 /** A pure function from rows to a drawing. */
 export type Figure<Rows> = (rows: Rows, size: FigureSize) => Drawing;
-
-/** Columns of numbers: typed arrays of a solution or plain arrays. */
-export type Column = ArrayLike<number>;
-
-/** How one quantity is shown: made by the page from the units in use, handed in with the rows. */
-export interface ShownQuantity {
-  /** Unit as printed, for instance '% vol', 'proof', '°C', 'L'. */
-  readonly unit: string;
-  /** The unit in words, plural, for axis titles: 'litres', 'US gallons', 'hours'. */
-  readonly words: string;
-  /** Step of a cursor along this quantity, in shown units: 0.1 for litres. */
-  readonly step: number;
-  readonly toShown: (si: number) => number;
-  readonly fromShown: (shown: number) => number;
-  /** '92.2' from SI. */
-  readonly text: (si: number) => string;
-  /** '92.2 % vol' from SI. */
-  readonly withUnit: (si: number) => string;
-}
-
-/** The quantities figures show; strength is % vol / 100 at 20 °C inside, the others SI. */
-export interface FigureUnits {
-  readonly strength: ShownQuantity;
-  readonly temperature: ShownQuantity;
-  readonly volume: ShownQuantity;
-  readonly time: ShownQuantity;
-}
 
 /** One axis in shown units. */
 export interface Axis {
@@ -113,23 +85,6 @@ export type Mark =
       readonly dropFrom: number;
       readonly words: string;
     };
-
-/** What measured points are told apart by, besides filled and open. */
-export type PointForm = 'disc' | 'square' | 'diamond';
-
-/** Strokes of look.md: result 2.75, second 1.5, third 1, equilibrium 1.75 (extrapolated dashed), Raoult 1 dashed, diagonal 1, staircase 1.75, operating 1, pencil 1.5, guess in dots. */
-export type CurveWeight =
-  | 'extrapolated'
-  | 'result'
-  | 'second'
-  | 'third'
-  | 'equilibrium'
-  | 'raoult'
-  | 'diagonal'
-  | 'staircase'
-  | 'operating'
-  | 'pencil'
-  | 'guess';
 
 /** A place a name may stand: a point in shown units, then px from it to the words' middle height. */
 export interface NamePlace {

@@ -1,28 +1,13 @@
 // A formula against a variable: one curve in ink, with gaps where there is no value, and a dot where the page stands.
 
+import type { FormulaColumn, FormulaCurveRows } from '../rows/formula.js';
 import { numberText } from '../text/number-text.js';
 import { joined } from '../text/format.js';
 import { extentOf, roundAxis } from './axes.js';
 import { valueAt } from './columns.js';
-import type { Axis, CurveName, Drawing, FigureSize, Mark, ShownQuantity } from './figure.js';
+import type { Axis, CurveName, Drawing, FigureSize, Mark } from './figure.js';
+import type { ShownQuantity } from '../rows/shown.js';
 import { curvePlaces } from './name-places.js';
-
-/** One quantity of the curve, in the unit shown. */
-export interface FormulaColumn {
-  /** Its name: 'strength', or the formula where it has none. */
-  readonly name: string;
-  readonly unit: string;
-  /** NaN where there is no value. */
-  readonly numbers: readonly number[];
-}
-
-export interface FormulaCurveRows {
-  /** Rises or falls all along. */
-  readonly x: FormulaColumn;
-  readonly y: FormulaColumn;
-  /** Where the variable stands, with the value there. */
-  readonly now: { readonly x: number; readonly y: number } | null;
-}
 
 const height = { wide: 300, narrow: 250 };
 

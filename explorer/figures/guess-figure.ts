@@ -2,18 +2,8 @@
 // stands in pencil dots, from a known point on; afterwards the answer lies in ink over the dots.
 
 import { valueAt } from './columns.js';
-import type {
-  Axis,
-  Column,
-  CurveName,
-  DataTable,
-  Drawing,
-  Figure,
-  FigureSize,
-  Mark,
-  Panel,
-  ShownQuantity,
-} from './figure.js';
+import type { Axis, CurveName, DataTable, Drawing, Figure, FigureSize, Mark, Panel } from './figure.js';
+import type { Column, ShownQuantity } from '../rows/shown.js';
 
 /** What a figure is guessed on. */
 export interface GuessedFigure<Rows> {

@@ -2,8 +2,9 @@
 // models. Each takes a figure and gives a figure; the page asks for them only when the reader does.
 
 import { valueAt } from './columns.js';
-import type { CurveName, DataTable, Drawing, Figure, FigureUnits, Mark, NamePlace } from './figure.js';
-import type { AzeotropeRow, CurveRows, MeasuredRows, ModelRows, StaircaseDiagramRows } from './rows.js';
+import type { CurveName, DataTable, Drawing, Figure, Mark, NamePlace } from './figure.js';
+import type { FigureUnits } from '../rows/shown.js';
+import type { AzeotropeRow, CurveRows, MeasuredRows, ModelRows, StaircaseDiagramRows } from '../rows/equilibrium.js';
 import { cornerWindow } from './last-corner-window.js';
 import { fixed } from '../text/format.js';
 

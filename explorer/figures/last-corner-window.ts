@@ -1,6 +1,6 @@
 // The window of the last corner: a square of the x-y diagram about the azeotrope.
 
-import type { AzeotropeRow } from './rows.js';
+import type { AzeotropeRow } from '../rows/equilibrium.js';
 
 /** Side of the window in mole fraction; the whole diagram is 1, so the corner is 1 / side times larger. */
 export const cornerSide = 0.12;

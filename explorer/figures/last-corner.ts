@@ -3,7 +3,7 @@
 import { fixedAxis } from './axes.js';
 import type { CurveName, Drawing, FigureSize, Mark, NamePlace, RightScale } from './figure.js';
 import { cornerSide, cornerWindow } from './last-corner-window.js';
-import type { StaircaseDiagramRows } from './rows.js';
+import type { StaircaseDiagramRows } from '../rows/equilibrium.js';
 import { staircaseMarks, staircaseTable } from './staircase-marks.js';
 import { fixed } from '../text/format.js';
 

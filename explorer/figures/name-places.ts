@@ -2,7 +2,8 @@
 // steeply, above or below it where it is shallow.
 
 import { pixelsPerUnit } from './axes.js';
-import type { Axis, Column, NamePlace } from './figure.js';
+import type { Axis, NamePlace } from './figure.js';
+import type { Column } from '../rows/shown.js';
 
 /** Px of fall per px of run from which a curve counts as steep. */
 const steep = 0.45;

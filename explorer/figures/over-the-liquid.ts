@@ -3,14 +3,8 @@
 import { extentOf, roundAxis } from './axes.js';
 import type { CurveName, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
 import { stack } from './stack.js';
-import {
-  overLiquidTable,
-  plainPanel,
-  shownAll,
-  vapourOverLiquid,
-  wholeAxis,
-  type OverTheLiquidRows,
-} from './vapour-over-liquid.js';
+import { overLiquidTable, plainPanel, shownAll, vapourOverLiquid, wholeAxis } from './vapour-over-liquid.js';
+import type { OverTheLiquidRows } from '../rows/course.js';
 
 const height = { wide: 150, narrow: 130 };
 

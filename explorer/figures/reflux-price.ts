@@ -1,39 +1,12 @@
 // What reflux buys and what it costs: strength at the spout over the minutes a measure of spirit takes,
 // both against the reflux ratio.
 
+import type { RefluxPriceRows } from '../rows/course.js';
 import { roundAxis, strengthAxis } from './axes.js';
 import { azeotropeCeiling } from './azeotrope-line.js';
 import { valueAt } from './columns.js';
-import type {
-  Axis,
-  Column,
-  CurveName,
-  Drawing,
-  FigureSize,
-  FigureUnits,
-  Mark,
-  NamePlace,
-  Panel,
-  ShownQuantity,
-} from './figure.js';
-import type { AzeotropeRow } from './rows.js';
-
-/** Rows: reflux ratios rise. */
-export interface RefluxPriceRows {
-  readonly reflux: Column;
-  /** When the measure is full, % vol / 100. */
-  readonly strength: Column;
-  /** From the first drop until it is full, s. */
-  readonly time_s: Column;
-  /** Ratio whose time is known before the rest is guessed. */
-  readonly known: number;
-  readonly strengthFrom: number;
-  readonly azeotrope: AzeotropeRow | null;
-  /** '2.0 L'. */
-  readonly measure: string;
-  readonly minutes: ShownQuantity;
-  readonly units: FigureUnits;
-}
+import type { Axis, CurveName, Drawing, FigureSize, Mark, NamePlace, Panel } from './figure.js';
+import type { Column } from '../rows/shown.js';
 
 /** Keys of what is the answer to a guess. */
 export const refluxAnswer = ['time'] as const;

@@ -4,18 +4,9 @@
 import { alongAxis } from './axes.js';
 import { clock, fixed } from '../text/format.js';
 import { pick, risingRows, thinned, valueAt } from './columns.js';
-import type {
-  Axis,
-  Column,
-  CursorSeries,
-  CursorSpec,
-  DataTable,
-  FigureUnits,
-  Hand,
-  ReadOut,
-  ShownQuantity,
-} from './figure.js';
-import type { NamedRun, RunHistoryRows, RunRows } from './rows.js';
+import type { Axis, CursorSeries, CursorSpec, DataTable, ReadOut } from './figure.js';
+import type { Column, FigureUnits, Hand, ShownQuantity } from '../rows/shown.js';
+import type { NamedRun, RunHistoryRows, RunRows } from '../rows/run.js';
 
 /** The way along a run: by volume or by time. */
 export type Along = RunHistoryRows['along'];

@@ -1,8 +1,9 @@
 // What the x-y diagram and its last corner share: the staircase as corners, the equilibrium curve and
 // the diagonal as marks, and the table of steps.
 
-import type { Column, DataTable, Mark } from './figure.js';
-import type { StaircaseDiagramRows, StaircaseRows } from './rows.js';
+import type { Column } from '../rows/shown.js';
+import type { DataTable, Mark } from './figure.js';
+import type { StaircaseDiagramRows, StaircaseRows } from '../rows/equilibrium.js';
 import { fixed } from '../text/format.js';
 
 /** Corners of the staircase from the x axis up: each step rises to the curve, then goes over to the next liquid. */

@@ -5,7 +5,7 @@ import { extentOf, strengthAxis } from './axes.js';
 import { azeotropeCeiling } from './azeotrope-line.js';
 import { pick } from './columns.js';
 import type { CurveName, CursorSeries, Drawing, FigureSize, Mark, Panel } from './figure.js';
-import type { NamedRun, StillRun, StrengthByStillRows } from './rows.js';
+import type { NamedRun, StillRun, StrengthByStillRows } from '../rows/run.js';
 import { cursorSeries, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
 
 /** Height of one plot rectangle, px: fewer stills, more room. */

@@ -1,24 +1,10 @@
 // Strength at the spout against the number of plates, under the azeotrope.
 
+import type { StrengthByPlatesRows } from '../rows/course.js';
 import { roundAxis, strengthAxis } from './axes.js';
 import { azeotropeCeiling } from './azeotrope-line.js';
 import { valueAt } from './columns.js';
-import type { Column, CurveName, Drawing, FigureSize, FigureUnits, Mark, NamePlace } from './figure.js';
-import type { AzeotropeRow } from './rows.js';
-
-/** Rows: plates rise from the fewest; strengths % vol / 100. */
-export interface StrengthByPlatesRows {
-  readonly plates: Column;
-  readonly strength: Column;
-  /** Numbers of plates whose strength is known before the rest is guessed. */
-  readonly known: readonly number[];
-  /** Lowest strength drawn. */
-  readonly strengthFrom: number;
-  readonly azeotrope: AzeotropeRow | null;
-  /** 'Strength at the spout after 2.0 L'. */
-  readonly title: string;
-  readonly units: FigureUnits;
-}
+import type { CurveName, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
 
 /** Keys of what is the answer to a guess. */
 export const platesAnswer = ['strength'] as const;

@@ -6,7 +6,7 @@ import { azeotropeCeiling } from './azeotrope-line.js';
 import { firstFallTo, pick, risingRows } from './columns.js';
 import type { CurveName, CursorSeries, Drawing, FigureSize, Mark } from './figure.js';
 import { curvePlaces, rightEnd } from './name-places.js';
-import type { NamedRun, StrengthByStillRows } from './rows.js';
+import type { NamedRun, StrengthByStillRows } from '../rows/run.js';
 import { cursorSeries, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
 
 /** Height of the plot rectangle, px. */

@@ -6,7 +6,7 @@ import { azeotropeCeiling } from './azeotrope-line.js';
 import { firstFallTo, pick } from './columns.js';
 import type { Axis, CurveName, CursorSeries, Drawing, FigureSize, Mark } from './figure.js';
 import { curvePlaces } from './name-places.js';
-import type { RunHistoryRows } from './rows.js';
+import type { RunHistoryRows } from '../rows/run.js';
 import { cursorSeries, quantityAlong, runAxis, runCursor, runReadOut, runSeries, runTable } from './run-series.js';
 import type { RunSeries } from './run-series.js';
 

@@ -1,21 +1,12 @@
 // The staircase of a column in the strengths a distiller measures: what rises from each liquid, condensed,
 // is the liquid of the next plate. Whole, or the last corner alone.
 
+import type { StrengthStepsRows } from '../rows/course.js';
 import { fixedAxis, roundAxis } from './axes.js';
 import { valueAt } from './columns.js';
-import type { Axis, Column, CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
-import { azeotropeLine, type OverTheLiquidRows } from './vapour-over-liquid.js';
-
-/** Rows of the staircase, everything sent back; strengths % vol / 100. */
-export interface StrengthStepsRows extends Pick<
-  OverTheLiquidRows,
-  'liquidStrength' | 'vapourStrength' | 'azeotrope' | 'units'
-> {
-  /** The kettle. */
-  readonly kettle: number;
-  /** What rises from the kettle, from the first plate, from the second. */
-  readonly steps: Column;
-}
+import type { Axis, CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
+import type { Column } from '../rows/shown.js';
+import { azeotropeLine } from './vapour-over-liquid.js';
 
 /** Side of the last corner, % vol / 100. */
 const cornerSide = 0.1;

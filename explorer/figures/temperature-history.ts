@@ -4,10 +4,11 @@
 import { extentOf, roundAxis } from './axes.js';
 import { azeotropeBoils } from './azeotrope-line.js';
 import { pick, risingRows } from './columns.js';
-import type { Column, CurveName, CursorSeries, Drawing, FigureSize, MarginName, Mark, NamePlace } from './figure.js';
+import type { Column } from '../rows/shown.js';
+import type { CurveName, CursorSeries, Drawing, FigureSize, MarginName, Mark, NamePlace } from './figure.js';
 import { curvePlaces } from './name-places.js';
 import type { PlacedCurve } from './name-places.js';
-import type { RunHistoryRows, RunRows } from './rows.js';
+import type { RunHistoryRows, RunRows } from '../rows/run.js';
 import {
   columnAlong,
   cursorSeries,

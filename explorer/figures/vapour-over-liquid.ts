@@ -1,31 +1,10 @@
 // What rises from a boiling liquid, in the strengths a distiller measures: vapour against liquid, both % vol.
 
+import type { OverTheLiquidRows } from '../rows/course.js';
 import { pixelsPerUnit, roundAxis } from './axes.js';
 import { pick, thinned, valueAt } from './columns.js';
-import type {
-  Axis,
-  Column,
-  CurveName,
-  DataTable,
-  Drawing,
-  FigureSize,
-  FigureUnits,
-  Mark,
-  NamePlace,
-  Panel,
-} from './figure.js';
-import type { AzeotropeRow } from './rows.js';
-
-/** What boils at which strength, liquid rising; strengths % vol / 100. */
-export interface OverTheLiquidRows {
-  readonly liquidStrength: Column;
-  readonly vapourStrength: Column;
-  readonly temperature_K: Column;
-  /** The reader's liquid; null for none. */
-  readonly own: { readonly liquid: number; readonly vapour: number; readonly temperature_K: number } | null;
-  readonly azeotrope: AzeotropeRow | null;
-  readonly units: FigureUnits;
-}
+import type { Axis, CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace, Panel } from './figure.js';
+import type { Column, FigureUnits } from '../rows/shown.js';
 
 const height = { wide: 330, narrow: 270 };
 const tableRows = 21;

@@ -4,7 +4,7 @@
 import { fixedAxis } from './axes.js';
 import type { CurveName, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
 import { cornerWindow } from './last-corner-window.js';
-import type { StaircaseDiagramRows } from './rows.js';
+import type { StaircaseDiagramRows } from '../rows/equilibrium.js';
 import { staircaseMarks, staircaseTable } from './staircase-marks.js';
 import { valueAt } from './columns.js';
 import { fixed } from '../text/format.js';

@@ -3,9 +3,9 @@
 
 import { moleFractionFromStrength, strengthFromMoleFraction, temperatureOnSlice, vapourOnSlice } from '#lib/index.js';
 import type { CurveSlice, RunSolution } from '#lib/index.js';
-import type { RunHistoryRows } from '../figures/rows.js';
-import type { OverTheLiquidRows } from '../figures/vapour-over-liquid.js';
-import type { StrengthStepsRows } from '../figures/strength-steps.js';
+import type { RunHistoryRows } from '../rows/run.js';
+import type { OverTheLiquidRows } from '../rows/course.js';
+import type { StrengthStepsRows } from '../rows/course.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { EquilibriumAnswer } from '../worker/questions.js';
 import { invented } from './derive.js';

@@ -2,7 +2,7 @@
 // the reader, and the rows of the figure.
 
 import { moleFractionFromStrength } from '#lib/index.js';
-import type { DriftRow, DriftRows } from '../figures/rows.js';
+import type { DriftRow, DriftRows } from '../rows/drift.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { AzeotropeAt, DriftAnswer, DriftQuestion } from '../worker/questions.js';
 import { measuredAzeotropeRows } from './measured-rows.js';

@@ -10,8 +10,8 @@ import {
   type CurveSlice,
   type RunSolution,
 } from '#lib/index.js';
-import type { ShownQuantity } from '../figures/figure.js';
-import type { AzeotropeRow, BoilingDiagramRows, CurveRows, StaircaseDiagramRows } from '../figures/rows.js';
+import type { ShownQuantity } from '../rows/shown.js';
+import type { AzeotropeRow, BoilingDiagramRows, CurveRows, StaircaseDiagramRows } from '../rows/equilibrium.js';
 import { joined, trimmed } from '../text/format.js';
 import { unitSystems, type UnitSystem } from '../text/unit-systems.js';
 import type { EquilibriumAnswer } from '../worker/questions.js';

@@ -1,7 +1,8 @@
 // Published points as rows of figures: each set, and each kind of azeotrope, with the form it is drawn in.
 
-import type { PointForm } from '../figures/figure.js';
-import type { MeasuredAzeotropeRow, MeasuredRows } from '../figures/rows.js';
+import type { PointForm } from '../rows/shown.js';
+import type { MeasuredAzeotropeRow } from '../rows/drift.js';
+import type { MeasuredRows } from '../rows/equilibrium.js';
 import { measuredAzeotropes, measuredSets, type MeasuredAzeotrope } from './measured-points.js';
 
 interface Look {

@@ -1,18 +1,8 @@
 // The jars of a run at one moment: which are filled, which stands under the spout, what is in it.
 
+import type { JarMoment } from '../rows/still-moment.js';
 import { strengthFromMoleFraction, volumeAt20C, type Jar, type TrainSolution } from '#lib/index.js';
 import { positionIn, readAt } from './run-results.js';
-
-export interface JarMoment {
-  readonly number: number;
-  /** What the jar takes up to its mark, m³. */
-  readonly size_m3: number;
-  /** At 20 °C. */
-  readonly filled_m3: number;
-  /** % vol / 100 of what is in it; null while it is empty. */
-  readonly strength: number | null;
-  readonly state: 'filled' | 'underSpout' | 'waiting';
-}
 
 /** A jar of no set size is drawn so much larger than what it takes. */
 const room = 1.1;

@@ -1,32 +1,11 @@
 // What stands where up a column at a moment: the rows of its profile, from the vessel it stands on to its top.
 
+import type { ProfileMoment, ColumnProfileRows } from '../rows/column-profile.js';
 import { strengthFromMoleFraction, type Still, type TrainSolution } from '#lib/index.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import { clock } from '../text/format.js';
 import { readAt, readPlate } from './run-results.js';
 import { stillMoment } from './still-moment.js';
-
-/** One moment: what stands on each stage, the vessel under the column as stage 0. Dry stages are left out. */
-export interface ProfileMoment {
-  /** '1 h 22 min'. */
-  readonly label: string;
-  readonly stage: readonly number[];
-  /** % vol / 100 of the liquid and of the vapour that leaves it, condensed. */
-  readonly liquid: readonly number[];
-  readonly vapour: readonly number[];
-  readonly temperature_K: readonly number[];
-}
-
-export interface ColumnProfileRows {
-  /** The moment in ink, then those in pencil. */
-  readonly moments: readonly ProfileMoment[];
-  readonly stages: number;
-  readonly kind: 'plates' | 'packing';
-  readonly base: 'kettle' | 'doubler';
-  /** Temperatures between which the whole run stands from the first vapour on, K. */
-  readonly range_K: readonly [number, number];
-  readonly units: UnitSystem;
-}
 
 /** Profiles at positions of the run, the first of them now. */
 export function profileRows(

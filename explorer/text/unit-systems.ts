@@ -2,7 +2,7 @@
 // proof is the library's alcoholometry: it is physics and no factor.
 
 import { fromSI, proofFromStrength, strengthFromProof, toSI, type UnitSymbol } from '#lib/index.js';
-import type { FigureUnits, ShownQuantity } from '../figures/figure.js';
+import type { FigureUnits, ShownQuantity } from '../rows/shown.js';
 import { fixed, joined } from './format.js';
 
 export type UnitSystemName = 'metric' | 'us' | 'imperial';

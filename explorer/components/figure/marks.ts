@@ -1,7 +1,8 @@
 // One mark, made once and then updated in place.
 
 import { curveLinear, curveMonotoneX, line } from 'd3-shape';
-import type { Column, Mark } from '../../figures/figure.js';
+import type { Column } from '../../rows/shown.js';
+import type { Mark } from '../../figures/figure.js';
 import { pointShape } from './point-shapes.js';
 import { measureText } from './measure-text.js';
 import { marginGap } from './geometry.js';

@@ -1,6 +1,6 @@
 // The outline of a measured point as an svg path: told apart by form and by filled or open, never by colour.
 
-import type { PointForm } from '../../figures/figure.js';
+import type { PointForm } from '../../rows/shown.js';
 
 /** Half the height of each form, px: so that all look equally large. */
 const half: Readonly<Record<PointForm, number>> = { disc: 3.5, square: 3.1, diamond: 4.4 };

@@ -3,9 +3,9 @@
 
 import { html, LitElement, nothing } from 'lit';
 import type { PropertyDeclarations, PropertyValues, TemplateResult } from 'lit';
-import type { PicturedStill, PictureSize } from '../../figures/still-picture-layout.js';
-import type { StillPicture } from '../../figures/still-picture.js';
-import type { StillMoment } from '../../state/still-moment.js';
+import type { PicturedStill, PictureSize } from '../../figures/still/layout.js';
+import type { StillPicture } from '../../figures/still/picture.js';
+import type { StillMoment } from '../../rows/still-moment.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import { numbersTable } from '../figure/numbers-table.js';
 import { Room } from '../figure/room.js';

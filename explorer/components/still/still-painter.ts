@@ -1,7 +1,7 @@
 // Puts the picture of the still into one svg: what has not changed since the last moment is not touched.
 
-import type { PathMark, StillMark, WordMark } from '../../figures/still-picture-marks.js';
-import type { StillPicture } from '../../figures/still-picture.js';
+import type { PathMark, StillMark, WordMark } from '../../figures/still/marks.js';
+import type { StillPicture } from '../../figures/still/picture.js';
 import { KeyedChildren, setAttributes, setText, svgElement } from '../figure/svg.js';
 
 export class StillPainter {

@@ -3,7 +3,8 @@
 import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
 import '../../components/figure/kp-figure.js';
-import { formulaCurve, type FormulaCurveRows } from '../../figures/formula-curve.js';
+import { formulaCurve } from '../../figures/formula-curve.js';
+import type { FormulaCurveRows } from '../../rows/formula.js';
 import type { Here } from '../entry.js';
 import { numbersAt, type FormulaBook, type Known } from './book.js';
 import type { FormulaData, PlotData } from './data.js';

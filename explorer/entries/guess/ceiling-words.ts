@@ -2,7 +2,7 @@
 // plates, y is strength, % vol / 100.
 
 import { heightAt } from '../../components/guess/gap.js';
-import type { ShownQuantity } from '../../figures/figure.js';
+import type { ShownQuantity } from '../../rows/shown.js';
 import { endOf, goesFar, highest, type Reading } from './reading.js';
 
 /** How far off is off, at the end and on the way. */

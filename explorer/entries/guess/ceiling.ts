@@ -1,7 +1,8 @@
 // The guess of 'Why it stops': how strong the spout is with more and more plates at one reflux ratio.
 
 import { guessFigure } from '../../figures/guess-figure.js';
-import { platesAnswer, strengthByPlates, type StrengthByPlatesRows } from '../../figures/strength-by-plates.js';
+import { platesAnswer, strengthByPlates } from '../../figures/strength-by-plates.js';
+import type { StrengthByPlatesRows } from '../../rows/course.js';
 import { boilingAt, measureOf, untilMeasure, whenFull } from '../../state/course-questions.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
 import type { Question, RunAnswer } from '../../worker/questions.js';

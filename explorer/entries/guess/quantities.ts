@@ -1,7 +1,7 @@
 // Quantities of the guesses that no system of units has: a number of plates, a ratio, minutes.
 
 import { fromSI, toSI } from '#lib/index.js';
-import type { ShownQuantity } from '../../figures/figure.js';
+import type { ShownQuantity } from '../../rows/shown.js';
 import { fixed, joined, trimmed } from '../../text/format.js';
 
 const same = (value: number): number => value;

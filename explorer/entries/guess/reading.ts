@@ -3,7 +3,7 @@
 
 import { gapBetween, heightAt, type Gap, type Line } from '../../components/guess/gap.js';
 import { guessLine, type Point } from '../../components/guess/guess.js';
-import type { ShownQuantity } from '../../figures/figure.js';
+import type { ShownQuantity } from '../../rows/shown.js';
 import { fixed } from '../../text/format.js';
 
 /** A guess that is asked for: its known point, the answer, and how its axes are shown; SI. */

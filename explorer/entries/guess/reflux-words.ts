@@ -2,7 +2,7 @@
 // y is a time, s.
 
 import { heightAt } from '../../components/guess/gap.js';
-import type { ShownQuantity } from '../../figures/figure.js';
+import type { ShownQuantity } from '../../rows/shown.js';
 import { endOf, goesFar, type Reading } from './reading.js';
 
 /** Less than this part of the true rise is flat. */

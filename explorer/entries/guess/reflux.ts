@@ -1,7 +1,8 @@
 // The guess of 'Reflux': how long the first measure of spirit takes at each reflux ratio.
 
 import { guessFigure } from '../../figures/guess-figure.js';
-import { refluxAnswer, refluxPrice, type RefluxPriceRows } from '../../figures/reflux-price.js';
+import { refluxAnswer, refluxPrice } from '../../figures/reflux-price.js';
+import type { RefluxPriceRows } from '../../rows/course.js';
 import { boilingAt, measureOf, untilMeasure, whenFull } from '../../state/course-questions.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
 import type { Scenario } from '../../state/scenario.js';

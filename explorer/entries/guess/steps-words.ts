@@ -2,7 +2,7 @@
 // y is strength, % vol / 100.
 
 import { heightAt } from '../../components/guess/gap.js';
-import type { ShownQuantity } from '../../figures/figure.js';
+import type { ShownQuantity } from '../../rows/shown.js';
 import { overTheCeiling } from './ceiling-words.js';
 import { endOf, goesFar, highest, type Reading } from './reading.js';
 

@@ -1,7 +1,8 @@
 // The guess of 'One plate more': how strong is what rises from each ideal plate, everything sent back.
 
 import { guessFigure } from '../../figures/guess-figure.js';
-import { platesAnswer, strengthByPlates, type StrengthByPlatesRows } from '../../figures/strength-by-plates.js';
+import { platesAnswer, strengthByPlates } from '../../figures/strength-by-plates.js';
+import type { StrengthByPlatesRows } from '../../rows/course.js';
 import { boilingAt } from '../../state/course-questions.js';
 import { ladderOf } from '../../state/course-rows.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';

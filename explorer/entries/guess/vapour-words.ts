@@ -2,7 +2,7 @@
 // strengths, % vol / 100.
 
 import { heightAt } from '../../components/guess/gap.js';
-import type { ShownQuantity } from '../../figures/figure.js';
+import type { ShownQuantity } from '../../rows/shown.js';
 import { goesFar, type Reading } from './reading.js';
 
 /** How far under the diagonal counts as under it, and where it is looked for. */

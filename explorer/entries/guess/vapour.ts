@@ -1,7 +1,8 @@
 // The guess of 'What boils': how strong is what rises from a liquid of each strength.
 
 import { guessFigure } from '../../figures/guess-figure.js';
-import { vapourOverLiquid, type OverTheLiquidRows } from '../../figures/vapour-over-liquid.js';
+import { vapourOverLiquid } from '../../figures/vapour-over-liquid.js';
+import type { OverTheLiquidRows } from '../../rows/course.js';
 import { boilingAt } from '../../state/course-questions.js';
 import { overLiquidRows } from '../../state/course-rows.js';
 import type { EquilibriumQuestion } from '../../worker/questions.js';

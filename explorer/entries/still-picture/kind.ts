@@ -2,7 +2,7 @@
 
 import { html } from 'lit';
 import '../../components/still/kp-still.js';
-import { stillPicture } from '../../figures/still-picture.js';
+import { stillPicture } from '../../figures/still/picture.js';
 import { remembered } from '../../state/memo.js';
 import { cursorPosition, timeCursor } from '../../state/run-cursor.js';
 import { runSheetIn, sheetQuestion } from '../../state/run-sheet.js';

@@ -7,13 +7,9 @@ import { boilingDiagram } from '../../../explorer/figures/boiling-diagram.js';
 import type { Figure } from '../../../explorer/figures/figure.js';
 import { lastCorner } from '../../../explorer/figures/last-corner.js';
 import { modelsOver, vapourPointsOver } from '../../../explorer/figures/laid-over.js';
-import type {
-  BoilingDiagramRows,
-  DriftRows,
-  RunHistoryRows,
-  StaircaseDiagramRows,
-  StrengthByStillRows,
-} from '../../../explorer/figures/rows.js';
+import type { BoilingDiagramRows, StaircaseDiagramRows } from '../../../explorer/rows/equilibrium.js';
+import type { DriftRows } from '../../../explorer/rows/drift.js';
+import type { RunHistoryRows, StrengthByStillRows } from '../../../explorer/rows/run.js';
 import { runHistory } from '../../../explorer/figures/run-history.js';
 import { strengthByStill } from '../../../explorer/figures/strength-by-still.js';
 import { xyDiagram } from '../../../explorer/figures/xy-diagram.js';

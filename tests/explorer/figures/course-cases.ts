@@ -2,10 +2,14 @@
 
 import { guessFigure } from '../../../explorer/figures/guess-figure.js';
 import { overTheLiquid } from '../../../explorer/figures/over-the-liquid.js';
-import { refluxPrice, type RefluxPriceRows } from '../../../explorer/figures/reflux-price.js';
-import { strengthByPlates, type StrengthByPlatesRows } from '../../../explorer/figures/strength-by-plates.js';
-import { strengthCorner, strengthSteps, type StrengthStepsRows } from '../../../explorer/figures/strength-steps.js';
-import { vapourOverLiquid, type OverTheLiquidRows } from '../../../explorer/figures/vapour-over-liquid.js';
+import { refluxPrice } from '../../../explorer/figures/reflux-price.js';
+import type { RefluxPriceRows } from '../../../explorer/rows/course.js';
+import { strengthByPlates } from '../../../explorer/figures/strength-by-plates.js';
+import type { StrengthByPlatesRows } from '../../../explorer/rows/course.js';
+import { strengthCorner, strengthSteps } from '../../../explorer/figures/strength-steps.js';
+import type { StrengthStepsRows } from '../../../explorer/rows/course.js';
+import { vapourOverLiquid } from '../../../explorer/figures/vapour-over-liquid.js';
+import type { OverTheLiquidRows } from '../../../explorer/rows/course.js';
 import { minutes, plates } from '../../../explorer/entries/guess/quantities.js';
 import { azeotrope, curve, inventedStrength, staircase, units } from './invented-rows.js';
 

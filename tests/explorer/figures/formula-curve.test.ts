@@ -1,7 +1,8 @@
 // The figure of a formula: pieces where there is a value, gaps where there is none, a dot where the page stands.
 
 import { describe, expect, it } from 'vitest';
-import { formulaCurve, type FormulaCurveRows } from '../../../explorer/figures/formula-curve.js';
+import { formulaCurve } from '../../../explorer/figures/formula-curve.js';
+import type { FormulaCurveRows } from '../../../explorer/rows/formula.js';
 import type { Drawing, FigureSize } from '../../../explorer/figures/figure.js';
 
 const size: FigureSize = { width: 608, layout: 'wide' };

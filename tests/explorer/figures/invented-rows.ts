@@ -1,7 +1,8 @@
 // Rows for looking at figures and testing them: an invented mixture and an invented still, near enough
 // to the real ones in shape and made without the library. Nothing here is a result.
 
-import type { AzeotropeRow, CurveRows, NamedRun, RunRows, StaircaseRows } from '../../../explorer/figures/rows.js';
+import type { AzeotropeRow, CurveRows, StaircaseRows } from '../../../explorer/rows/equilibrium.js';
+import type { NamedRun, RunRows } from '../../../explorer/rows/run.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
 
 export const units = unitSystems.metric;

@@ -6,7 +6,7 @@ import { boilingDiagram } from '../../../explorer/figures/boiling-diagram.js';
 import type { Drawing, FigureSize, Mark } from '../../../explorer/figures/figure.js';
 import { lastCorner } from '../../../explorer/figures/last-corner.js';
 import { boilingPointsOver, modelsOver, vapourPointsOver } from '../../../explorer/figures/laid-over.js';
-import type { ModelRows } from '../../../explorer/figures/rows.js';
+import type { ModelRows } from '../../../explorer/rows/equilibrium.js';
 import { xyDiagram } from '../../../explorer/figures/xy-diagram.js';
 import { measuredAzeotropeRows, measuredRows } from '../../../explorer/state/measured-rows.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';

@@ -1,7 +1,7 @@
 // Profiles up a column from invented rows: now, and an hour before.
 
 import { columnStrength, columnTemperature } from '../../../explorer/figures/column-profile.js';
-import type { ColumnProfileRows, ProfileMoment } from '../../../explorer/state/still-profile.js';
+import type { ColumnProfileRows, ProfileMoment } from '../../../explorer/rows/column-profile.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
 
 function moment(label: string, steep: number): ProfileMoment {

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { stillMoment } from '../../../explorer/state/still-moment.js';
-import type { StillMoment } from '../../../explorer/state/still-moment.js';
+import type { StillMoment } from '../../../explorer/rows/still-moment.js';
 import { profileRows } from '../../../explorer/state/still-profile.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
 import { bench, packed, potAndDoubler, stillCases, twelvePlates, twoDoublers } from '../still-cases.js';

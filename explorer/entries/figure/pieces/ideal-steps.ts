@@ -2,7 +2,7 @@
 // points, other models and Raoult's law where they are wanted.
 
 import { nothing } from 'lit';
-import type { StaircaseDiagramRows } from '../../../figures/rows.js';
+import type { StaircaseDiagramRows } from '../../../rows/equilibrium.js';
 import { lastCorner } from '../../../figures/last-corner.js';
 import { xyDiagram } from '../../../figures/xy-diagram.js';
 import { curveRows, idealStairRows } from '../../../state/equilibrium-rows.js';

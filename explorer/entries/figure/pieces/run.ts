@@ -2,7 +2,7 @@
 
 import { html } from 'lit';
 import { runHistory } from '../../../figures/run-history.js';
-import type { NamedRun, RunHistoryRows } from '../../../figures/rows.js';
+import type { NamedRun, RunHistoryRows } from '../../../rows/run.js';
 import { invented } from '../../../state/derive.js';
 import { azeotropeRow } from '../../../state/equilibrium-rows.js';
 import { remembered } from '../../../state/memo.js';

@@ -1,7 +1,8 @@
 // The run of the page's run sheet along the clock: strengths, temperatures, what runs and what it takes, with the steps under brackets.
 
 import { fromSI, type Limit, type TrainSolution, type TrainStep } from '#lib/index.js';
-import { timeline, type TimelineRows } from '../../../figures/timeline.js';
+import { timeline } from '../../../figures/timeline.js';
+import type { TimelineRows } from '../../../rows/timeline.js';
 import { remembered } from '../../../state/memo.js';
 import { cursorX, timeCursor } from '../../../state/run-cursor.js';
 import { withJumps } from '../../../state/step-jumps.js';

@@ -11,7 +11,8 @@ import '../../../../explorer/styles/words.css';
 import '../../../../explorer/components/guess/kp-guess.js';
 import type { GuessState, KpGuess } from '../../../../explorer/components/guess/kp-guess.js';
 import { guessFigure } from '../../../../explorer/figures/guess-figure.js';
-import { strengthByPlates, type StrengthByPlatesRows } from '../../../../explorer/figures/strength-by-plates.js';
+import { strengthByPlates } from '../../../../explorer/figures/strength-by-plates.js';
+import type { StrengthByPlatesRows } from '../../../../explorer/rows/course.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
 
 const units = unitSystems.metric;

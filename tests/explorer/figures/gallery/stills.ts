@@ -6,7 +6,7 @@ import '../../../../explorer/styles/still.css';
 import '../../../../explorer/styles/words.css';
 import '../../../../explorer/components/still/kp-still.js';
 import { columnStrength, columnTemperature } from '../../../../explorer/figures/column-profile.js';
-import { stillPicture } from '../../../../explorer/figures/still-picture.js';
+import { stillPicture } from '../../../../explorer/figures/still/picture.js';
 import { profileRows } from '../../../../explorer/state/still-profile.js';
 import { stillMoment } from '../../../../explorer/state/still-moment.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';

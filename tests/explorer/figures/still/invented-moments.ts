@@ -1,8 +1,8 @@
 // Moments of stills for looking at the picture and testing it, made without the library. Nothing here is a result.
 
-import type { PicturedStill } from '../../../../explorer/figures/still-picture-layout.js';
-import type { JarMoment } from '../../../../explorer/state/still-jars.js';
-import type { Flow, PartMoment, StageMoment, StillMoment } from '../../../../explorer/state/still-moment.js';
+import type { PicturedStill } from '../../../../explorer/figures/still/layout.js';
+import type { JarMoment } from '../../../../explorer/rows/still-moment.js';
+import type { Flow, PartMoment, StageMoment, StillMoment } from '../../../../explorer/rows/still-moment.js';
 import { doubler, packedStill, platedStill, pot } from '../../../support/train-problems.js';
 
 export function flow(share: number, passed = 0.25): Flow {

@@ -9,7 +9,7 @@ import '../../../../explorer/styles/figure-words.css';
 import '../../../../explorer/components/still/kp-still.js';
 import type { KpStill } from '../../../../explorer/components/still/kp-still.js';
 import { StillPainter } from '../../../../explorer/components/still/still-painter.js';
-import { stillPicture } from '../../../../explorer/figures/still-picture.js';
+import { stillPicture } from '../../../../explorer/figures/still/picture.js';
 import { stillMoment } from '../../../../explorer/state/still-moment.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
 import { potAndDoubler, twelvePlates } from '../../still-cases.js';

@@ -2,12 +2,12 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PathMark, WordMark } from '../../../../explorer/figures/still-picture-marks.js';
-import { stillLayout } from '../../../../explorer/figures/still-picture-layout.js';
-import type { PictureSize } from '../../../../explorer/figures/still-picture-layout.js';
-import { stillPicture } from '../../../../explorer/figures/still-picture.js';
-import type { StillPicture } from '../../../../explorer/figures/still-picture.js';
-import type { StillMoment } from '../../../../explorer/state/still-moment.js';
+import type { PathMark, WordMark } from '../../../../explorer/figures/still/marks.js';
+import { stillLayout } from '../../../../explorer/figures/still/layout.js';
+import type { PictureSize } from '../../../../explorer/figures/still/layout.js';
+import { stillPicture } from '../../../../explorer/figures/still/picture.js';
+import type { StillPicture } from '../../../../explorer/figures/still/picture.js';
+import type { StillMoment } from '../../../../explorer/rows/still-moment.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
 import { doubler, platedStill, pot } from '../../../support/train-problems.js';
 import {

@@ -1,6 +1,6 @@
 // The marks of the picture of the still, and streams drawn as dashes whose place follows what has passed.
 
-import type { Flow } from '../state/still-moment.js';
+import type { Flow } from '../../rows/still-moment.js';
 
 /** How a path is drawn; style sheets know these names. */
 export type PathLook =

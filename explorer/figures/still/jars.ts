@@ -1,11 +1,11 @@
 // The jars of the picture of the still: one under the spout, those filled before it in a row to its right, to scale.
 
-import type { JarMoment } from '../state/still-jars.js';
-import type { StillMoment } from '../state/still-moment.js';
-import { jarSize, signs } from './still-picture-layout.js';
-import type { StillLayout } from './still-picture-layout.js';
-import { line, path, px, streamMark } from './still-picture-marks.js';
-import type { StillMark } from './still-picture-marks.js';
+import type { JarMoment } from '../../rows/still-moment.js';
+import type { StillMoment } from '../../rows/still-moment.js';
+import { jarSize, signs } from './layout.js';
+import type { StillLayout } from './layout.js';
+import { line, path, px, streamMark } from './marks.js';
+import type { StillMark } from './marks.js';
 
 export interface PlacedJar {
   readonly jar: JarMoment;

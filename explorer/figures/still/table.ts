@@ -1,11 +1,11 @@
 // The numbers of the picture of the still as a table: every part from the kettle up, then spout and jars.
 
-import { clock, fixed } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { PartMoment, StillMoment } from '../state/still-moment.js';
-import type { DataTable } from './figure.js';
-import type { PicturedStill } from './still-picture-layout.js';
-import { vesselName } from './still-picture-words.js';
+import { clock, fixed } from '../../text/format.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { PartMoment, StillMoment } from '../../rows/still-moment.js';
+import type { DataTable } from '../figure.js';
+import type { PicturedStill } from './layout.js';
+import { vesselName } from './words.js';
 
 /** A row before what it leaves out is filled with nothing. */
 interface Row {

@@ -1,14 +1,14 @@
 // Words of the picture of the still that stand in lines under it where there is no room beside the parts; and the pieces
 // of words that both ways share.
 
-import { joined } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { PartMoment, StillMoment } from '../state/still-moment.js';
-import { placedJars } from './still-picture-jars.js';
-import type { PicturedStill, PictureSize, StillLayout } from './still-picture-layout.js';
-import { said, words } from './still-picture-marks.js';
-import type { StillMark, WordMark } from './still-picture-marks.js';
-import { strengthOrNone, vesselName } from './still-picture-words.js';
+import { joined } from '../../text/format.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { PartMoment, StillMoment } from '../../rows/still-moment.js';
+import { placedJars } from './jars.js';
+import type { PicturedStill, PictureSize, StillLayout } from './layout.js';
+import { said, words } from './marks.js';
+import type { StillMark, WordMark } from './marks.js';
+import { strengthOrNone, vesselName } from './words.js';
 
 type Parts = WordMark['parts'];
 type Part = Parts[number];

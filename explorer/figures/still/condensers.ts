@@ -1,10 +1,10 @@
 // Head, condensers and spout of the picture of the still: drawn by sign, their streams by what flows.
 
-import type { StillMoment } from '../state/still-moment.js';
-import { helmetHeight, signs } from './still-picture-layout.js';
-import type { PicturedStill, StillLayout } from './still-picture-layout.js';
-import { box, line, path, px, streamMark, risingVapour, placesAcross } from './still-picture-marks.js';
-import type { At, StillMark } from './still-picture-marks.js';
+import type { StillMoment } from '../../rows/still-moment.js';
+import { helmetHeight, signs } from './layout.js';
+import type { PicturedStill, StillLayout } from './layout.js';
+import { box, line, path, px, streamMark, risingVapour, placesAcross } from './marks.js';
+import type { At, StillMark } from './marks.js';
 
 export function condenserMarks(still: PicturedStill, moment: StillMoment, layout: StillLayout): StillMark[] {
   const { kind } = still.refluxCondenser;

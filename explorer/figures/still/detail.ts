@@ -2,14 +2,14 @@
 // what rises through it, what comes down to it and leaves it. To a scale of its own, which is named.
 
 import type { Still } from '#lib/index.js';
-import { fixed } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { StillMoment } from '../state/still-moment.js';
-import { fallingDrops } from './still-picture-column.js';
-import type { PicturedStill, StillLayout } from './still-picture-layout.js';
-import { box, line, path, placesAcross, px, risingVapour, said, words } from './still-picture-marks.js';
-import type { StillMark } from './still-picture-marks.js';
-import { strengthOrNone } from './still-picture-words.js';
+import { fixed } from '../../text/format.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { StillMoment } from '../../rows/still-moment.js';
+import { fallingDrops } from './column.js';
+import type { PicturedStill, StillLayout } from './layout.js';
+import { box, line, path, placesAcross, px, risingVapour, said, words } from './marks.js';
+import type { StillMark } from './marks.js';
+import { strengthOrNone } from './words.js';
 
 type Plated = Extract<Still['column'], { readonly kind: 'plates' }>;
 

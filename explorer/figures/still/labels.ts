@@ -1,15 +1,15 @@
 // Words of the picture of the still: each beside what it names, numbers in ink; and its title and scale.
 
-import { clock, fixed, joined } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { StillMoment, VesselMoment } from '../state/still-moment.js';
-import { stageHeight } from './still-picture-column.js';
-import { placedJars } from './still-picture-jars.js';
-import type { PicturedStill, StillLayout } from './still-picture-layout.js';
-import { line, path, px, said, words } from './still-picture-marks.js';
-import type { StillMark } from './still-picture-marks.js';
-import { jarsPart, jarWords, listWords, spoutParts, stageName, threeStages } from './still-picture-list.js';
-import { reflux, strengthOrNone, vesselName } from './still-picture-words.js';
+import { clock, fixed, joined } from '../../text/format.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { StillMoment, VesselMoment } from '../../rows/still-moment.js';
+import { stageHeight } from './column.js';
+import { placedJars } from './jars.js';
+import type { PicturedStill, StillLayout } from './layout.js';
+import { line, path, px, said, words } from './marks.js';
+import type { StillMark } from './marks.js';
+import { jarsPart, jarWords, listWords, spoutParts, stageName, threeStages } from './list.js';
+import { reflux, strengthOrNone, vesselName } from './words.js';
 
 export function titleMarks({ time_s }: StillMoment): StillMark[] {
   const parts = [said('The still', 'print', true), said(`, ${clock(time_s)} after the start`, 'soft')];

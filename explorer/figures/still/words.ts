@@ -1,9 +1,9 @@
 // What the picture of the still says in words: its sentence, its warnings, its note, its table.
 
-import { clock, fixed, joined } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { PartMoment, StillMoment } from '../state/still-moment.js';
-import type { PicturedStill, StillLayout } from './still-picture-layout.js';
+import { clock, fixed, joined } from '../../text/format.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { PartMoment, StillMoment } from '../../rows/still-moment.js';
+import type { PicturedStill, StillLayout } from './layout.js';
 
 /** '5.3 % vol', or that there is nothing to measure. */
 export function strengthOrNone(strength: number | null, units: UnitSystem): string {

@@ -1,11 +1,11 @@
 // Where the parts of the picture of the still stand, px. One scale for everything that has a size in the data: vessels,
 // column, jars; it is the largest at which all of it fits. Pipes, heads and condensers have no size in the data and are drawn by sign.
 
-import type { JarMoment } from '../state/still-jars.js';
+import type { JarMoment } from '../../rows/still-moment.js';
 import type { Still } from '#lib/index.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import { placed, title } from './still-picture-place.js';
-import type { Placed } from './still-picture-place.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import { placed, title } from './place.js';
+import type { Placed } from './place.js';
 
 /** What of a still is drawn: all but what it is made of and loses. */
 export type PicturedStill = Pick<Still, 'kettle' | 'doublers' | 'column' | 'refluxCondenser'>;

@@ -1,9 +1,9 @@
 // Where the parts of the picture of the still stand at a given scale, and how much room that takes. What has a size in the
 // data follows the scale; pipes, heads, condensers and words keep their px.
 
-import type { UnitSystem } from '../text/unit-systems.js';
-import { helmetHeight, jarSize, signs } from './still-picture-layout.js';
-import type { PicturedStill, PictureSize, StillLayout, VesselPlace, WordsMode } from './still-picture-layout.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import { helmetHeight, jarSize, signs } from './layout.js';
+import type { PicturedStill, PictureSize, StillLayout, VesselPlace, WordsMode } from './layout.js';
 
 export interface Wanted {
   readonly still: PicturedStill;

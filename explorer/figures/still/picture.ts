@@ -1,20 +1,20 @@
 // The still as it stands at one moment: a plain line drawing to scale. Print is the equipment, ink what is in it and
 // what moves, red what must not be. A pure function from a record to marks; nothing moves unless the moment does.
 
-import type { Flow, PartMoment, StillMoment } from '../state/still-moment.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { DataTable } from './figure.js';
-import { columnMarks } from './still-picture-column.js';
-import { condenserMarks } from './still-picture-condensers.js';
-import { detailMarks } from './still-picture-detail.js';
-import { jarMarks } from './still-picture-jars.js';
-import { stillLayout } from './still-picture-layout.js';
-import type { PicturedStill, PictureSize } from './still-picture-layout.js';
-import type { StillMark } from './still-picture-marks.js';
-import { stillTable } from './still-picture-table.js';
-import { describeStill, stillNote, warnings } from './still-picture-words.js';
-import { scaleBar, titleMarks, wordMarks } from './still-picture-labels.js';
-import { vesselMarks } from './still-picture-vessels.js';
+import type { Flow, PartMoment, StillMoment } from '../../rows/still-moment.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { DataTable } from '../figure.js';
+import { columnMarks } from './column.js';
+import { condenserMarks } from './condensers.js';
+import { detailMarks } from './detail.js';
+import { jarMarks } from './jars.js';
+import { stillLayout } from './layout.js';
+import type { PicturedStill, PictureSize } from './layout.js';
+import type { StillMark } from './marks.js';
+import { stillTable } from './table.js';
+import { describeStill, stillNote, warnings } from './words.js';
+import { scaleBar, titleMarks, wordMarks } from './labels.js';
+import { vesselMarks } from './vessels.js';
 
 export interface StillPicture {
   /** One sentence with its numbers, for those who cannot see it. */

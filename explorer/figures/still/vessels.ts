@@ -1,10 +1,10 @@
 // Kettle and doublers of the picture of the still: walls, liquid to its level, heating surface, dip pipes and drains.
 
-import type { DoublerMoment, StillMoment, VesselMoment } from '../state/still-moment.js';
-import type { PicturedStill, StillLayout, VesselPlace } from './still-picture-layout.js';
-import { signs } from './still-picture-layout.js';
-import { box, line, path, placesAcross, px, risingVapour, streamMark } from './still-picture-marks.js';
-import type { At, StillMark } from './still-picture-marks.js';
+import type { DoublerMoment, StillMoment, VesselMoment } from '../../rows/still-moment.js';
+import type { PicturedStill, StillLayout, VesselPlace } from './layout.js';
+import { signs } from './layout.js';
+import { box, line, path, placesAcross, px, risingVapour, streamMark } from './marks.js';
+import type { At, StillMark } from './marks.js';
 
 /** Vapour above the liquid: px between dashes across. */
 const apart = 17;

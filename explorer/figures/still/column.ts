@@ -1,9 +1,9 @@
 // Plates or packing of the picture of the still: what stands on each plate, what rises between them, what runs down.
 
-import type { Flow, StageMoment, StillMoment } from '../state/still-moment.js';
-import type { ColumnPlace, PicturedStill, StillLayout } from './still-picture-layout.js';
-import { box, line, path, placesAcross, px, risingVapour, streamMark } from './still-picture-marks.js';
-import type { StillMark } from './still-picture-marks.js';
+import type { Flow, StageMoment, StillMoment } from '../../rows/still-moment.js';
+import type { ColumnPlace, PicturedStill, StillLayout } from './layout.js';
+import { box, line, path, placesAcross, px, risingVapour, streamMark } from './marks.js';
+import type { StillMark } from './marks.js';
 
 /** Open end of a plate, where liquid runs down to the next, px. */
 const downcomer = 4;

@@ -23,7 +23,7 @@ export const runSheet = anyKind<SheetData, SheetAsks>({
   check: () => good({}),
   label: () => 'run sheet',
   asks: (_data, scenario, common) => sheetAsks(scenario, common),
-  cautions: () => ['spout', 'kettle'],
+  cautions: () => ['heating', 'spout', 'kettle'],
   view: (here) =>
     html`<kp-run-sheet
         .sheet=${runSheetIn(here.common)}

@@ -7,10 +7,8 @@ import { remembered } from '../../state/memo.js';
 import { cursorPosition, timeCursor } from '../../state/run-cursor.js';
 import { runSheetIn, sheetQuestion } from '../../state/run-sheet.js';
 import { stillMoment } from '../../state/still-moment.js';
-import { stillCautions } from '../../text/still-cautions.js';
 import { anyKind, good, type Here } from '../entry.js';
 import { sheetAsks, sheetRun, type SheetAsks } from '../run-sheet/asks.js';
-import { caution } from '../words.js';
 
 type PictureData = Record<string, never>;
 type Pictured = Here<PictureData, SheetAsks>;
@@ -25,7 +23,7 @@ export const stillPictureKind = anyKind<PictureData, SheetAsks>({
   check: () => good({}),
   label: () => 'picture of the still',
   asks: (_data, scenario, common) => sheetAsks(scenario, common),
-  cautions: () => ['kettle'],
+  cautions: () => ['kettle', 'cooling'],
   view: (here) => {
     const drawn = pictured(here);
     if (drawn === null) return html`<div class="figure-to-come"></div>`;
@@ -37,7 +35,6 @@ export const stillPictureKind = anyKind<PictureData, SheetAsks>({
       .units=${here.units}
     ></kp-still>`;
   },
-  notes: () => caution(stillCautions.cooling),
   words: (here) => {
     const drawn = pictured(here);
     if (drawn === null) return '';

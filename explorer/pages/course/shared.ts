@@ -11,10 +11,10 @@ import type { EquilibriumAnswer, RunAnswer, RunQuestion } from '../../worker/que
 import { fixed } from '../../text/format.js';
 
 export const kettleCaution =
-  'A kettle at the boil scalds and its vapour lights. Keep flame away, let fresh air in, never close a heated still, and never let it run below its heating surface. Local codes and the maker’s instructions come first.';
+  'A kettle at the boil scalds and its vapour lights. Keep flame away, let fresh air in, never close a heated still, never open a boiling one, never leave it alone, and never let it run below its heating surface. Local codes, the maker’s instructions and licensed practice come first.';
 
 export const spoutCaution =
-  'Vapour at the spout is heavier than air and lights. Catch spirit away from flame, keep the way from the kettle to the open air free, and let air in as the still cools. Local codes, the maker’s instructions and licensed practice come first.';
+  'Vapour at the spout is heavier than air and lights. Catch spirit away from flame, keep the way from the kettle to the open air free, turn the heat off at once if the cooling water fails, and see that a vent lets air in by itself as the still cools. Local codes, the maker’s instructions and licensed practice come first.';
 
 /** Where the equilibrium comes from. */
 export function modelSource({ model }: EquilibriumAnswer): string {

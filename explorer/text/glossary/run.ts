@@ -5,18 +5,31 @@ import type { Term } from './term.js';
 export const run: readonly Term[] = [
   { name: 'charge', also: ['charges'], means: 'What is filled into the kettle for one run.' },
   { name: 'wash', means: 'Fermented liquid before it is distilled, most often between 5 and 12 % vol.' },
-  { name: 'run', also: ['runs'], means: 'One charge boiled from the first vapour to the moment you stop.' },
+  { name: 'run', also: ['runs'], means: 'One charge distilled: from lighting up to the moment you stop.' },
   {
     name: 'strip',
     also: ['stripping'],
     means: 'A quick first run that takes the alcohol out of the wash without parting it finely.',
   },
   { name: 'low wines', means: 'What a strip brings over: weak spirit that becomes the charge of the next run.' },
-  { name: 'feints', means: 'What was cut off before and after the hearts and is kept for a later charge.' },
-  { name: 'foreshots', means: 'The very first spirit of a run, set apart.' },
-  { name: 'heads', means: 'Spirit after the foreshots, sharp with what boils off early; not kept as product.' },
+  {
+    name: 'feints',
+    means: 'In whisky distilling the tails; in other trades heads and tails together. Kept for a later charge.',
+  },
+  {
+    name: 'foreshots',
+    means: 'The very first spirit of a run, set apart; in whisky distilling all that comes before the hearts.',
+  },
+  {
+    name: 'heads',
+    means:
+      'What comes before the hearts, with what leaves the liquid more readily than alcohol does; not kept as product.',
+  },
   { name: 'hearts', means: 'The part of a run that is kept as product.' },
-  { name: 'tails', means: 'The weak end of a run, after the hearts, with what boils off late.' },
+  {
+    name: 'tails',
+    means: 'The weak end of a run, after the hearts: little alcohol, and what leaves the liquid less readily than it.',
+  },
   {
     name: 'cut',
     also: ['cuts'],
@@ -26,14 +39,33 @@ export const run: readonly Term[] = [
   {
     name: 'reflux ratio',
     also: ['ratio'],
-    means: 'Parts sent back for each part kept: at 3 : 1, four parts are boiled for one that you keep.',
+    means:
+      'Parts sent back for each part kept, 3 : 1. Some count what is sent back against what rises: there it is 3 : 4.',
   },
   {
     name: 'total reflux',
     also: ['everything sent back'],
     means: 'Everything that condenses is sent back and nothing is kept: the strongest a column can be, and no product.',
   },
-  { name: 'boil-up', means: 'How much vapour the kettle raises in a given time; it follows from the heat.' },
+  {
+    name: 'boil-up',
+    means:
+      'The vapour a kettle raises in a given time, by the heat less what its walls lose and what warms the charge.',
+  },
+  {
+    name: 'puking',
+    also: ['pukes', 'boil-over'],
+    means: 'Wash thrown over into the condenser, by froth or a kettle filled too high. Turn the heat down at once.',
+  },
+  {
+    name: 'suck-back',
+    means: 'Liquid of a doubler or a receiver drawn back into a cooling kettle, because no air got in.',
+  },
+  {
+    name: 'spent wash',
+    also: ['pot ale', 'stillage'],
+    means: 'What stays in the kettle after a strip: next to no alcohol, and scalding hot.',
+  },
   {
     name: 'head temperature',
     means: 'What the thermometer at the head reads: the boil of what is there, so a clue to its strength.',

@@ -21,7 +21,7 @@ export const still: readonly Term[] = [
   {
     name: 'column',
     also: ['columns'],
-    means: 'A pipe over the kettle in which plates stand, so that rising vapour meets liquid running down.',
+    means: 'A pipe over the kettle with plates or a packing in it, where rising vapour meets liquid running down.',
   },
   {
     name: 'plate',
@@ -30,8 +30,23 @@ export const still: readonly Term[] = [
   },
   {
     name: 'doubler',
-    also: ['doublers', 'thumper'],
+    also: ['doublers'],
     means: 'A second vessel between kettle and condenser whose liquid is boiled by the vapour of the first.',
+  },
+  {
+    name: 'thumper',
+    also: ['thumpers'],
+    means: 'Another word for a doubler, after the knocking of vapour in its cold liquid.',
+  },
+  {
+    name: 'packing',
+    also: ['packings', 'packed'],
+    means:
+      'Rings, saddles, mesh or sheet that fill a column: liquid spreads over them and meets the vapour all the way.',
+  },
+  {
+    name: 'HETP',
+    means: 'The height of a packing that does the work of one ideal plate; the smaller, the better.',
   },
   {
     name: 'head',
@@ -40,14 +55,26 @@ export const still: readonly Term[] = [
   },
   { name: 'spout', means: 'Where the condensed spirit runs out, and where its strength is read.' },
   {
+    name: 'parrot',
+    also: ['parrots'],
+    means:
+      'A small vessel under the spout in which a hydrometer floats; it shows a mean of what ran in last, and lags.',
+  },
+  {
     name: 'condenser',
     also: ['condensers'],
     means: 'Cools vapour until it is liquid; its way to the open air must stay free.',
   },
   {
     name: 'reflux condenser',
-    also: ['dephlegmator'],
-    means: 'A cooler at the head that turns part of the vapour back into liquid and sends it down the plates.',
+    also: ['reflux condensers'],
+    means: 'A cooler at the head whose liquid goes back down the plates: all of it, or a share.',
+  },
+  {
+    name: 'dephlegmator',
+    also: ['dephlegmators', 'partial condenser'],
+    means:
+      'A reflux condenser that takes a part of the vapour only; the rest goes on, stronger, to the product condenser.',
   },
   {
     name: 'jar',
@@ -70,6 +97,15 @@ export const still: readonly Term[] = [
   {
     name: 'flooding',
     means: 'So much vapour that liquid can no longer run down: the column fills and stops parting anything.',
+  },
+  {
+    name: 'entrainment',
+    also: ['carry-over'],
+    means: 'Droplets that fast vapour carries up to the plate above; they undo part of what the plates have done.',
+  },
+  {
+    name: 'turndown',
+    means: 'The most vapour plates can work with over the least: how far you can turn the heat down.',
   },
   { name: 'weeping', means: 'So little vapour that liquid drips through the holes of a plate instead of crossing it.' },
 ];

@@ -25,8 +25,11 @@ export const strength: readonly Term[] = [
   },
   {
     name: 'pure alcohol',
-    also: ['LPA'],
     means: 'The alcohol in a liquid as if it stood alone: 10 litres at 40 % vol hold 4 litres.',
+  },
+  {
+    name: 'LPA',
+    means: 'Litres of pure alcohol: litres times strength, both at 20 °C; what accounts and duty are kept in.',
   },
   {
     name: 'hydrometer',

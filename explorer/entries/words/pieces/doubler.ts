@@ -6,15 +6,9 @@ import { remembered } from '../../../state/memo.js';
 import { percent } from '../../../text/format.js';
 import type { Piece } from '../../pieces.js';
 import { doublerNumbers, firstWords, laterWords, retortWords } from '../../the-doubler.js';
-import { caution, source } from '../../words.js';
+import { source } from '../../words.js';
 
 const numbers = remembered(doublerNumbers);
-
-const doublerCaution = caution(
-  html`While the kettle cools it draws: with no air let in it sucks the doubler’s liquid back through the pipe, or caves
-  in. Let air in before the heat goes off. Never close a still, and keep its safety valves free. Follow local codes and
-  the maker’s instructions.`,
-);
 
 const inventedNote = html`<p>
   Charge and still are invented: upright vessels of bare metal, the kettle a third larger than its charge, the doubler
@@ -37,9 +31,9 @@ const retortSource = source(html`Edwards’ figures as quoted by F. H. Smith, Vo
 
 export const doublerFirst: Piece<DoublerQuestions> = {
   asks: doublerQuestions,
-  cautions: ['spout'],
+  cautions: ['cooling', 'heating', 'spout'],
   view: ({ units, specs }, now) => [firstWords(now, numbers(now), units, specs), laterWords(now, numbers(now), units)],
-  notes: () => [inventedNote, modelNote, doublerCaution],
+  notes: () => [inventedNote, modelNote],
 };
 
 export const retorts: Piece<DoublerQuestions> = {

@@ -27,7 +27,7 @@ const WATER_RISE_K = 30;
 
 export const limitsInWords: Piece<SheetAsks> = {
   asks: sheetAsks,
-  cautions: ['kettle', 'spout'],
+  cautions: ['heating', 'kettle', 'spout'],
   view: ({ units, common }, now) =>
     html`${saidLimits(now.answers.sheetRun.limits)} ${couldTake(now, sectionOf(now.scenario, common), units)}
     ${gaugeOff(now, units)}`,

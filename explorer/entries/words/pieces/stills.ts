@@ -18,7 +18,7 @@ const tail = 'times the pot’s heat.';
 
 export const recovered: Piece<StillsQuestions> = {
   asks: stillsAsks,
-  cautions: ['spout'],
+  cautions: ['spout', 'heating'],
   view: ({ units }, now) => words.recoveredWords(now, results(now), units),
   notes: ({ units }, now) =>
     html`<p>

@@ -36,6 +36,28 @@ const noModuleLet = {
   message: 'The library keeps no state between calls: no module-level let.',
 };
 
+// Time limits are there against hanging, and there is one home for them: tests/support/patience.ts.
+const noClocks = [
+  {
+    selector: 'CallExpression[callee.name=/^(setTimeout|setInterval)$/]',
+    message: 'A test waits for what happens, not for a clock: until(…), expect.poll, settled() or turn().',
+  },
+  {
+    selector:
+      'CallExpression[callee.property.name=/^(waitUntil|waitFor|waitForTimeout|setTimeout)$/]:matches([callee.object.name="vi"], [callee.property.name="waitForTimeout"])',
+    message: 'This gives up after a second: wait by until(…) or expect.poll.',
+  },
+  {
+    selector: 'ObjectExpression > Property[key.name=/^(timeout|testTimeout|hookTimeout)$/]',
+    message: 'No limit of its own: tests/support/patience.ts has one for all.',
+  },
+  {
+    selector:
+      'CallExpression[callee.name=/^(it|test|beforeAll|beforeEach|afterAll|afterEach)$/] > Literal[raw=/^[0-9]/]',
+    message: 'No limit of its own: tests/support/patience.ts has one for all.',
+  },
+];
+
 export default defineConfig(
   { ignores: ['dist/', 'coverage/', 'node_modules/'] },
   {
@@ -91,7 +113,12 @@ export default defineConfig(
       '@typescript-eslint/no-unsafe-call': 'off',
       '@typescript-eslint/no-unsafe-assignment': 'off',
       '@typescript-eslint/no-unsafe-member-access': 'off',
+      'no-restricted-syntax': ['error', ...noClocks],
     },
+  },
+  {
+    files: ['tests/support/**/*.ts', 'tests/bench/**/*.ts', 'tests/vitest.config.ts'],
+    rules: { 'no-restricted-syntax': 'off' },
   },
   {
     files: ['**/*.{js,mjs}'],

@@ -5,17 +5,29 @@ import { fileURLToPath } from 'node:url';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { launchOptions } from './support/browser.mjs';
+import { patience_ms, slowness, wholeTest_ms } from './support/patience.js';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** The limits of support/patience.ts, for tests that have no access to the process. */
+    patience_ms: number;
+    slowness: number;
+  }
+}
 
 // Numbers are written as the reader's system writes them; the tests read them as an English one does.
 process.env.LC_ALL = 'en_GB.UTF-8';
 
 const inBrowser = '**/*.browser.test.ts';
 const noBenchmarks = { include: [] };
+const support = (name: string): string => fileURLToPath(new URL(`support/${name}.ts`, import.meta.url));
+const limits = { testTimeout: wholeTest_ms, hookTimeout: wholeTest_ms, teardownTimeout: wholeTest_ms };
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    reporters: ['default', fileURLToPath(new URL('support/closing-line.ts', import.meta.url))],
+    reporters: ['default', support('closing-line')],
+    provide: { patience_ms, slowness },
     projects: [
       {
         extends: true,
@@ -27,7 +39,8 @@ export default defineConfig({
           include: ['tests/{lib,laws,house,explorer,reference}/**/*.test.ts'],
           exclude: [inBrowser],
           benchmark: noBenchmarks,
-          testTimeout: 20_000,
+          setupFiles: [support('leaves-nothing')],
+          ...limits,
         },
       },
       {
@@ -51,9 +64,11 @@ export default defineConfig({
           name: 'browser',
           include: [`tests/explorer/${inBrowser}`],
           benchmark: noBenchmarks,
-          testTimeout: 20_000,
+          setupFiles: [support('leaves-nothing'), support('leaves-no-page')],
+          ...limits,
           browser: {
             enabled: true,
+            connectTimeout: wholeTest_ms,
             headless: true,
             screenshotFailures: false,
             provider: playwright({ launchOptions: launchOptions(), contextOptions: { locale: 'en-GB' } }),
@@ -71,15 +86,14 @@ export default defineConfig({
           sequence: { groupOrder: 1 },
           include: ['tests/journeys/**/*.test.ts'],
           benchmark: noBenchmarks,
-          globalSetup: fileURLToPath(new URL('support/serve-explorer.ts', import.meta.url)),
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          globalSetup: support('serve-explorer'),
+          setupFiles: [support('leaves-nothing')],
+          ...limits,
         },
       },
     ],
     retry: 0,
-    // Far more than anything takes, for slow machines.
-    expect: { requireAssertions: true, poll: { timeout: 10_000 } },
+    expect: { requireAssertions: true, poll: { timeout: patience_ms } },
     // Worker files stay thin: what runs in a worker never shows here.
     coverage: { include: ['lib/**/*.ts', 'explorer/**/*.ts'], reporter: ['text-summary', 'html'] },
   },

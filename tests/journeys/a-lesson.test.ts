@@ -3,12 +3,10 @@
 
 import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
-import { accessibilityFaults, explorerInBrowser } from '../support/open-explorer.js';
+import { accessibilityFaults, explorerInBrowser, keptIn } from '../support/open-explorer.js';
 import { Reader } from '../support/reader.js';
 
 const explorer = explorerInBrowser();
-/** The rest after which a notebook has been kept, and more, ms. */
-const keeping_ms = 2500;
 /** Share of the plot from left and from its foot. */
 type Place = readonly [across: number, up: number];
 
@@ -81,11 +79,11 @@ describe('a lesson', () => {
     await expect.poll(() => words.inputValue()).toBe('There the vapour is as strong as the liquid.');
 
     // Kept in this browser, it stands again after the window was closed.
-    await page.waitForTimeout(keeping_ms);
-    await page.reload();
     await expect
-      .poll(() => words.inputValue(), { timeout: 10_000 })
-      .toBe('There the vapour is as strong as the liquid.');
+      .poll(() => keptIn(page))
+      .toMatch(/There the vapour is as strong as the liquid\.[\s\S]*97,2|97,2[\s\S]*There the vapour/u);
+    await page.reload();
+    await expect.poll(() => words.inputValue()).toBe('There the vapour is as strong as the liquid.');
     await expect.poll(() => text(page, '.guess-reply')).toContain('No column does that');
     expect(await question.getByRole('textbox').inputValue()).toBe('97,2');
     expect(problems).toEqual([]);

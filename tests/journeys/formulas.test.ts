@@ -2,13 +2,10 @@
 
 import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
-import { accessibilityFaults, explorerInBrowser } from '../support/open-explorer.js';
+import { accessibilityFaults, explorerInBrowser, keptIn } from '../support/open-explorer.js';
 import { Reader } from '../support/reader.js';
 
 const explorer = explorerInBrowser();
-
-/** Time in which the engine has to be loaded and answer, ms: far more than it takes, for slow machines. */
-const patience = { timeout: 20_000 };
 
 /** A page of the reader's own with a setup sentence and these formulas. */
 async function opened(
@@ -36,7 +33,7 @@ async function add(page: Page, kind: string): Promise<void> {
 const lines = (page: Page): ReturnType<Page['locator']> => page.locator('kp-formula');
 
 async function shows(page: Page, line: number, text: string): Promise<void> {
-  await expect.poll(async () => plain(await lines(page).nth(line).innerText()), patience).toContain(text);
+  await expect.poll(async () => plain(await lines(page).nth(line).innerText())).toContain(text);
 }
 
 function plain(text: string): string {
@@ -98,11 +95,7 @@ describe('formulas', () => {
     await shows(page, 0, '= 198.24 °F');
     await reader.sees(() => reader.figure(), 'now 198.24 °F at 18.927 proof');
     expect(await accessibilityFaults(page)).toEqual([]);
-    const kept = (): string =>
-      Object.keys(localStorage)
-        .map((key) => localStorage.getItem(key))
-        .join(' ');
-    await expect.poll(() => page.evaluate(kept), patience).toContain('boilingPoint');
+    await expect.poll(() => keptIn(page)).toContain('boilingPoint');
     await page.reload();
     // The address names a page of the reader's own: it is there again without a click.
     await shows(page, 0, '= 198.24 °F');

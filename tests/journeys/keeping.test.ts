@@ -3,7 +3,7 @@
 import { text } from 'node:stream/consumers';
 import type { Download, Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
-import { explorerInBrowser, type OpenPage } from '../support/open-explorer.js';
+import { explorerInBrowser, keptIn, type OpenPage } from '../support/open-explorer.js';
 import { Reader } from '../support/reader.js';
 
 const explorer = explorerInBrowser();
@@ -88,9 +88,7 @@ describe('a notebook', () => {
     const second = new Reader(other);
     await second.sees(() => second.number('plates'), '20 plates');
     await reader.type('plates', '21');
-    await expect
-      .poll(() => page.evaluate(() => Object.values(localStorage).some((text) => text.includes('"plates": 21'))))
-      .toBe(true);
+    await expect.poll(() => keptIn(page)).toContain('"plates": 21');
     await second.type('plates', '22');
     await second.sees(() => other.locator('.notice').innerText(), 'Another window changed the same notebook');
     const plates: string[] = await other.evaluate(() =>

@@ -16,9 +16,7 @@ afterAll(async () => host.close());
 async function openedForGood(): Promise<OpenPage> {
   const open = await explorer.open('', { host: host.url, serviceWorkers: 'allow' });
   await open.page.locator('main figure').first().waitFor();
-  await expect
-    .poll(() => open.page.evaluate(() => navigator.serviceWorker.controller !== null), { timeout: 20_000 })
-    .toBe(true);
+  await expect.poll(() => open.page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
   return open;
 }
 

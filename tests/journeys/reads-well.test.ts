@@ -75,17 +75,15 @@ async function widened(page: Page, width: number): Promise<void> {
 
 /** How much of what can be seen moved while the page came: the sum of layout shifts. */
 function movement(page: Page): Promise<number> {
-  return page.evaluate(
-    () =>
-      new Promise<number>((resolve) => {
-        const observer = new PerformanceObserver((list) => {
-          observer.disconnect();
-          resolve(list.getEntries().reduce((sum, entry) => sum + (entry as unknown as { value: number }).value, 0));
-        });
-        observer.observe({ type: 'layout-shift', buffered: true });
-        setTimeout(() => resolve(0), 50); // no entry: nothing moved
-      }),
-  );
+  return page.evaluate(async () => {
+    // What moved in the last frame is noted with it.
+    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+    const observer = new PerformanceObserver(() => undefined);
+    observer.observe({ type: 'layout-shift', buffered: true });
+    const shifts = observer.takeRecords() as (PerformanceEntry & { readonly value: number })[];
+    observer.disconnect();
+    return shifts.reduce((sum, { value }) => sum + value, 0);
+  });
 }
 
 /** Words that stand, in part, left or right of the window. */

@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults, RunOptions } from 'axe-core';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright';
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright';
 import { afterAll, afterEach, beforeAll, inject } from 'vitest';
 
 export interface OpenPage {
@@ -42,13 +42,29 @@ export function explorerInBrowser(): ExplorerBrowser {
         serviceWorkers: 'block',
         ...options,
       });
+      context.setDefaultTimeout(inject('patience_ms'));
+      context.on('page', (each) => void slowDown(context, each));
       const page = await context.newPage();
+      await slowDown(context, page);
       const problems = noteProblems(page, host);
       await page.addInitScript(tellOfRefusals);
       await page.goto(host + address);
       return { page, problems };
     },
   };
+}
+
+/** Makes a page as slow as the tests are told to (support/patience.ts). */
+async function slowDown(context: BrowserContext, page: Page): Promise<void> {
+  const rate = inject('slowness');
+  if (rate === 1) return;
+  const session = await context.newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate });
+}
+
+/** All that is kept in the browser, as text. */
+export function keptIn(page: Page): Promise<string> {
+  return page.evaluate(() => Object.values(localStorage).join('\n'));
 }
 
 /** What axe finds wrong on a page, one line a rule, sizes of targets included; empty when nothing is. */

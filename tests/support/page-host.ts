@@ -1,6 +1,7 @@
 // For browser tests: a page of entries with a notebook behind it, wired as the explorer wires it, and a solver that
-// answers at once, on the page's own thread.
+// answers at once, on the page's own thread. It is gone after the test.
 
+import { onTestFinished } from 'vitest';
 import { createEthanolWater } from '#lib/index.js';
 import { EntriesPage } from '../../explorer/pages/entries-page.js';
 import { undoKey } from '../../explorer/pages/undo-keys.js';
@@ -12,6 +13,8 @@ import { unitSystems } from '../../explorer/text/unit-systems.js';
 import { drift } from '../../explorer/worker/drift.js';
 import { createSolver, type Question, type Reply } from '../../explorer/worker/questions.js';
 import { train } from '../../explorer/worker/train.js';
+import { settled } from './settled.js';
+import { until } from './until.js';
 
 const solve = createSolver(createEthanolWater(), { drift, train });
 
@@ -56,6 +59,7 @@ export class PageHost {
     const main = document.createElement('main');
     main.append(this.page);
     document.body.append(main);
+    onTestFinished(() => this.#leave());
   }
 
   /** Time goes by, so that what is done next is a step of its own. */
@@ -79,7 +83,23 @@ export class PageHost {
     return this.history.now.pages[0]!.entries;
   }
 
-  leave(): void {
+  /** Waits until there is such a thing on the page, and returns it. */
+  async has(selector: string): Promise<HTMLElement> {
+    return until(() => this.page.querySelector<HTMLElement>(selector));
+  }
+
+  /** Waits until every entry is loaded and drawn with its numbers. */
+  async drawn(): Promise<void> {
+    await until(() => {
+      const bodies = [...this.page.querySelectorAll('[data-entry]')];
+      const empty = bodies.filter(({ children }) => [...children].every((child) => child.matches('.entry-controls')));
+      const coming = this.page.querySelector('[class$=-to-come]');
+      return bodies.length === this.entries.length && empty.length === 0 && coming === null;
+    });
+    await settled();
+  }
+
+  #leave(): void {
     this.#stop.abort();
     document.body.replaceChildren();
   }

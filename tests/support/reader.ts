@@ -4,9 +4,6 @@
 import type { Page } from 'playwright';
 import { expect } from 'vitest';
 
-/** Time in which a page has to answer, ms: far more than it takes, for slow machines. */
-const patience_ms = 10_000;
-
 export class Reader {
   readonly page: Page;
 
@@ -43,12 +40,12 @@ export class Reader {
 
   /** Waits until what is read holds `text`. */
   async sees(read: () => Promise<string>, text: string): Promise<void> {
-    await expect.poll(read, { timeout: patience_ms }).toContain(text);
+    await expect.poll(read).toContain(text);
   }
 
   /** Waits until what is read is something else than `before`, and returns it. */
   async seesChange(read: () => Promise<string>, before: string): Promise<string> {
-    await expect.poll(read, { timeout: patience_ms }).not.toBe(before);
+    await expect.poll(read).not.toBe(before);
     return read();
   }
 

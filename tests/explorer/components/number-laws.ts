@@ -1,14 +1,12 @@
 // One battery for every number blank: the same laws whatever it holds, in the hands of a real browser.
 
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import '../../../explorer/components/number/kp-blank.js';
 import type { Blank } from '../../../explorer/components/number/kp-blank.js';
 import type { NumberChange, NumberFaultReport } from '../../../explorer/components/number/events.js';
 import { stepped, type NumberSpec } from '../../../explorer/components/number/number-spec.js';
-
-/** Rest until a text that cannot be used is called so, ms, with room for a slow machine. */
-const patience_ms = 3000;
+import { settled } from '../../support/settled.js';
 
 /** What is tried on a blank: its spec, a value to start from, another in its range, and texts as shown. */
 export interface NumberCase {
@@ -33,10 +31,6 @@ export function numberLaws({ name, spec, start, good, tooMuch }: NumberCase): vo
       blank.value = detail.value;
     };
     const input = (): HTMLInputElement => blank.querySelector('input')!;
-    const settled = async (): Promise<void> => {
-      await blank.updateComplete;
-      await blank.updateComplete;
-    };
 
     beforeEach(async () => {
       document.body.innerHTML =
@@ -51,10 +45,6 @@ export function numberLaws({ name, spec, start, good, tooMuch }: NumberCase): vo
       document.querySelector('p span')!.append(blank);
       await settled();
     });
-    afterEach(() => {
-      document.body.innerHTML = '';
-    });
-
     it('has a name, a role, its value with unit, and its limits for those who hear it', () => {
       const box = page.getByRole('spinbutton', { name: spec.label });
       expect(box.element()).toBe(input());
@@ -148,7 +138,7 @@ export function numberLaws({ name, spec, start, good, tooMuch }: NumberCase): vo
     ])('keeps %s as typed, says so once, and sends nothing', async (_what, text, reason) => {
       await userEvent.click(input());
       await userEvent.fill(input(), text);
-      await expect.poll(() => faults.length, { timeout: patience_ms }).toBe(1);
+      await expect.poll(() => faults.length).toBe(1);
       expect(faults[0]).toEqual({ key: spec.key, fault: { draft: text, reason } });
       await userEvent.keyboard('{Tab}');
       await settled();

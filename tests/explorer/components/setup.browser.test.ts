@@ -1,6 +1,6 @@
 // The setup sentence as a whole: words, corrections, and the one ruler under it.
 
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import '../../../explorer/components/number/kp-setup.js';
 import type { NumberChange } from '../../../explorer/components/number/events.js';
@@ -44,9 +44,6 @@ describe('the setup sentence', () => {
     });
     document.querySelector('div')!.append(setup);
     await ready();
-  });
-  afterEach(() => {
-    document.body.innerHTML = '';
   });
 
   it('keeps a number and the punctuation after it together', () => {

@@ -1,12 +1,12 @@
 // What holds for every kind of entry there is, and for every figure, table and result in words: what a new one starts
 // with is sound and can be drawn, damaged data are refused in words, what is asked is a pure function.
 
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import '../../../explorer/styles/tokens.css';
 import '../../../explorer/styles/page.css';
 import '../../../explorer/styles/figure.css';
 import '../../../explorer/styles/entries.css';
-import type { EntryKind, Here } from '../../../explorer/entries/entry.js';
+import type { EntryKind } from '../../../explorer/entries/entry.js';
 import { figureLines } from '../../../explorer/entries/figure/list.js';
 import { kindNamed, kindNames } from '../../../explorer/entries/registry.js';
 import { tableLines } from '../../../explorer/entries/table/list.js';
@@ -14,24 +14,13 @@ import { wordLines } from '../../../explorer/entries/words/list.js';
 import type { Json } from '../../../explorer/state/notebook-record.js';
 import { startingScenario } from '../../../explorer/state/parameters.js';
 import { PageHost } from '../../support/page-host.js';
-
-/** The solver works on the page's own thread here, and some runs are long. */
-const patience = { timeout: 15_000 };
-
-let host: PageHost | undefined;
-afterEach(() => host?.leave());
+import { until } from '../../support/until.js';
 
 /** A page with one such entry, once it has been drawn with its numbers. */
-async function drawn(kind: string, data: Json): Promise<HTMLElement> {
-  host = new PageHost([{ id: 'e1', kind, data }]);
-  const { page } = host;
-  await vi.waitUntil(() => {
-    const content = [...(page.querySelector('[data-entry=e1]')?.children ?? [])];
-    const things = content.filter((element) => !element.matches('.entry-controls'));
-    return things.length > 0 && page.querySelector('.figure-to-come') === null;
-  }, patience);
-  await page.updateComplete;
-  return page.querySelector<HTMLElement>('[data-entry=e1]')!;
+async function drawn(kind: string, data: Json): Promise<PageHost> {
+  const host = new PageHost([{ id: 'e1', kind, data }]);
+  await host.drawn();
+  return host;
 }
 
 async function kindOf(name: string): Promise<EntryKind> {
@@ -70,11 +59,11 @@ describe.each(kindNames)('the kind ‘%s’', (name) => {
 
   it('can be drawn as it starts, and edited', async () => {
     const kind = await kindOf(name);
-    const entry = await drawn(name, kind.start);
-    expect(host!.page.querySelector('.entry-trouble')).toBeNull();
-    entry.querySelector<HTMLElement>('[data-do=edit]')!.click();
-    await vi.waitUntil(() => host!.page.querySelector('.entry-editor') !== null);
-    expect(host!.page.querySelector('.entry-trouble')).toBeNull();
+    const host = await drawn(name, kind.start);
+    expect(host.page.querySelector('.entry-trouble')).toBeNull();
+    (await host.has('[data-entry=e1] [data-do=edit]')).click();
+    await host.has('.entry-editor');
+    expect(host.page.querySelector('.entry-trouble')).toBeNull();
   });
 });
 
@@ -86,19 +75,13 @@ const pieces = [
 
 describe.each(pieces)('$kind ‘$name’', ({ kind: name, title, data }) => {
   it('is drawn with the numbers a page starts with, and says in plain words what it shows', async () => {
-    const seen: Here[] = [];
     const kind = await kindOf(name);
-    const { view } = kind;
-    const spy = vi.spyOn(kind as { view: typeof view }, 'view').mockImplementation((here) => {
-      seen.push(here);
-      return view(here);
-    });
-    const entry = await drawn(name, data);
-    await vi.waitUntil(() => kind.words(seen.at(-1)!) !== '', patience);
-    spy.mockRestore();
-    expect(host!.page.querySelector('.entry-trouble')).toBeNull();
-    if (name === 'figure') await vi.waitUntil(() => entry.querySelector('kp-figure figure') !== null);
+    const view = vi.spyOn(kind, 'view');
+    const host = await drawn(name, data);
+    const words = await until(() => kind.words(view.mock.lastCall![0]));
+    expect(host.page.querySelector('.entry-trouble')).toBeNull();
+    if (name === 'figure') await host.has('kp-figure figure');
     // A question keeps its numbers back.
-    expect(kind.words(seen.at(-1)!)).toMatch(title.startsWith('A question') ? /\p{L}{3}/u : /\d/u);
+    expect(words).toMatch(title.startsWith('A question') ? /\p{L}{3}/u : /\d/u);
   });
 });

@@ -2,7 +2,7 @@
 
 import axe from 'axe-core';
 import { html, render } from 'lit';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { createEthanolWater } from '#lib/index.js';
 import '../../../explorer/styles/tokens.css';
 import '../../../explorer/styles/page.css';
@@ -13,11 +13,10 @@ import type { CeilingMoves } from '../../../explorer/entries/ceiling-moves/the-c
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
 import { drift } from '../../../explorer/worker/drift.js';
 import { createSolver } from '../../../explorer/worker/questions.js';
+import { until } from '../../support/until.js';
 
 const solve = createSolver(createEthanolWater(), { drift });
 const solver = { answer: (questions: Parameters<typeof solve>[0]) => Promise.resolve(solve(questions)) };
-
-afterEach(() => document.body.replaceChildren());
 
 /** The entry on a page that sets what it is told, as the notebook does. */
 async function shown(): Promise<{ entry: CeilingMoves; changes: number[]; above: string[] }> {
@@ -34,7 +33,7 @@ async function shown(): Promise<{ entry: CeilingMoves; changes: number[]; above:
     main,
   );
   const entry = main.querySelector('kp-ceiling-moves')!;
-  await vi.waitUntil(() => entry.querySelector('kp-figure svg .kp-band') !== null);
+  await until(() => entry.querySelector('kp-figure svg .kp-band') !== null);
   return { entry, changes, above };
 }
 
@@ -46,7 +45,7 @@ function said(entry: CeilingMoves): string {
 describe('the ceiling moves', () => {
   it('says where the azeotrope stands, how sure that is, and where it ends', async () => {
     const { entry } = await shown();
-    await vi.waitUntil(() => said(entry).includes('boils at'));
+    await until(() => said(entry).includes('boils at'));
     expect(said(entry)).toContain('which is 97.2 % vol');
     expect(said(entry)).toMatch(/97\.\d+ ± 0\.\d+ % vol/);
     expect(said(entry)).toMatch(/reaches pure alcohol and is gone/);
@@ -56,7 +55,7 @@ describe('the ceiling moves', () => {
   it('follows its number down to where there is no azeotrope', async () => {
     const { entry } = await shown();
     entry.pressure = 7000;
-    await vi.waitUntil(() => said(entry).includes('At 7.0 kPa there is no azeotrope'));
+    await until(() => said(entry).includes('At 7.0 kPa there is no azeotrope'));
     expect(said(entry)).toContain('extrapolated');
     expect(entry.querySelector('.kp-dot.ink')).toBeNull();
   });

@@ -2,7 +2,7 @@
 // act, and pictures of a few cases stay as they were.
 
 import axe from 'axe-core';
-import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import '../../../explorer/styles/tokens.css';
 import '../../../explorer/styles/page.css';
 import '../../../explorer/styles/figure.css';
@@ -15,8 +15,6 @@ import { runHistory } from '../../../explorer/figures/run-history.js';
 import { cases, history } from './cases.js';
 import { inkRun, inventedRun } from './invented-rows.js';
 import { pictureText } from './picture-text.js';
-
-afterEach(() => document.body.replaceChildren());
 
 describe('the cursor of a figure', () => {
   it('steps with the arrow keys and jumps with the page keys, one event each', async () => {

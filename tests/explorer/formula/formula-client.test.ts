@@ -10,6 +10,7 @@ import {
   type ToWorker,
 } from '../../../explorer/formula/formula-client.js';
 import { sheetOf, told } from '../../support/formulas.js';
+import { turn } from '../../support/settled.js';
 
 /** A worker that hangs when it begins a line whose text says so, until it is terminated. */
 class StandIn implements FormulaWorker {
@@ -18,15 +19,15 @@ class StandIn implements FormulaWorker {
   terminated = false;
   readonly asked: ToWorker[] = [];
   constructor(whenLoaded: 'ready' | 'error' = 'ready') {
-    setTimeout(() => {
+    void turn().then(() => {
       if (whenLoaded === 'ready') this.#tell({ is: 'ready', functions: [] });
       else this.onerror?.({});
-    }, 0);
+    });
   }
   postMessage(message: ToWorker): void {
     this.asked.push(message);
     const { turn, ask } = message;
-    setTimeout(() => {
+    void turn().then(() => {
       const told: ToPage[] = [];
       const hangs = (key: string): boolean => {
         const line = ask.sheet.lines.find(({ id }) => key.endsWith(id));
@@ -45,7 +46,7 @@ class StandIn implements FormulaWorker {
         // it hangs: nothing more is told
       }
       told.forEach((one) => this.#tell(one));
-    }, 0);
+    });
   }
   terminate(): void {
     this.terminated = true;

@@ -2,7 +2,7 @@
 // redone, with the focus where the next key is wanted.
 
 import axe from 'axe-core';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import '../../../explorer/styles/tokens.css';
 import '../../../explorer/styles/page.css';
@@ -10,16 +10,27 @@ import '../../../explorer/styles/words.css';
 import '../../../explorer/styles/entries.css';
 import type { PageRecord } from '../../../explorer/state/notebook-record.js';
 import { PageHost } from '../../support/page-host.js';
+import { settled } from '../../support/settled.js';
+import { until } from '../../support/until.js';
 
 let host: PageHost;
-afterEach(() => host.leave());
 
 const text = (id: string, words = id): PageRecord['entries'][number] => ({ id, kind: 'text', data: { text: words } });
 
 async function opened(entries: PageRecord['entries']): Promise<void> {
   host = new PageHost(entries);
-  const there = entries.length === 0 ? '.page-adding' : `[data-entry=${entries.at(-1)!.id}] [data-do=edit]`;
-  await vi.waitUntil(() => host.page.querySelector(there) !== null);
+  if (entries.length === 0) {
+    // The page opens its title for writing and puts the focus there; a key pressed before would be lost.
+    await hasFocus('.page-editor input');
+    return;
+  }
+  await host.drawn();
+  await host.has(`[data-entry=${entries.at(-1)!.id}] [data-do=edit]`);
+}
+
+/** Waits until the focus is on such a thing. */
+async function hasFocus(selector: string): Promise<void> {
+  await until(() => document.activeElement?.matches(selector));
 }
 
 const order = (): string => host.entries.map(({ id }) => id).join('');
@@ -42,19 +53,12 @@ async function press(entry: string, what: string): Promise<void> {
   await settled();
 }
 
-async function settled(): Promise<void> {
-  await host.page.updateComplete;
-  await new Promise((resolve) => setTimeout(resolve, 30));
-}
-
 describe('a page of one’s own, by keyboard', () => {
   it('begins empty, with its title to be written and one word to press', async () => {
     await opened([]);
-    await vi.waitUntil(() => document.activeElement?.matches('.page-editor input'));
     await userEvent.keyboard('{Control>}a{/Control}My still{Enter}');
     expect(host.history.now.pages[0]!.title).toBe('My still');
-    await settled();
-    expect(focused()).toBe('Edit title');
+    await until(() => focused() === 'Edit title');
     expect(host.page.querySelector('.page-adding')!.textContent).toContain('Add the first entry');
   });
 
@@ -62,15 +66,15 @@ describe('a page of one’s own, by keyboard', () => {
     await opened([]);
     host.page.querySelector<HTMLElement>('.page-adding button')!.focus();
     await userEvent.keyboard('{Enter}');
-    await vi.waitUntil(() => focused() === 'Text');
+    await until(() => focused() === 'Text');
     await userEvent.keyboard('{Enter}');
-    await vi.waitUntil(() => document.activeElement?.matches('.entry-editor textarea'));
+    await hasFocus('.entry-editor textarea');
     await userEvent.keyboard('One *plate* more.');
+    await host.has('[data-entry=e1] em');
     expect(host.entries).toEqual([{ id: 'e1', kind: 'text', data: { text: 'One *plate* more.' } }]);
     expect(host.page.querySelector('[data-entry=e1] em')!.textContent).toBe('plate');
     await userEvent.keyboard('{Escape}');
-    await settled();
-    expect(focused()).toMatch(/^Edit: text ‘One plate more/u);
+    await until(() => focused().startsWith('Edit: text ‘One plate more'));
   });
 
   it('moves an entry with the focus staying on the word that moves it, and no further than the ends', async () => {
@@ -126,7 +130,7 @@ describe('a page of one’s own, by keyboard', () => {
   it('undoes what is being written in the text it is written in', async () => {
     await opened([text('a', '')]);
     await press('a', 'edit');
-    await vi.waitUntil(() => document.activeElement?.matches('.entry-editor textarea'));
+    await hasFocus('.entry-editor textarea');
     await userEvent.keyboard('first');
     host.pause();
     await userEvent.keyboard(' second');
@@ -138,7 +142,7 @@ describe('a page of one’s own, by keyboard', () => {
 
   it('undoes a number of its sentence, typed or stepped, from the number itself', async () => {
     await opened([{ id: 's', kind: 'setup', data: { sentence: ['With ', { blank: 'plates' }, '.'] } }]);
-    const number = host.page.querySelector<HTMLInputElement>('[role=spinbutton]')!;
+    const number = (await host.has('[role=spinbutton]')) as HTMLInputElement;
     number.focus();
     await userEvent.keyboard('{ArrowUp}{ArrowUp}');
     expect(host.history.now.scenario.plates).toBe(14);
@@ -159,15 +163,14 @@ describe('a page of one’s own', () => {
     const rules = { rules: { region: { enabled: false }, 'page-has-heading-one': { enabled: false } } };
     expect((await axe.run(host.page, rules)).violations).toEqual([]);
     await press('a', 'add');
-    await vi.waitUntil(() => host.page.querySelector('.add-list li') !== null);
+    await host.has('.add-list li');
     expect((await axe.run(host.page, rules)).violations).toEqual([]);
   });
 
   it('keeps an entry of a kind it does not know as it is, and says so', async () => {
     const strange = { id: 'x', kind: 'from-tomorrow', data: { rows: [1, 2] } };
     await opened([text('a'), strange]);
-    await vi.waitUntil(() => host.page.querySelector('.entry-trouble') !== null);
-    expect(host.page.querySelector('.entry-trouble')!.textContent).toContain('‘from-tomorrow’');
+    expect((await host.has('.entry-trouble')).textContent).toContain('‘from-tomorrow’');
     await press('x', 'up');
     expect(host.entries[0]).toEqual(strange);
   });

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { EntryAsking } from '../../../explorer/pages/entry-asking.js';
 import { startingScenario } from '../../../explorer/state/parameters.js';
 import type { Answer, Question, Reply } from '../../../explorer/worker/questions.js';
+import { turn } from '../../support/settled.js';
 
 const stages = (fromStrength: number): Question => ({
   kind: 'stages',
@@ -45,7 +46,6 @@ function desk(): {
   return { asking, requests, refuse: (now) => (refused = now), changes: () => changes };
 }
 
-const settled = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 const one = { a: stages(0.1), b: stages(0.2) };
 const data = {};
 
@@ -60,7 +60,7 @@ describe('entries of a page', () => {
       ]),
       startingScenario,
     );
-    await settled();
+    await turn();
     expect(requests).toEqual([[stages(0.1), stages(0.2)]]);
     expect(asking.now('e1', data)!.answers).toEqual({ a: answerTo(stages(0.1)), b: answerTo(stages(0.2)) });
     expect(asking.now('e2', data)!.answers).toEqual({ mine: answerTo(stages(0.2)) });
@@ -69,7 +69,7 @@ describe('entries of a page', () => {
   it('keep the very same answers while their questions stay, whatever others ask', async () => {
     const { asking, requests } = desk();
     asking.ask(new Map([['e1', { data, asks: one }]]), startingScenario);
-    await settled();
+    await turn();
     const before = asking.now('e1', data);
     const next = { ...startingScenario, plates: 20 };
     asking.ask(
@@ -79,7 +79,7 @@ describe('entries of a page', () => {
       ]),
       next,
     );
-    await settled();
+    await turn();
     expect(asking.now('e1', data)).toBe(before);
     expect(asking.now('e2', data)!.scenario).toBe(next);
     asking.ask(new Map([['e1', { data, asks: one }]]), next);
@@ -91,18 +91,18 @@ describe('entries of a page', () => {
   it('show no answer to what an entry was before it was changed', async () => {
     const { asking } = desk();
     asking.ask(new Map([['e1', { data, asks: one }]]), startingScenario);
-    await settled();
+    await turn();
     expect(asking.now('e1', { show: 'something else' })).toBeUndefined();
   });
 
   it('keep their answers when the numbers are refused, and say why', async () => {
     const { asking, refuse } = desk();
     asking.ask(new Map([['e1', { data, asks: one }]]), startingScenario);
-    await settled();
+    await turn();
     const before = asking.now('e1', data);
     refuse(true);
     asking.ask(new Map([['e1', { data, asks: { a: stages(0.9) } }]]), { ...startingScenario, plates: -1 });
-    await settled();
+    await turn();
     expect(asking.now('e1', data)).toBe(before);
     expect(asking.refusal).not.toBe('');
   });
@@ -110,13 +110,13 @@ describe('entries of a page', () => {
   it('have the answers of a pencil line at once where they were the latest, and ask for them otherwise', async () => {
     const { asking, requests } = desk();
     asking.ask(new Map([['e1', { data, asks: one }]]), startingScenario);
-    await settled();
+    await turn();
     const made = { data, common: {} };
     expect(asking.pencil(startingScenario, 'e1', made, () => one)).toBe(asking.now('e1', data));
     const kept = { ...startingScenario, plates: 5 };
     const asks = (): typeof one => ({ a: stages(0.5), b: stages(0.6) });
     expect(asking.pencil(kept, 'e1', made, asks)).toBeUndefined();
-    await settled();
+    await turn();
     expect(asking.pencil(kept, 'e1', made, asks)!.answers).toEqual({
       a: answerTo(stages(0.5)),
       b: answerTo(stages(0.6)),

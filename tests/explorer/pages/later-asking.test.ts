@@ -1,9 +1,10 @@
 // What is asked once the page stands: one question at a time, shown as it comes, stopped and gone on with.
 
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { LaterAsking } from '../../../explorer/pages/later-asking.js';
 import { startingScenario } from '../../../explorer/state/parameters.js';
 import type { Question, Reply } from '../../../explorer/worker/questions.js';
+import { onFakeClock } from '../../support/settled.js';
 
 const question = (fromStrength: number): Question => ({
   kind: 'stages',
@@ -16,14 +17,13 @@ const cells = (from: number): Record<string, Question> =>
   Object.fromEntries([0, 1, 2, 3].map((cell) => [`c${String(cell)}`, question(Math.round(100 * from + cell) / 100)]));
 
 beforeEach(() => void vi.useFakeTimers());
-afterEach(() => void vi.useRealTimers());
 
 /** A solver that takes 100 ms a question. */
 function desk(): { later: LaterAsking; asked: number[] } {
   const asked: number[] = [];
   const solver = {
     answer: async ([one]: readonly Question[]): Promise<Reply> => {
-      await new Promise((resolve) => setTimeout(resolve, 100));
+      await onFakeClock(100);
       if (one?.kind !== 'stages') return { kind: 'refused', faults: [] };
       asked.push(one.fromStrength);
       if (one.fromStrength === 0.92) return { kind: 'refused', faults: [] };

@@ -2,6 +2,7 @@
 
 import { describe, expect, it, vi } from 'vitest';
 import { newestWins } from '../../../explorer/worker/newest-wins.js';
+import { turn } from '../../support/settled.js';
 
 interface Open {
   readonly request: string;
@@ -21,18 +22,15 @@ function lane() {
   return { request, open, shown, failed };
 }
 
-/** Lets promises that are settled run on. */
-const settle = (): Promise<void> => new Promise((done) => setTimeout(done));
-
 describe('of several requests', () => {
   it('an answer that comes after a newer one is never shown', async () => {
     const { request, open, shown } = lane();
     request('a');
     request('b');
     open[1]!.answer('B');
-    await settle();
+    await turn();
     open[0]!.answer('A');
-    await settle();
+    await turn();
     expect(shown).toEqual(['B']);
   });
 
@@ -41,11 +39,11 @@ describe('of several requests', () => {
     for (const name of ['a', 'b', 'c', 'd', 'e']) request(name);
     expect(open.map((one) => one.request)).toEqual(['a', 'b']);
     open[0]!.answer('A');
-    await settle();
+    await turn();
     expect(open.map((one) => one.request)).toEqual(['a', 'b', 'e']);
     open[1]!.answer('B');
     open[2]!.answer('E');
-    await settle();
+    await turn();
     expect(shown).toEqual(['A', 'B', 'E']);
   });
 
@@ -61,7 +59,7 @@ describe('of several requests', () => {
       request('c');
       for (const index of order) {
         open[index]!.answer(open[index]!.request);
-        await settle();
+        await turn();
       }
       expect(shown.at(-1)).toBe('c');
       expect(shown).toEqual([...shown].sort());
@@ -72,10 +70,10 @@ describe('of several requests', () => {
     const { request, open, shown, failed } = lane();
     request('a');
     open[0]!.fail(new Error('no worker'));
-    await settle();
+    await turn();
     request('b');
     open[1]!.answer('B');
-    await settle();
+    await turn();
     expect(failed).toHaveBeenCalledOnce();
     expect(shown).toEqual(['B']);
   });
@@ -85,9 +83,9 @@ describe('of several requests', () => {
     request('a');
     request('b');
     open[1]!.answer('B');
-    await settle();
+    await turn();
     open[0]!.fail(new Error('late'));
-    await settle();
+    await turn();
     expect(failed).not.toHaveBeenCalled();
     expect(shown).toEqual(['B']);
   });

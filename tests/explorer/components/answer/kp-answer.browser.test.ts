@@ -2,7 +2,7 @@
 // misses; words told at every rest and kept.
 
 import axe from 'axe-core';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import '../../../../explorer/styles/tokens.css';
 import '../../../../explorer/styles/page.css';
 import '../../../../explorer/styles/words.css';
@@ -21,8 +21,6 @@ const asked: AskedNumber = {
   answerWords: 'It is 76.0 % vol.',
   hints: ['Look along the foot.', 'At 25 it is 73.6, at 35 it is 77.7.'],
 };
-
-afterEach(() => document.body.replaceChildren());
 
 describe('an answer', () => {
   it('is judged when it is sent, with its unit and a decimal comma', async () => {

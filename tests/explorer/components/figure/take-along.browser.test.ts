@@ -1,6 +1,6 @@
 // A figure taken along: the picture stands on its own, and PNG and CSV hold what the page shows.
 
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import '../../../../explorer/styles/tokens.css';
 import '../../../../explorer/styles/page.css';
 import '../../../../explorer/styles/figure.css';
@@ -11,11 +11,6 @@ import { pictureOf } from '../../../../explorer/components/figure/take/picture.j
 import { labelTypeface, pngOf } from '../../../../explorer/components/figure/take/png.js';
 import { runHistory } from '../../../../explorer/figures/run-history.js';
 import { history } from '../../figures/cases.js';
-
-afterEach(() => {
-  document.body.replaceChildren();
-  delete document.documentElement.dataset.theme;
-});
 
 describe('the picture of a figure', () => {
   it('needs no style sheet: every colour and typeface stands in it', async () => {

@@ -2,7 +2,7 @@
 // answer is on the page only once it is asked for.
 
 import axe from 'axe-core';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import '../../../../explorer/styles/tokens.css';
 import '../../../../explorer/styles/page.css';
 import '../../../../explorer/styles/figure.css';
@@ -14,6 +14,7 @@ import { guessFigure } from '../../../../explorer/figures/guess-figure.js';
 import { strengthByPlates } from '../../../../explorer/figures/strength-by-plates.js';
 import type { StrengthByPlatesRows } from '../../../../explorer/rows/course.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
+import { settled } from '../../../support/settled.js';
 
 const units = unitSystems.metric;
 const number = {
@@ -42,8 +43,6 @@ const figure = guessFigure({
   answer: ({ plates, strength }) => ({ x: plates, y: strength }),
 });
 
-afterEach(() => document.body.replaceChildren());
-
 describe('drawing a guess', () => {
   it('follows mouse and finger from press to release, and tells the page once a stroke', async () => {
     for (const pointerType of ['mouse', 'touch', 'pen']) {
@@ -53,7 +52,7 @@ describe('drawing a guess', () => {
         [40, 96],
         [60, 97],
       ]);
-      await settled(guess);
+      await settled();
       expect(told).toHaveLength(1);
       const { points, answered } = told[0]!;
       expect(answered).toBe(false);
@@ -70,9 +69,9 @@ describe('drawing a guess', () => {
   it('draws again over what is there, takes strokes back one by one, and rubs all out', async () => {
     const { guess, told } = await shown();
     stroke(guess, 'mouse', [[20, 94], [40, 96], [60, 97]]); // prettier-ignore
-    await settled(guess);
+    await settled();
     stroke(guess, 'mouse', [[30, 90], [50, 91]]); // prettier-ignore
-    await settled(guess);
+    await settled();
     expect(told.at(-1)!.points.map(({ x }) => Math.round(x))).toEqual([20, 30, 50, 60]);
     word(guess, 'Take back').click();
     expect(told.at(-1)!.points.map(({ x }) => Math.round(x))).toEqual([20, 40, 60]);
@@ -109,7 +108,7 @@ describe('drawing a guess', () => {
     const at = { clientX: box.left + 100, clientY: box.bottom - 2, pointerId: 1, bubbles: true, button: 0 };
     surface(guess).dispatchEvent(new PointerEvent('pointerdown', at));
     surface(guess).dispatchEvent(new PointerEvent('pointerup', at));
-    await settled(guess);
+    await settled();
     expect(told).toEqual([]);
   });
 });
@@ -127,17 +126,17 @@ describe('the answer', () => {
   it('lies in ink over the dots once it is, with words, and nothing can be drawn until it is put away', async () => {
     const { guess, told } = await shown();
     stroke(guess, 'mouse', [[20, 94], [60, 97]]); // prettier-ignore
-    await settled(guess);
+    await settled();
     word(guess, 'Show the answer').click();
     expect(told.at(-1)!.answered).toBe(true);
     guess.reply = 'the answer is 95.7';
-    await settled(guess);
+    await settled();
     const marks = [...guess.querySelectorAll('.kp-curve')].map((node) => node.getAttribute('class'));
     expect(marks.indexOf('kp-curve ink result')).toBeGreaterThan(marks.indexOf('kp-curve pencil guess'));
     expect(guess.querySelector('.guess-reply')!.textContent).toContain('95.7');
     expect(guess.querySelector('.guess-surface')).toBeNull();
     word(guess, 'Put the answer away').click();
-    await settled(guess);
+    await settled();
     expect(guess.querySelector('.guess-surface')).not.toBeNull();
     expect(told.at(-1)!.points).toHaveLength(2);
   });
@@ -146,7 +145,7 @@ describe('the answer', () => {
     const { guess } = await shown();
     word(guess, 'Show the answer').click();
     word(guess, 'Show the numbers').click();
-    await settled(guess);
+    await settled();
     expect([...guess.querySelectorAll('.numbers thead th')].map((cell) => cell.textContent.trim())).toHaveLength(3);
     expect(guess.querySelector('.numbers')!.textContent).toContain('95.7');
   });
@@ -157,7 +156,7 @@ describe('a guess', () => {
     const { guess } = await shown();
     expect((await axe.run(guess)).violations.map(({ id }) => id)).toEqual([]);
     word(guess, 'Show the answer').click();
-    await settled(guess);
+    await settled();
     expect((await axe.run(guess)).violations.map(({ id }) => id)).toEqual([]);
   });
 });
@@ -180,15 +179,8 @@ async function shown(): Promise<{ guess: KpGuess; told: GuessState[] }> {
   guess.addEventListener('kp-guess', ({ detail }) => told.push(detail));
   main.append(guess);
   document.body.append(main);
-  await settled(guess);
+  await settled();
   return { guess, told };
-}
-
-async function settled(guess: KpGuess): Promise<void> {
-  await Promise.resolve();
-  await guess.updateComplete;
-  await guess.querySelector('kp-figure')!.updateComplete;
-  await new Promise((resolve) => setTimeout(resolve));
 }
 
 /** One stroke through places in shown units. */
@@ -217,7 +209,7 @@ function stroke(guess: KpGuess, pointerType: string, places: readonly (readonly 
 async function press(guess: KpGuess, ...keys: string[]): Promise<void> {
   for (const key of keys) {
     surface(guess).dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
-    await settled(guess);
+    await settled();
   }
 }
 

@@ -3,18 +3,17 @@
 
 import axe from 'axe-core';
 import { html, render } from 'lit';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { page } from 'vitest/browser';
 import '../../../../explorer/styles/tokens.css';
 import '../../../../explorer/styles/page.css';
 import '../../../../explorer/styles/frame.css';
 import '../../../../explorer/styles/margin.css';
 import { prose } from '../../../../explorer/components/term/prose.js';
+import { settled } from '../../../support/settled.js';
 
 const wide = 1300;
 const narrow = 390;
-
-afterEach(() => document.body.replaceChildren());
 
 describe('a word of the glossary', () => {
   it('opens and closes its line, by mouse, Enter and Escape', async () => {
@@ -101,9 +100,4 @@ async function shown(
     means: () => document.querySelector<HTMLElement>('.term-means')!,
     figure: document.querySelector<HTMLElement>('.figure-stand-in')!,
   };
-}
-
-async function settled(): Promise<void> {
-  await document.querySelector('kp-term')!.updateComplete;
-  await new Promise((resolve) => setTimeout(resolve));
 }

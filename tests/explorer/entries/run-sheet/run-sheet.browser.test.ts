@@ -1,6 +1,6 @@
 // The run sheet under hands: choices, blanks, steps, and what is typed wrongly.
 
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import type { RunSheetElement } from '../../../../explorer/entries/run-sheet/kp-run-sheet.js';
 import '../../../../explorer/entries/run-sheet/kp-run-sheet.js';
@@ -23,9 +23,6 @@ describe('the run sheet', () => {
     });
     document.body.append(element);
     await element.updateComplete;
-  });
-  afterEach(() => {
-    element.remove();
   });
 
   const sentences = (): string[] =>

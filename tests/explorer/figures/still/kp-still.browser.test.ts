@@ -1,7 +1,7 @@
 // <kp-still>: it follows the moment in place, has a name and numbers, and its pictures stay as they were.
 
 import axe from 'axe-core';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import '../../../../explorer/styles/tokens.css';
 import '../../../../explorer/styles/page.css';
 import '../../../../explorer/styles/still.css';
@@ -20,8 +20,6 @@ import type { PicturedCase } from './invented-moments.js';
 
 const { metric, us } = unitSystems;
 
-afterEach(() => document.body.replaceChildren());
-
 describe('the picture of a still', () => {
   it('follows the moment in place: levels, temperatures and streams, with no element made anew', async () => {
     const one = potAndDoubler;
@@ -38,9 +36,11 @@ describe('the picture of a still', () => {
   });
 
   it('moves nothing by itself', async () => {
+    const clocks = ['setTimeout', 'setInterval', 'requestAnimationFrame', 'requestIdleCallback'] as const;
+    vi.useFakeTimers({ toFake: [...clocks] });
     const still = await shown({ still: twelvePlates.still, moment: at(twelvePlates, 0.8) });
     const before = still.innerHTML;
-    await new Promise((done) => setTimeout(done, 400));
+    await vi.advanceTimersByTimeAsync(10_000);
     expect(still.innerHTML).toBe(before);
     expect(still.getAnimations({ subtree: true })).toEqual([]);
   });

@@ -10,7 +10,7 @@ import {
   type ToWorker,
 } from '../../../explorer/formula/formula-client.js';
 import { sheetOf, told } from '../../support/formulas.js';
-import { turn } from '../../support/settled.js';
+import { turn as oneTurn } from '../../support/settled.js';
 
 /** A worker that hangs when it begins a line whose text says so, until it is terminated. */
 class StandIn implements FormulaWorker {
@@ -19,7 +19,7 @@ class StandIn implements FormulaWorker {
   terminated = false;
   readonly asked: ToWorker[] = [];
   constructor(whenLoaded: 'ready' | 'error' = 'ready') {
-    void turn().then(() => {
+    void oneTurn().then(() => {
       if (whenLoaded === 'ready') this.#tell({ is: 'ready', functions: [] });
       else this.onerror?.({});
     });
@@ -27,7 +27,7 @@ class StandIn implements FormulaWorker {
   postMessage(message: ToWorker): void {
     this.asked.push(message);
     const { turn, ask } = message;
-    void turn().then(() => {
+    void oneTurn().then(() => {
       const told: ToPage[] = [];
       const hangs = (key: string): boolean => {
         const line = ask.sheet.lines.find(({ id }) => key.endsWith(id));

@@ -2,8 +2,10 @@
 // store -> address. Nothing is computed here.
 
 import './components/frame/kp-notebook.js';
+import { KpNotice } from './components/frame/kp-notice.js';
 import type { Keeping } from './keep/keeping.js';
 import { afterFirstFigure, mustStartFirst } from './keep/when.js';
+import { wanted, whileWaiting } from './offline/wanted.js';
 import type { Act } from './pages/act-event.js';
 import type { PageElement } from './pages/page-element.js';
 import { OpenPages } from './pages/open-pages.js';
@@ -26,6 +28,8 @@ const addressRest_ms = 300;
 const first = pages[0]!.name;
 const listed = pages.filter(({ apart }) => apart !== true);
 const frame = document.querySelector('kp-notebook')!;
+const notice = new KpNotice();
+frame.after(notice);
 const asked = location.hash;
 const opened = readAddress(asked, namesIn(newNotebook));
 const store = createStore<NotebookState>({
@@ -58,6 +62,7 @@ function show(state: NotebookState): void {
     if (record !== undefined) Object.assign(page, { record });
   }
   frame.page = page ?? null;
+  frame.trouble = open.again(state.page) ?? null;
   frame.current = state.page;
   frame.complaints = state.complaints;
   frame.unitsInUse = state.units;
@@ -121,11 +126,17 @@ frame.addEventListener('kp-change', ({ detail }) => {
 });
 frame.addEventListener('kp-act', ({ detail }) => act(detail));
 frame.addEventListener('kp-step', ({ detail }) => step(detail.way));
+
+const making = (): Promise<typeof import('./pages/editing/page-making.js')> =>
+  wanted(
+    'Your page could not be begun: what makes it could not be loaded.',
+    () => import('./pages/editing/page-making.js'),
+  );
 frame.addEventListener('kp-blank-page', () => {
-  void import('./pages/editing/page-making.js').then(({ blankPageAct }) => act(blankPageAct(store.get())));
+  void making().then(({ blankPageAct }) => act(blankPageAct(store.get())));
 });
 frame.addEventListener('kp-copy-page', ({ detail }) => {
-  void import('./pages/editing/page-making.js').then(({ copyPageAct }) => act(copyPageAct(store.get(), detail)));
+  void making().then(({ copyPageAct }) => act(copyPageAct(store.get(), detail)));
 });
 frame.addEventListener('kp-units', ({ detail }) => {
   if (isUnitSystemName(detail.name)) store.set({ units: detail.name });
@@ -152,7 +163,10 @@ let started: Promise<Keeping> | undefined;
 function keeping(): Promise<Keeping> {
   const goTo = (page: string): void => goOn(store.get().history, page);
   const book = { store, act, goTo, readyPages: pages.map(({ name }) => name) };
-  started ??= import('./keep/start.js').then(({ startKeeping }) => startKeeping(book, frame, asked));
+  started ??= wanted(
+    'Nothing you do is kept: what keeps it could not be loaded.',
+    () => import('./keep/start.js'),
+  ).then(({ startKeeping }) => startKeeping(book, frame, notice, asked));
   return started;
 }
 
@@ -161,11 +175,26 @@ store.subscribe((state, before) => {
   if (state.history !== before.history) void keeping();
 });
 
+/** Says what waits for a part that could not be loaded; resolves when something first does. */
+const firstTrouble = new Promise<void>((resolve) => {
+  let said: readonly string[] = [];
+  whileWaiting((waiting) => {
+    resolve();
+    for (const about of said) notice.show(about, null);
+    said = waiting.map(({ says }) => says);
+    for (const { says, again } of waiting) notice.show(says, { says, word: 'Try again', act: again, stays: true });
+  });
+});
+
+/** A page of the notebook that was open last is known only once that has been opened. */
+function showKeptPage(): void {
+  const { page } = readAddress(asked, namesIn(store.get().history.now));
+  if (opened.page === undefined && page !== undefined && store.get().page === first)
+    store.set({ page, complaints: [] });
+}
+
 frame.units = Object.values(unitSystems).map(({ name, label }) => ({ name, label }));
 if (mustStartFirst(asked)) {
-  await keeping().catch(() => undefined);
-  // A page of the notebook that was open last is known only now.
-  const { page } = readAddress(asked, namesIn(store.get().history.now));
-  if (opened.page === undefined && page !== undefined && store.get().page === first) store.set({ page });
+  await Promise.race([keeping().then(showKeptPage, () => undefined), firstTrouble]);
 } else afterFirstFigure(frame, () => void keeping());
 show(store.get());

@@ -4,8 +4,9 @@
 
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { partLoaderPlugin } from './build/part-loader.js';
 import { contentPolicyPlugin, headers } from './build/content-policy.js';
-import { besideLater, firstFiles, preloadFirstFigurePlugin } from './build/preload-first-figure.js';
+import { firstFiles, preloadFirstFigurePlugin } from './build/preload-first-figure.js';
 import { preloadFontsPlugin } from './build/preload-fonts.js';
 import { precachePlugin, serviceWorkerFile } from './build/precache.js';
 
@@ -14,7 +15,13 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 export default defineConfig({
   root: here('.'),
   base: './',
-  plugins: [contentPolicyPlugin(), preloadFontsPlugin(), preloadFirstFigurePlugin(), precachePlugin(here('public'))],
+  plugins: [
+    partLoaderPlugin(),
+    contentPolicyPlugin(),
+    preloadFontsPlugin(),
+    preloadFirstFigurePlugin(),
+    precachePlugin(here('public')),
+  ],
   build: {
     outDir: '../dist/explorer',
     emptyOutDir: true,
@@ -22,7 +29,11 @@ export default defineConfig({
     sourcemap: true,
     // A font or picture in a style sheet as a data address would be against the content policy.
     assetsInlineLimit: 0,
-    modulePreload: { resolveDependencies: besideLater },
+    // A part that is tried again has to know its own file as well.
+    modulePreload: {
+      resolveDependencies: (file, beside, { hostType }) =>
+        hostType === 'html' ? [...beside] : [...new Set([file, ...beside])],
+    },
     rolldownOptions: {
       input: [here('index.html'), here('offline/service-worker.ts')],
       output: {

@@ -8,7 +8,7 @@ const wanted =
   /\/explorer\/(pages\/entries-page|entries\/(setup|figure)\/kind|entries\/figure\/pieces\/run|pages\/ready\/the-ceiling)\.ts$/u;
 /** What the entry script imports itself. */
 const atStart =
-  /\/node_modules\/(lit|lit-html|lit-element|@lit)\/|\/explorer\/(components\/frame\/|pages\/(registry|open-pages|undo-keys)|state\/(acts|address|history|notebook|notebook-record|parameters|store)\.|text\/unit-systems|worker\/solver-client)/u;
+  /\/node_modules\/(lit|lit-html|lit-element|@lit)\/|\/explorer\/(components\/frame\/|pages\/(registry|open-pages|undo-keys)|state\/(acts|address|history|notebook|notebook-record|parameters|store)\.|offline\/(load-part|wanted|start-worker)|text\/unit-systems|worker\/solver-client)/u;
 
 /** What every lesson of the course is made of. */
 const inLessons = /\/explorer\/(pages\/course\/(lessons|records)|entries\/(text|lesson|guess|question)\/kind)\.ts$/u;
@@ -21,17 +21,6 @@ export const firstFiles = [
   { name, test: wanted, priority: 1 },
   { name: 'course', test: inLessons, priority: 0 },
 ];
-
-const isFirst = /\/(frame|first-figure)-[^/]*\.js$/u;
-
-/** What a file loaded later has to have fetched beside it: not those that are there since the start. */
-export function besideLater(
-  _file: string,
-  beside: readonly string[],
-  { hostType }: { hostType: 'html' | 'js' },
-): string[] {
-  return hostType === 'html' ? [...beside] : beside.filter((file) => !isFirst.test(`/${file}`));
-}
 
 export function preloadFirstFigurePlugin(): Plugin {
   return {

@@ -2,6 +2,9 @@
 // time, and ends it when a line takes too long: that line is told so and left out until its text changes, a new
 // worker computes the rest.
 
+import { fetchAnew } from '../offline/load-part.js';
+import { startWorker } from '../offline/start-worker.js';
+import workerAddress from './formula.worker.ts?worker&url';
 import type { ListedFunction } from './functions/registry.js';
 import { limits } from './limits.js';
 import type { FormulaAsk, FormulaReply, FormulaSheet } from './sheet.js';
@@ -36,13 +39,15 @@ export interface FormulaEngine {
 
 export interface EngineOptions {
   readonly start: () => FormulaWorker;
+  /** What is done before a worker that could not be loaded is started once more. */
+  readonly afresh: () => Promise<void>;
   readonly line_ms: number;
   readonly page_ms: number;
 }
 
 /** The engine in a worker of its own. */
 export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngine {
-  const { start, line_ms, page_ms } = { ...usual, ...options };
+  const { start, afresh, line_ms, page_ms } = { ...usual, ...options };
   let worker: Promise<FormulaWorker> | undefined;
   let running: FormulaWorker | undefined;
   let turn = 0;
@@ -59,8 +64,10 @@ export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngi
 
   /** The reply, or the key of what took too long. */
   const once = async (ask: FormulaAsk): Promise<FormulaReply | string> => {
-    worker ??= loaded(start(), (listed) => {
-      functions = listed;
+    const tell = (listed: readonly ListedFunction[]): void => void (functions = listed);
+    worker ??= loaded(start(), tell).catch(async () => {
+      await afresh();
+      return loaded(start(), tell);
     });
     worker.catch(end);
     const able = await worker;
@@ -102,8 +109,8 @@ export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngi
 }
 
 const usual: EngineOptions = {
-  start: () =>
-    new Worker(new URL('./formula.worker.ts', import.meta.url), { type: 'module' }) as unknown as FormulaWorker,
+  start: () => startWorker(workerAddress) as unknown as FormulaWorker,
+  afresh: () => fetchAnew(workerAddress),
   line_ms: limits.time_ms,
   page_ms: limits.page_ms,
 };

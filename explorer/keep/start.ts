@@ -2,6 +2,7 @@
 // changes, takes files that are dropped, and starts the service worker. Nothing of it is needed to read a page.
 
 import type { Notebook as Frame } from '../components/frame/kp-notebook.js';
+import type { KpNotice } from '../components/frame/kp-notice.js';
 import { watchVersions } from '../offline/watch.js';
 import { writeAddress } from '../state/address.js';
 import type { NotebookState } from '../state/notebook.js';
@@ -9,18 +10,16 @@ import { addPage, freePageName } from '../state/page-acts.js';
 import type { KeptState } from './autosave.js';
 import { Keeping, type Book } from './keeping.js';
 import './kp-keeping-words.js';
-import { KpNotice } from './notice.js';
 import { pageKey, unpackPage } from './page-in-address.js';
 import { browserShelves } from './storage.js';
 import { stateWords } from './words.js';
 
 /** `address` is what stood behind the # when the explorer was opened. */
-export async function startKeeping(book: Book, frame: Frame, address: string): Promise<Keeping> {
+export async function startKeeping(book: Book, frame: Frame, notice: KpNotice, address: string): Promise<Keeping> {
   const keeping = new Keeping(book, browserShelves());
-  const notice = new KpNotice();
-  await keeping.restore(address);
+  // Where this part came late, what has been done since is not put away.
+  if (book.store.get().history.past.length === 0) await keeping.restore(address);
   await takePage(book, address);
-  frame.after(notice);
   const words = Object.assign(document.createElement('kp-keeping-words'), { keeping });
   const follow = ({ page, history: { now } }: NotebookState): void =>
     void Object.assign(words, { page, shelfAddress: writeAddress('notebooks', now.scenario) });

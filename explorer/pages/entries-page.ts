@@ -5,6 +5,7 @@ import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValu
 import type { Asks } from '../entries/asking.js';
 import type { Answered, Here, Provided } from '../entries/entry.js';
 import { permit } from '../entries/words.js';
+import { wanted } from '../offline/wanted.js';
 import { keepPencil, rubOutPencil } from '../state/acts.js';
 import { noPageWork, type EntryRecord, type PageRecord, type PageWork } from '../state/notebook-record.js';
 import { startingScenario } from '../state/parameters.js';
@@ -58,6 +59,7 @@ export class EntriesPage extends LitElement implements PageElement {
   readonly #offered = new Map<string, readonly Provided[]>();
   readonly #shared = new Map<string, unknown>();
   #editing: PageEditing | undefined;
+  #toBeReadOnly = false;
 
   constructor(record: PageRecord, first: ParameterKey = 'chargeVolume') {
     super();
@@ -123,7 +125,7 @@ export class EntriesPage extends LitElement implements PageElement {
   }
 
   protected override render(): unknown {
-    if (this.own && this.#editing === undefined) return nothing;
+    if (this.own && this.#editing === undefined && !this.#toBeReadOnly) return nothing;
     const shown = this.#drawables();
     return html`${this.#head()} ${sections(shown, this.#editing, this.own)}
     ${this.complete ? this.#editing?.foot(this.record) : nothing} ${this.#foot()}`;
@@ -145,7 +147,7 @@ export class EntriesPage extends LitElement implements PageElement {
     });
     return ready.map(({ record, readiness }) => {
       if (readiness === undefined) return { record };
-      if ('trouble' in readiness) return { record, trouble: readiness.trouble };
+      if ('trouble' in readiness) return { record, trouble: readiness };
       return { record, kind: readiness.kind, here: this.#here(record, readiness, results) };
     });
   }
@@ -189,7 +191,14 @@ export class EntriesPage extends LitElement implements PageElement {
   }
 
   async #loadEditing(): Promise<void> {
-    const { PageEditing } = await import('./editing/page-editing.js');
+    const says = 'This page cannot be edited: what does so could not be loaded.';
+    const { PageEditing } = await wanted(says, () =>
+      import('./editing/page-editing.js').catch((error: unknown) => {
+        this.#toBeReadOnly = true; // it can be read meanwhile
+        this.requestUpdate();
+        throw error;
+      }),
+    );
     this.#editing ??= new PageEditing(this);
     this.requestUpdate();
   }

@@ -6,13 +6,14 @@ import type { EntryRecord, Json } from '../state/notebook-record.js';
 import { changeEntry } from '../state/page-acts.js';
 import { remembered } from '../state/memo.js';
 import type { EntriesPage } from './entries-page.js';
+import type { Trouble } from './kind-loading.js';
 
 /** An entry of a page: with its kind and what it is drawn with, on its way, or in trouble. */
 export interface Drawable {
   readonly record: EntryRecord;
   readonly kind?: EntryKind;
   readonly here?: Here;
-  readonly trouble?: string;
+  readonly trouble?: Trouble;
 }
 
 type Computed = Pick<Here, 'now' | 'kept' | 'results'>;

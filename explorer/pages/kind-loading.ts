@@ -3,6 +3,7 @@
 
 import type { EntryKind } from '../entries/entry.js';
 import { kindAtHand, kindNamed } from '../entries/registry.js';
+import { whyNotLoaded } from '../offline/wanted.js';
 import type { EntryRecord, Json } from '../state/notebook-record.js';
 
 /** An entry that can be drawn. */
@@ -11,10 +12,16 @@ export interface Ready {
   readonly data: Json;
 }
 
+/** Why an entry cannot be drawn, and how to try again where that may help. */
+export interface Trouble {
+  readonly trouble: string;
+  readonly again?: () => void;
+}
+
 /** An entry that can be drawn, or why it cannot. */
 export type Readiness =
   | Ready
-  | { readonly trouble: string }
+  | Trouble
   /** On its way. */
   | undefined;
 
@@ -29,6 +36,7 @@ export class KindLoading {
 
   constructor(changed: () => void) {
     this.#changed = changed;
+    addEventListener('online', this.#again);
   }
 
   /** Whether an entry is ready; begins to load what it needs. While its data change it stays what it was. */
@@ -48,10 +56,7 @@ export class KindLoading {
       this.#settle(id, data, {
         trouble: `This notebook holds an entry of the kind ‘${name}’, which this explorer does not know. It is kept as it is.`,
       });
-    else if (kind === null)
-      this.#settle(id, data, {
-        trouble: 'What this entry needs could not be loaded. Open the page again to try once more.',
-      });
+    else if (kind === null) this.#settle(id, data, this.#missing());
     else {
       const readiness = this.#prepared(id, kind, data);
       if (readiness !== undefined) this.#settle(id, data, readiness);
@@ -67,13 +72,24 @@ export class KindLoading {
     if (wait === undefined) return ready;
     wait.then(
       () => this.#settle(id, data, ready),
-      () =>
-        this.#settle(id, data, {
-          trouble: 'What this entry needs could not be loaded. Open the page again to try once more.',
-        }),
+      () => this.#settle(id, data, this.#missing()),
     );
     return undefined;
   }
+
+  #missing(): Trouble {
+    return {
+      trouble: `What this entry needs could not be loaded. ${whyNotLoaded()}`,
+      again: this.#again,
+    };
+  }
+
+  /** Tries all entries again that lack something: what one lacks most of them lack. */
+  readonly #again = (): void => {
+    for (const [id, { readiness }] of [...this.#known])
+      if (readiness !== undefined && 'trouble' in readiness && readiness.again !== undefined) this.#known.delete(id);
+    this.#changed();
+  };
 
   #settle(id: string, data: Json, readiness: Readiness): void {
     if (this.#known.get(id)?.source !== data) return;

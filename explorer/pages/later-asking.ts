@@ -93,7 +93,9 @@ export class LaterAsking {
       for (const [name, question] of Object.entries(task.asks)) {
         if (task.stopped) break;
         if (name in task.answers || task.refused.has(name)) continue;
-        const reply = await this.#solver().answer([question]);
+        const reply = await this.#solver()
+          .answer([question])
+          .catch(() => ({ kind: 'refused' as const }));
         if (round !== this.#round) return;
         if (reply.kind === 'answered') task.answers = { ...task.answers, [name]: reply.answers[0]! };
         else task.refused.add(name);

@@ -3,6 +3,7 @@
 
 import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
+import { notLoaded } from '../components/frame/not-loaded.js';
 import { cautions } from '../entries/cautions.js';
 import type { CautionName } from '../entries/entry.js';
 import type { PageEditing } from './editing/page-editing.js';
@@ -64,7 +65,7 @@ function section(
 }
 
 function view({ record, kind, here, trouble }: Drawable): unknown {
-  if (trouble !== undefined) return html`<p class="entry-trouble" role="status">${trouble}</p>`;
+  if (trouble !== undefined) return notLoaded(trouble.trouble, trouble.again);
   if (kind === undefined || here === undefined) {
     return html`<div class=${record.kind === 'figure' ? 'figure-to-come' : 'entry-to-come'}></div>`;
   }

@@ -3,6 +3,7 @@
 import { InputError, pressureAtAltitude, strengthFromProof, toSI } from '#lib/index.js';
 import type { NumberSpec } from '../components/number/number-spec.js';
 import type { EngineDimension } from '../formula/engine.js';
+import { wanted } from '../offline/wanted.js';
 import { joined, trimmed } from '../text/format.js';
 import { plainUnit, readText } from '../text/parse.js';
 import type { UnitSystem } from '../text/unit-systems.js';
@@ -49,7 +50,8 @@ export function specOf(row: Measured, units: UnitSystem): NumberSpec {
     suffix,
     read: (text) => readText(text, { fromShown, units: unitsTyped, engine: dimensions.length > 0 }),
     readWithEngine: async (number, unit) => {
-      const { siFromUnit } = await import('../formula/engine.js');
+      const says = `The unit ‘${unit}’ cannot be read: the part that knows it could not be loaded.`;
+      const { siFromUnit } = await wanted(says, () => import('../formula/engine.js'));
       for (const { dimension, toParameter } of dimensions) {
         const si = siFromUnit(number, unit, dimension);
         if (si !== undefined) return toParameter(si);

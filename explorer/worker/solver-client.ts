@@ -1,22 +1,84 @@
 // The page's side of the solver: starts the worker, asks it only what is not known yet, and gives the
 // very same answer to the same question, so that figures of what did not change are not drawn again.
 
-import { wrap } from 'comlink';
+import { wrap, type Remote } from 'comlink';
+import { fetchAnew } from '../offline/load-part.js';
+import { startWorker } from '../offline/start-worker.js';
+import { wanted } from '../offline/wanted.js';
 import type { Answer, Question, Reply } from './questions.js';
+import type { WorkersReply } from './solver.worker.js';
+import workerAddress from './solver.worker.ts?worker&url';
 
 /** Whatever answers questions: the worker, or a stand-in in a test. */
 export interface Solver {
   answer(questions: readonly Question[]): Promise<Reply>;
 }
 
+/** The solver as it stands in its worker. */
+export interface WorkersSolver {
+  answer(questions: readonly Question[]): Promise<WorkersReply>;
+}
+
 /** Answers kept; a page asks less than ten questions at a time. */
 const kept = 48;
 
-/** Starts the worker; it lives as long as the page. */
+const says = 'The figures cannot be computed: the solver, or a part of it, could not be loaded.';
+
+/** Starts the worker; it lives as long as the page. Where it or a part of it cannot be loaded, questions wait until it
+ * can: the frame says so. */
 export function startSolver(): Solver {
-  const worker = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module' });
-  const remote = wrap<Solver>(worker);
-  return rememberingSolver({ answer: (questions) => remote.answer(questions) });
+  let running: Running | undefined;
+
+  /** Asks once; rejects where the worker is not there or lacks a part. */
+  const ask = async (questions: readonly Question[]): Promise<Reply | Threw> => {
+    const worker = (running ??= started());
+    try {
+      const reply = await Promise.race([worker.answer(questions), worker.gone]);
+      if ('kind' in reply && reply.kind === 'part-missing') throw new Error(reply.why);
+      return reply;
+    } catch (error) {
+      worker.end();
+      if (running === worker) running = undefined;
+      throw error;
+    }
+  };
+
+  return rememberingSolver({
+    async answer(questions) {
+      const got = await wanted(says, () =>
+        ask(questions).catch(async () => {
+          await fetchAnew(workerAddress);
+          return ask(questions);
+        }),
+      );
+      if ('threw' in got) throw got.threw;
+      return got;
+    },
+  });
+}
+
+/** What the solver threw: a fault of its own, not of the network. */
+interface Threw {
+  readonly threw: Error;
+}
+
+interface Running {
+  readonly answer: (questions: readonly Question[]) => Promise<WorkersReply | Threw>;
+  /** Rejects when the worker cannot be loaded or ends. */
+  readonly gone: Promise<never>;
+  readonly end: () => void;
+}
+
+function started(): Running {
+  const worker = startWorker(workerAddress);
+  const remote: Remote<WorkersSolver> = wrap<WorkersSolver>(worker);
+  return {
+    answer: (questions) => remote.answer(questions).catch((error: unknown) => ({ threw: error as Error })),
+    gone: new Promise((_, reject) => {
+      worker.addEventListener('error', ({ message }) => reject(new Error(`The solver's worker ended: ${message}`)));
+    }),
+    end: () => worker.terminate(),
+  };
 }
 
 /** A solver that asks `remote` each question once, as long as it is among the latest. */

@@ -5,11 +5,11 @@ import type { Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { explorerInBrowser, type OpenPage } from '../support/open-explorer.js';
 import { Reader } from '../support/reader.js';
-import { hostUnderPath, type SubPathHost } from '../support/sub-path-host.js';
+import { unrulyHost, type UnrulyHost } from '../support/unruly-host.js';
 
 const explorer = explorerInBrowser();
-let host: SubPathHost;
-beforeAll(async () => (host = await hostUnderPath(inject('url'))));
+let host: UnrulyHost;
+beforeAll(async () => (host = await unrulyHost(inject('url'))));
 afterAll(async () => host.close());
 
 /** Opens the explorer and waits until it can do without the network. */
@@ -26,7 +26,7 @@ describe('the explorer without a network', () => {
   it('opens, computes, and has every page, its words and its formulas', async () => {
     const { page, problems } = await openedForGood();
     await page.context().setOffline(true);
-    const before = host.asked();
+    const before = host.asked().length;
     await page.reload();
     const reader = new Reader(page);
     await page.locator('main figure').first().waitFor();
@@ -38,7 +38,7 @@ describe('the explorer without a network', () => {
       await page.getByRole('link', { name, exact: true }).click();
       await page.getByRole('heading', { name, exact: true, level: 1 }).waitFor();
     }
-    expect(host.asked()).toBe(before);
+    expect(host.asked().length).toBe(before);
     expect(problems).toEqual([]);
   });
 
@@ -68,7 +68,9 @@ describe('a new version', () => {
     const reader = new Reader(page);
     await reader.type('plates', '20');
     const [old] = await cacheNames(page);
-    host.renew();
+    const worker = await (await fetch(`${inject('url')}service-worker.js`)).text();
+    const next = worker.replaceAll('`kettle-and-plate', '`kettle-and-plate next');
+    host.treat((file) => (file === 'service-worker.js' ? { body: next } : undefined));
     await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())!.update());
     await reader.sees(() => page.locator('.notice').innerText(), 'A new version of Kettle & Plate lies ready.');
     await page.evaluate(() => Object.assign(globalThis, { sameWindow: true }));

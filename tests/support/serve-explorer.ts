@@ -3,7 +3,7 @@
 // The build runs in a child process: inside vitest NODE_ENV is 'test' and Lit's development files would be bundled.
 
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -20,6 +20,8 @@ declare module 'vitest' {
     plainUrl: string;
     /** Where the browser listens. */
     browser: string;
+    /** Files of parts that are loaded when first wanted, as 'assets/x.js'. */
+    parts: readonly string[];
     /** Why there is no such address, or ''. */
     buildFault: string;
   }
@@ -35,19 +37,21 @@ export default async function serveExplorer(project: TestProject): Promise<() =>
   const outDir = mkdtempSync(join(tmpdir(), 'kettle-and-plate-'));
   const build = spawnSync(
     process.execPath,
-    [vite, 'build', explorer, '--outDir', outDir, '--emptyOutDir', '--logLevel', 'warn'],
+    [vite, 'build', explorer, '--outDir', outDir, '--emptyOutDir', '--manifest', '--logLevel', 'warn'],
     { env: { ...process.env, NODE_ENV: 'production' }, encoding: 'utf8' },
   );
   if (build.status !== 0) {
     // Said by each journey that fails for it, so that the other projects still run and are counted.
     project.provide('url', '');
     project.provide('plainUrl', '');
+    project.provide('parts', []);
     project.provide('browser', '');
     project.provide('buildFault', `The explorer does not build:\n${build.stdout}${build.stderr}`);
     rmSync(outDir, { recursive: true, force: true });
     return () => Promise.resolve();
   }
   project.provide('buildFault', '');
+  project.provide('parts', partsOf(outDir));
 
   const server = await preview({
     root: explorer,
@@ -70,4 +74,28 @@ export default async function serveExplorer(project: TestProject): Promise<() =>
     await server.close();
     rmSync(outDir, { recursive: true, force: true });
   };
+}
+
+interface ManifestChunk {
+  readonly file: string;
+  readonly css?: readonly string[];
+  readonly imports?: readonly string[];
+}
+
+/** Scripts and style sheets that do not come with the page itself. */
+function partsOf(outDir: string): readonly string[] {
+  const manifest = JSON.parse(readFileSync(join(outDir, '.vite/manifest.json'), 'utf8')) as Record<
+    string,
+    ManifestChunk
+  >;
+  const withPage = new Set<string>();
+  const add = (name: string): void => {
+    const { file, css = [], imports = [] } = manifest[name]!;
+    if (withPage.has(file)) return;
+    [file, ...css].forEach((one) => withPage.add(one));
+    imports.forEach(add);
+  };
+  add('index.html');
+  const all = readdirSync(join(outDir, 'assets')).map((name) => `assets/${name}`);
+  return all.filter((name) => /\.(?:js|css)$/u.test(name) && !withPage.has(name));
 }

@@ -4,6 +4,7 @@
 import { html, LitElement, nothing } from 'lit';
 import type { PropertyDeclarations, PropertyValues, TemplateResult } from 'lit';
 import type { Axis, Drawing, Figure, FigureSize } from '../../figures/figure.js';
+import { wanted } from '../../offline/wanted.js';
 import { cursorHandle, type CursorHands } from './cursor-handle.js';
 import { cursorKey, cursorAtPointer } from './cursor-moves.js';
 import { CursorMovedEvent, PencilEvent } from './events.js';
@@ -187,7 +188,10 @@ export class KpFigure extends LitElement {
 
   readonly #showNumbers = (): void => void (this.numbersShown = !this.numbersShown);
   readonly #takeAlong = (): void => {
-    void import('./take/kp-take-along.js').then(() => (this.taking = !this.taking));
+    void wanted(
+      'The figure cannot be taken along: what does so could not be loaded.',
+      () => import('./take/kp-take-along.js'),
+    ).then(() => (this.taking = !this.taking));
   };
 
   #taken({ description, table }: Drawing): Taken {

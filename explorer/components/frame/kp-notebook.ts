@@ -2,6 +2,8 @@
 // one with two words at the top that lead there, and the switch of units. The page itself is handed in.
 
 import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
+import { whyNotLoaded } from '../../offline/wanted.js';
+import { notLoaded } from './not-loaded.js';
 
 /** Heading of the reader's own pages. */
 const own = 'Your pages';
@@ -50,6 +52,7 @@ export class Notebook extends LitElement {
     units: { attribute: false },
     unitsInUse: { attribute: false },
     page: { attribute: false },
+    trouble: { attribute: false },
     complaints: { attribute: false },
     keeping: { attribute: false },
     notebookName: { attribute: false },
@@ -64,6 +67,8 @@ export class Notebook extends LitElement {
   declare unitsInUse: string;
   /** The page: an element. */
   declare page: HTMLElement | null;
+  /** Tries the page again that could not be loaded; null where none failed. */
+  declare trouble: (() => void) | null;
   /** What could not be read in the address. */
   declare complaints: readonly string[];
   /** The words about keeping, once they are loaded. */
@@ -83,6 +88,7 @@ export class Notebook extends LitElement {
     this.units = [];
     this.unitsInUse = '';
     this.page = null;
+    this.trouble = null;
     this.complaints = [];
     this.keeping = null;
     this.notebookName = '';
@@ -108,7 +114,8 @@ export class Notebook extends LitElement {
         <button type="button" class="plain-button" @click=${() => this.#goTo('contents-units')}>Units</button>
       </header>
       <main>
-        ${this.complaints.map((complaint) => html`<p class="complaint" role="status">${complaint}</p>`)} ${this.page}
+        ${this.complaints.map((complaint) => html`<p class="complaint" role="status">${complaint}</p>`)}
+        ${this.#troubleWords()} ${this.page}
       </main>
       <nav class="contents" aria-label="Contents">
         <p class="book-name">Kettle &amp; Plate</p>
@@ -133,6 +140,14 @@ export class Notebook extends LitElement {
         ${this.keeping}
       </nav>
       <p class="spoken-only" role="status">${this.said}</p>`;
+  }
+
+  /** In place of a page that could not be loaded. */
+  #troubleWords(): unknown {
+    const { trouble } = this;
+    const title = this.entries.find(({ name }) => name === this.current)?.title;
+    const says = `${title === undefined ? 'This page' : `‘${title}’`} could not be loaded. ${whyNotLoaded()}`;
+    return trouble === null ? nothing : html`<div>${notLoaded(says, trouble)}</div>`;
   }
 
   /** 'Undo' and 'Redo'; they keep the focus when there is no more to undo. */

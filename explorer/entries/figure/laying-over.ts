@@ -2,6 +2,7 @@
 // law. The code of points and models is loaded when first wanted.
 
 import { html } from 'lit';
+import { wanted } from '../../offline/wanted.js';
 import type { Overlay, Overlays } from '../ceiling-overlays.js';
 import type { Here } from '../entry.js';
 
@@ -38,7 +39,8 @@ export function overlaysFor(here: Pick<Here, 'common' | 'redraw'>): Overlays | u
   if (laidOn(here).length === 0) return undefined;
   if (holder.overlays === undefined && holder.asked !== true) {
     holder.asked = true;
-    void import('../ceiling-overlays.js').then((overlays) => {
+    const says = 'What is to be laid over the figures could not be loaded.';
+    void wanted(says, () => import('../ceiling-overlays.js')).then((overlays) => {
       holder.overlays = overlays;
       here.redraw();
     });

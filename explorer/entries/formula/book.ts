@@ -55,6 +55,12 @@ export class FormulaBook {
     return this.#engine.functions();
   }
 
+  /** Asks again after a failure. */
+  again(): void {
+    this.#asked = '';
+    this.#redraw();
+  }
+
   /** Takes note of an entry as it is drawn; asks when anything that formulas depend on has changed. */
   see(here: Here<FormulaData>): Known {
     this.#heres.set(here.id, here);
@@ -118,7 +124,6 @@ export class FormulaBook {
 
   #fail(): void {
     this.#failed = true;
-    this.#asked = '';
     this.#redraw();
   }
 

@@ -4,6 +4,7 @@
 import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { FormulaFault } from '../../formula/sheet.js';
+import { whyNotLoaded } from '../../offline/wanted.js';
 import type { Here } from '../entry.js';
 import { numbersAt, type FormulaBook, type Known } from './book.js';
 import type { FormulaData } from './data.js';
@@ -102,7 +103,8 @@ export class FormulaElement extends LitElement {
 
   #correction(fault: FormulaFault | null): unknown {
     if (this.failed)
-      return 'Formulas cannot be computed: their engine could not be loaded. Try again when there is a network.';
+      return html`Formulas cannot be computed: their engine could not be loaded. ${whyNotLoaded()}
+        <button type="button" class="put-back" @click=${() => this.book.again()}>Try again</button>`;
     if (fault === null) return nothing;
     const { at, instead } = fault;
     const put =

@@ -3,6 +3,7 @@
 
 import type { EntryEditor, EntryKind } from '../../entries/entry.js';
 import { kindNamed, kindNames } from '../../entries/registry.js';
+import { wanted } from '../../offline/wanted.js';
 import type { PageRecord } from '../../state/notebook-record.js';
 import * as acts from '../../state/page-acts.js';
 import '../../styles/editing.css';
@@ -37,7 +38,7 @@ export class PageEditing {
   editorOf(kind: EntryKind): EntryEditor | undefined {
     const known = this.#editors.get(kind.name);
     if (known === undefined && kind.edit !== undefined) {
-      void kind.edit().then((editor) => {
+      void this.#wanted(kind.edit).then((editor) => {
         const first = !this.#editors.has(kind.name);
         this.#editors.set(kind.name, editor);
         this.page.requestUpdate();
@@ -175,8 +176,12 @@ export class PageEditing {
     this.page.requestUpdate();
   }
 
+  #wanted<Part>(load: () => Promise<Part>): Promise<Part> {
+    return wanted('This page cannot be edited: what does so could not be loaded.', load);
+  }
+
   async #loadKinds(): Promise<void> {
-    const kinds = await Promise.all(kindNames.map((name) => kindNamed(name)));
+    const kinds = await this.#wanted(() => Promise.all(kindNames.map((name) => kindNamed(name))));
     this.kinds = kinds.filter((kind) => kind !== undefined);
     for (const kind of this.kinds) this.editorOf(kind); // so that what is added can be written at once
     this.page.requestUpdate();

@@ -67,7 +67,7 @@ function engine(make: () => StandIn = () => new StandIn()): {
     workers.push(worker);
     return worker;
   };
-  return { engine: startFormulas({ start, line_ms: 30, page_ms: 400 }), workers };
+  return { engine: startFormulas({ start, afresh: () => Promise.resolve(), line_ms: 30, page_ms: 400 }), workers };
 }
 
 const ask = (...texts: string[]): Parameters<ReturnType<typeof startFormulas>['answer']>[0] => ({
@@ -132,9 +132,15 @@ describe('the formula engine of a page', () => {
     expect(replies.map(({ results }) => told(results[0]!))).toEqual(['1', '2', '3']);
   });
 
-  it('says that it could not be loaded, and tries again when asked again', async () => {
+  it('is started once more by itself where it could not be loaded', async () => {
     let loads = 0;
     const { engine: formulas } = engine(() => new StandIn(++loads === 1 ? 'error' : 'ready'));
+    expect((await formulas.answer(ask('1'))).results.map(told)).toEqual(['1']);
+  });
+
+  it('says that it could not be loaded, and tries again when asked again', async () => {
+    let loads = 0;
+    const { engine: formulas } = engine(() => new StandIn(++loads <= 2 ? 'error' : 'ready'));
     await expect(formulas.answer(ask('1'))).rejects.toThrow('could not be loaded');
     expect((await formulas.answer(ask('1'))).results.map(told)).toEqual(['1']);
   });

@@ -8,6 +8,8 @@ export interface Notice {
   /** What can be done, besides putting the line away. */
   readonly word?: string;
   readonly act?: () => void;
+  /** Whether it cannot be put away: it goes when what it says is no longer so. */
+  readonly stays?: boolean;
 }
 
 export class KpNotice extends LitElement {
@@ -34,11 +36,17 @@ export class KpNotice extends LitElement {
   protected override render(): unknown {
     return html`<div class="notice" role="status">
       ${[...this.notices].map(
-        ([about, { says, word, act }]) =>
+        ([about, { says, word, act, stays }]) =>
           html`<p>
             ${says}
             ${word === undefined ? nothing : html`<button class="word-button" type="button" @click=${act}>${word}</button>`}
-            <button class="word-button" type="button" @click=${() => this.show(about, null)}>Not now</button>
+            ${
+              stays === true
+                ? nothing
+                : html`<button class="word-button" type="button" @click=${() => this.show(about, null)}>
+                    Not now
+                  </button>`
+            }
           </p>`,
       )}
     </div>`;

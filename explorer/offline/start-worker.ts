@@ -1,0 +1,6 @@
+// Starts a worker from a file of the explorer.
+
+/** Starts the worker whose file stands at an address the build gave. */
+export function startWorker(address: string): Worker {
+  return new Worker(address, { type: 'module' });
+}

@@ -17,7 +17,7 @@ const shown = async (page: Page, name: string, title: string): Promise<void> => 
   await page.waitForFunction(
     () =>
       document.querySelector(
-        'main :is(.figure-to-come, .entry-to-come, .guess-to-come), main > kp-entries-page:not([complete])',
+        'main :is(.figure-to-come, .entry-to-come, .guess-to-come, .entry-trouble), main > kp-entries-page:not([complete])',
       ) === null,
   );
 };

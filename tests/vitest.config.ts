@@ -1,6 +1,7 @@
 // Three kinds of test: `unit` in Node, `browser` for single elements in Chromium, `journeys` for whole
 // paths through the built explorer. No retries: a test that fails now and then is a bug.
 
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
@@ -81,8 +82,7 @@ export default defineConfig({
         test: {
           name: 'journeys',
           environment: 'node',
-          // Journeys wait for the browser more than they work. They come after the others: a project with workers of its own needs a turn of its own.
-          maxWorkers: 2,
+          // After the others, which keep all processors busy.
           sequence: { groupOrder: 1 },
           include: ['tests/journeys/**/*.test.ts'],
           benchmark: noBenchmarks,
@@ -93,6 +93,8 @@ export default defineConfig({
       },
     ],
     retry: 0,
+    // All processors, and two where there is one: tests in a browser wait for it more than they work.
+    maxWorkers: Math.max(2, availableParallelism()),
     expect: { requireAssertions: true, poll: { timeout: patience_ms } },
     // Worker files stay thin: what runs in a worker never shows here.
     coverage: { include: ['lib/**/*.ts', 'explorer/**/*.ts'], reporter: ['text-summary', 'html'] },

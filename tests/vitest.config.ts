@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { launchOptions } from './support/browser.mjs';
+import { mutantPlugin } from './mutants/plugin.js';
 import { patience_ms, slowness, wholeTest_ms } from './support/patience.js';
 
 declare module 'vitest' {
@@ -26,6 +27,7 @@ const limits = { testTimeout: wholeTest_ms, hookTimeout: wholeTest_ms, teardownT
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
+  plugins: mutantPlugin(),
   test: {
     reporters: ['default', support('closing-line')],
     provide: { patience_ms, slowness },

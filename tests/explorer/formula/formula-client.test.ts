@@ -1,7 +1,7 @@
 // The page's side of the engine: what takes too long is stopped, the rest goes on. Here the worker is a stand-in that
 // works or hangs as told; the real one is in formula-worker.browser.test.ts.
 
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { answer } from '../../../explorer/formula/answer.js';
 import {
   startFormulas,
@@ -10,7 +10,7 @@ import {
   type ToWorker,
 } from '../../../explorer/formula/formula-client.js';
 import { sheetOf, told } from '../../support/formulas.js';
-import { turn as oneTurn } from '../../support/settled.js';
+import { onFakeClock, turn as oneTurn } from '../../support/settled.js';
 
 /** A worker that hangs when it begins a line whose text says so, until it is terminated. */
 class StandIn implements FormulaWorker {
@@ -151,5 +151,57 @@ describe('the formula engine of a page', () => {
     formulas.close();
     expect(workers[0]!.terminated).toBe(true);
     expect((await formulas.answer(ask('2'))).results.map(told)).toEqual(['2']);
+  });
+});
+
+describe('what the formulas of a page may take', () => {
+  /** A worker that says for ever that it has begun another line, one every so often. */
+  class Slow implements FormulaWorker {
+    onmessage: FormulaWorker['onmessage'] = null;
+    onerror: FormulaWorker['onerror'] = null;
+    terminated = false;
+    readonly #every_ms: number;
+    constructor(every_ms: number) {
+      this.#every_ms = every_ms;
+      void onFakeClock(0).then(() => this.onmessage?.({ data: { is: 'ready', functions: [] } }));
+    }
+    postMessage({ turn, ask }: ToWorker): void {
+      const work = async (): Promise<void> => {
+        for (let k = 0; !this.terminated; k = (k + 1) % ask.sheet.lines.length) {
+          this.onmessage?.({ data: { is: 'began', turn, key: ask.sheet.lines[k]!.id } });
+          await onFakeClock(this.#every_ms);
+        }
+      };
+      void work();
+    }
+    terminate(): void {
+      this.terminated = true;
+    }
+  }
+
+  /** When the worker is ended, ms after it was asked. */
+  async function endedAfter(every_ms: number): Promise<number> {
+    vi.useFakeTimers();
+    const worker = new Slow(every_ms);
+    let starts = 0;
+    const start = (): FormulaWorker => (starts++ === 0 ? worker : new StandIn());
+    void startFormulas({ start }).answer(ask('1', '2', '3'));
+    for (let time_ms = 0; time_ms < 20_000; time_ms += 100) {
+      if (worker.terminated) return time_ms;
+      await vi.advanceTimersByTimeAsync(100);
+    }
+    return Infinity;
+  }
+
+  it('is a second for a line', async () => {
+    const time_ms = await endedAfter(1e6);
+    expect(time_ms).toBeGreaterThanOrEqual(1000);
+    expect(time_ms).toBeLessThanOrEqual(1200);
+  });
+
+  it('and five for all of them, though each is quick enough', async () => {
+    const time_ms = await endedAfter(900);
+    expect(time_ms).toBeGreaterThanOrEqual(5000);
+    expect(time_ms).toBeLessThanOrEqual(5200);
   });
 });

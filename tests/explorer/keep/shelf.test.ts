@@ -66,6 +66,41 @@ describe('the shelf', () => {
     expect(textOf(shelves, 'a')).toBe(text);
   });
 
+  it('keeps a notebook that cannot be put aside, and says why', () => {
+    const text = record('first', 1);
+    const shelves = memoryShelves();
+    put(shelves, keyOf('a'), text);
+    const { setItem } = shelves;
+    const closed = {
+      ...shelves,
+      length: 1,
+      setItem: (key: string, value: string) => {
+        if (key.includes('deleted')) throw new DOMException('The quota has been exceeded.', 'QuotaExceededError');
+        setItem(key, value);
+      },
+    };
+    expect(takeOff(closed, 'a')).toBe('full');
+    expect(textOf(shelves, 'a')).toBe(text);
+  });
+
+  it('keeps a deleted notebook that the storage is too full to put back, and puts it back once there is room', () => {
+    const text = record('first', 1);
+    const unlimited = memoryShelves();
+    put(unlimited, keyOf('a'), text);
+    takeOff(unlimited, 'a');
+    const [[key, deleted]] = [...unlimited.records] as [[string, string]];
+    // Full to the last character: a kept notebook has the longer name.
+    const shelves = memoryShelves(key.length + deleted.length);
+    shelves.setItem(key, deleted);
+    expect(putBack(shelves, 'a')).toBe('full');
+    expect(textOf(shelves, 'a')).toBeNull();
+    expect(deletedOnes(shelves).map(({ name }) => name)).toEqual(['first']);
+    const roomy = memoryShelves();
+    shelves.records.forEach((value, name) => roomy.setItem(name, value));
+    expect(putBack(roomy, 'a')).toBeUndefined();
+    expect(textOf(roomy, 'a')).toBe(text);
+  });
+
   it('is empty where the storage is blocked, without an exception', () => {
     for (const shelves of [blockedShelves(), undefined]) {
       expect(shelved(shelves)).toEqual([]);

@@ -71,6 +71,25 @@ describe('a history', () => {
     expect(undone(undone(history)).now).toBe(newNotebook);
   });
 
+  it('keeps the last four hundred steps, and forgets the oldest', () => {
+    const set = (history: History, at: number): History =>
+      done(history, { ...history.now, name: `step ${String(at)}` }, { says: 'gone on', page: null, at });
+    const steps = Array.from({ length: 450 }, (_none, step) => step + 1);
+    const history = steps.reduce(set, startHistory(newNotebook));
+    expect(undone(history).now.name).toBe('step 449');
+    expect(history.past).toHaveLength(400);
+    expect(all(history, undone).now.name).toBe('step 50');
+  });
+
+  it('joins deeds of one kind that follow each other within a second and a half, on one page', () => {
+    const set = (history: History, plates: number, page: string, at: number): History =>
+      done(history, setNumber(history.now, 'plates', plates), { says: 'plates', page, together: 'plates', at });
+    const first = set(startHistory(newNotebook), 13, 'one', 1000);
+    expect(set(first, 14, 'one', 2500).past).toHaveLength(1);
+    expect(set(first, 14, 'one', 2501).past).toHaveLength(2);
+    expect(set(first, 14, 'another', 1001).past).toHaveLength(2);
+  });
+
   it('joins nothing to a step that was come back to', () => {
     const set = (history: History, plates: number): History =>
       done(history, setNumber(history.now, 'plates', plates), {

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { keepPencil } from '../../../explorer/state/acts.js';
 import { newNotebook, workOn, type Notebook } from '../../../explorer/state/notebook-record.js';
 import * as acts from '../../../explorer/state/page-acts.js';
 import { anyAct } from './any-acts.js';
@@ -75,6 +76,15 @@ describe('a copy', () => {
         expect(entries[place + 1]).toEqual({ ...entries[place], id: 'copy' });
       }),
     );
+  });
+
+  it('of a page has its pencil lines', () => {
+    const notebook = keepPencil(newNotebook, 'the-ceiling', { ...newNotebook.scenario, plates: 5 });
+    expect(workOn(notebook, 'the-ceiling').pencils).toHaveLength(1);
+    const page = { name: 'the-ceiling', title: 'The ceiling', promise: '', entries: [] };
+    const copied = acts.copyPage(notebook, page, 'page-1', 'Mine');
+    expect(workOn(copied, 'page-1')).toEqual(workOn(notebook, 'the-ceiling'));
+    expect(workOn(copied, 'the-ceiling')).toBe(workOn(notebook, 'the-ceiling'));
   });
 
   it('of a page has its entries and what was done on it, under a name and a title of its own', () => {

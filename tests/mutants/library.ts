@@ -1,0 +1,118 @@
+// Mutants of the library: its key formulas, and what was once changed without a test that noticed.
+
+import type { Mutant } from './mutant.js';
+
+export const library: readonly Mutant[] = [
+  {
+    name: 'a water-cooled partial condenser takes its duty from absolute zero, not from its water',
+    file: 'lib/run/engines/energy/holders.ts',
+    from: "reference_K: condenser.coolant.kind === 'water' ? condenser.coolant.inlet_K : ZERO_CELSIUS",
+    to: 'reference_K: 0',
+    tests: ['partial-condenser'],
+  },
+  {
+    name: 'the flooding limit is 0.9 in place of 0.85',
+    file: 'lib/run/limits/column-watches.ts',
+    from: 'FLOOD_LIMIT = 0.85',
+    to: 'FLOOD_LIMIT = 0.9',
+    tests: ['where-limits-begin'],
+  },
+  {
+    name: 'weeping is counted while a plate warms up or idles',
+    file: 'lib/run/limits/column-watches.ts',
+    from: 'weep: vapour < idle ? null : weepShare',
+    to: 'weep: weepShare',
+    tests: ['where-limits-begin'],
+  },
+  {
+    name: 'a set duty fades away to 60 K below the boil, not to 25 K',
+    file: 'lib/run/engines/energy/fading.ts',
+    from: 'FADES_TO_K = 25',
+    to: 'FADES_TO_K = 60',
+    tests: ['partial-condenser'],
+  },
+  {
+    name: 'a doubler presses on its pipe as if it were charged with water',
+    file: 'lib/run/engines/energy/holders.ts',
+    from: 'dipDepth_m * filledDensity(ethanol_mol / amount_mol)',
+    to: 'dipDepth_m * filledDensity(0)',
+    tests: ['energy/vessels'],
+  },
+  {
+    name: 'the stages of a packing are rounded to the nearest',
+    file: 'lib/run/engines/energy/holders.ts',
+    from: 'Math.max(1, Math.ceil(stages - 1e-9))',
+    to: 'Math.max(1, Math.round(stages))',
+    tests: ['energy/vessels'],
+  },
+  {
+    name: 'stages of a packing that are rounded up are not less efficient for it',
+    file: 'lib/run/engines/energy/holders.ts',
+    from: 'efficiency: Math.min(1, stages / count)',
+    to: 'efficiency: 1',
+    tests: ['energy/vessels'],
+  },
+  {
+    name: 'a jar begins with what stood in the condenser before its first drop',
+    file: 'lib/run/jars.ts',
+    from: 'if (!this.#running) this.#firstDrop(step);',
+    to: '',
+    tests: ['run/jars'],
+  },
+  {
+    name: 'a jar that is full as its step ends does not say so',
+    file: 'lib/run/jars.ts',
+    from: 'this.#put(now, filled_m3 >= this.#size_m3 - DROP_m3)',
+    to: 'this.#put(now, false)',
+    tests: ['run/jars'],
+  },
+  {
+    name: 'every jar that is taken away says it is full',
+    file: 'lib/run/jars.ts',
+    from: 'this.#put(now, filled_m3 >= this.#size_m3 - DROP_m3)',
+    to: 'this.#put(now, true)',
+    tests: ['run/jars', 'energy/energy'],
+  },
+  {
+    name: 'above a strength the part below counts while the spout rises',
+    file: 'lib/craft/above-strength.ts',
+    from: '(to - level) / (to - from)',
+    to: '(level - from) / (to - from)',
+    tests: ['above-strength'],
+  },
+  {
+    name: 'a rising reflux ratio ends a step before there is vapour',
+    file: 'lib/run/stop-rules.ts',
+    from: 'state.vapourShare < FIRST_VAPOUR ? rule.ratio : rule.ratio - Math.min(1e9, state.refluxRatio)',
+    to: 'rule.ratio - Math.min(1e9, state.refluxRatio)',
+    tests: ['stop-rules'],
+  },
+  {
+    name: 'plates and condenser of a train may hold nine tenths of the charge',
+    file: 'lib/run/engines/energy/check.ts',
+    from: 'if (held_mol < 0.5 * total_mol) return [];',
+    to: 'if (held_mol < 0.9 * total_mol) return [];',
+    tests: ['energy/vessels'],
+  },
+  {
+    name: 'plates and condenser of a column may hold nine tenths of the charge',
+    file: 'lib/run/engines/equal-flows/check.ts',
+    from: 'if (together >= 0.5 * total_mol) {',
+    to: 'if (together >= 0.9 * total_mol) {',
+    tests: ['equal-flows/bad-input', 'equal-flows'],
+  },
+  {
+    name: 'a liquid a little denser than water is taken for water',
+    file: 'lib/mixture/hydrometer.ts',
+    from: 'const ROUNDING = 1e-12;',
+    to: 'const ROUNDING = 1e-5;',
+    tests: ['hydrometer'],
+  },
+  {
+    name: 'a volume is made of less than no water',
+    file: 'lib/mixture/volume.ts',
+    from: ' && ethanol_kg <= (1 + ROUNDING) * mass_kg',
+    to: '',
+    tests: ['mixture/volume'],
+  },
+];

@@ -50,8 +50,8 @@ export function keeper({ shelves, text, told, timer = afterRest }: Kept): Keeper
   let state: KeptState = { kind: 'untouched' };
   let stop: (() => void) | undefined;
 
+  /** After every write, as it went the time before or not: what lists the notebooks shows what was written. */
   const tell = (next: KeptState): void => {
-    if (next.kind === state.kind && next.kind !== 'not-kept') return;
     state = next;
     told(next);
   };

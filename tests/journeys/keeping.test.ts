@@ -46,6 +46,7 @@ describe('a notebook', () => {
     await page.locator('main figure').first().waitFor();
     await page.getByRole('button', { name: 'Keep as a pencil line' }).first().click();
     await reader.type('plates', '20');
+    await expect.poll(() => keptIn(page)).toContain('"plates": 20');
     await toNotebooks(page);
     await page.getByLabel('Its name').fill('October wash');
     await expect.poll(() => shelf(page).innerText()).toContain('October wash');

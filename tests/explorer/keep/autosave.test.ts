@@ -59,6 +59,19 @@ describe('the open notebook', () => {
     expect(window.told).toEqual([{ kind: 'kept' }]);
   });
 
+  it('is told of at every write, so that a list of notebooks follows its name', () => {
+    const shelves = memoryShelves();
+    const window = openWindow(shelves);
+    const listed: string[] = [];
+    for (const name of ['first', 'second']) {
+      window.write(name);
+      const before = window.told.length;
+      window.rest();
+      if (window.told.length > before) listed.push(shelved(shelves)[0]!.name);
+    }
+    expect(listed).toEqual(['first', 'second']);
+  });
+
   it('is written at once when the page is left, and not at all when nothing waits', () => {
     const shelves = memoryShelves();
     const window = openWindow(shelves);

@@ -81,6 +81,14 @@ describe('trueStrengthFromReading', () => {
     });
   });
 
+  it('says so for a liquid a millionth denser than water or lighter than ethanol, and not at the temperature of the scale', () => {
+    // A hundredth of a degree changes water by 2 millionths, ethanol by 11.
+    expect(trueStrengthFromReading({ scale: 'volume', strength: 0, temperature_K: 293.16 }).found).toBe(false);
+    expect(trueStrengthFromReading({ scale: 'volume', strength: 1, temperature_K: 293.14 }).found).toBe(false);
+    expect(trueStrengthFromReading({ scale: 'volume', strength: 0, temperature_K: 293.15 }).found).toBe(true);
+    expect(trueStrengthFromReading({ scale: 'volume', strength: 1, temperature_K: 293.15 }).found).toBe(true);
+  });
+
   it.each([
     [{ scale: 'volume', strength: 1.4, temperature_K: 293.15 }, 'strength is 1.4'],
     [{ scale: 'proof', proof: 201, temperature_K: 293.15 }, 'proof is 201'],

@@ -107,6 +107,7 @@ describe('amounts and volumes', () => {
   it.each([
     [() => volumeAt20C(-1, 100), 'ethanol_mol is -1'],
     [() => volumeAt20C(1, -100), 'water_mol is -100'],
+    [() => volumeAt20C(100, -1), 'water_mol is -1'],
     [() => volumeAt20C(NaN, 100), 'ethanol_mol is NaN'],
     [() => volumeAt20C(1, Infinity), 'water_mol is Infinity'],
     [() => amountsFromVolume(-0.1, 0.5), 'volume_m3 is -0.1'],

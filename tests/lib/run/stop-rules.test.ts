@@ -1,7 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { amountsFromVolume, chargeAmounts, InputError, moleFractionFromStrength, volumeAt20C } from '#lib/index.js';
+import {
+  amountsFromVolume,
+  chargeAmounts,
+  createEthanolWater,
+  InputError,
+  moleFractionFromStrength,
+  solve,
+  volumeAt20C,
+} from '#lib/index.js';
 import type { StopRule } from '#lib/run/problem.js';
 import { armsFirst, describeRule, type RunState, stopMargin, stopRuleFaults } from '#lib/run/stop-rules.js';
+import { trainProblem } from '../../support/train-problems.js';
 
 const charge = amountsFromVolume(0.12, 0.095);
 
@@ -98,6 +107,21 @@ describe('stop rules', () => {
     expect(margin({ ...state, vapourShare: 0 })).toBeGreaterThan(0);
     expect(margin(state)).toBe(0);
     expect(describeRule({ kind: 'firstVapour' })).toBe('the first vapour reached the condenser');
+  });
+
+  it('on the reflux ratio wait for vapour: before it nothing runs back, whatever the ratio is set to', () => {
+    const margin = stopMargin({ kind: 'refluxAbove', ratio: 4 });
+    expect(margin({ ...state, vapourShare: 0, refluxRatio: 10 })).toBeGreaterThan(0);
+    expect(margin({ ...state, vapourShare: 1, refluxRatio: 10 })).toBeLessThan(0);
+    const run = solve(
+      trainProblem({
+        start: 'cold',
+        sheet: [{ reflux: 20, until: [{ kind: 'refluxAbove', ratio: 10 }] }],
+      }),
+      createEthanolWater(),
+    );
+    expect(run.ending.message).toBe('step 1 ended: the reflux ratio rose to 10');
+    expect(run.time_s.at(-1)!).toBeGreaterThan(3600);
   });
 
   it('of an unknown kind are refused by name', () => {

@@ -33,6 +33,11 @@ describe('a problem that cannot be run', () => {
       'column.plateHoldUp_mol is 300; expected plates and condenser that hold',
       columnProblem({}, { plateHoldUp_mol: 300 }),
     ],
+    // 20 mol on plates and in the condenser.
+    [
+      'plates and condenser that hold less than half the charge (16.5 mol together, not 20.0)',
+      columnProblem({ charge: { kind: 'amount', amount_mol: 33, moleFraction: 0.1 } }),
+    ],
     ['column.condenserHoldUp_mol is 5000;', columnProblem({}, { condenserHoldUp_mol: 5000 })],
     ['column.headPressure_Pa is 19000; expected a pressure from 20000', columnProblem({}, { headPressure_Pa: 19e3 })],
     ['column.plateDrop_Pa is 50000; expected a drop that leaves', columnProblem({}, { plateDrop_Pa: 50e3 })],

@@ -84,7 +84,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
       for (;;) {
         if (++attempts > (task.maxSteps ?? DEFAULT_MAX_STEPS)) return end('stepLimit', s, -1);
         if (!(h > SMALLEST_SHARE * Math.max(1, Math.abs(s)))) return end('stepTooSmall', s, -1);
-        error = step.attempt(s, current, h);
+        error = attempt(s, h);
         if (error <= 1) break;
         tally.rejected++;
         h = step.afterRejected(h, error);
@@ -131,6 +131,12 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
     return end('reachedEnd', s, -1);
   }
 
+  /** Scaled error of a step, Infinity where it ends in a state that cannot be. */
+  function attempt(s: number, h: number): number {
+    const error = step.attempt(s, current, h);
+    return error <= 1 && system.allows?.(step.end) === false ? Infinity : error;
+  }
+
   function end(kind: IntegrationEnd['kind'], s: number, event: number): IntegrationEnd {
     return { kind, s, state: current, event };
   }
@@ -149,7 +155,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
    */
   function closeStep(event: FallingEvent, s: number, h: number, guess: number, above: number): number {
     const valueAt = (share: number): number =>
-      step.attempt(s, current, share * h) <= 1 ? event.value(s + share * h, step.end) : NaN;
+      attempt(s, share * h) <= 1 ? event.value(s + share * h, step.end) : NaN;
     let [last, valueLast] = [0, above];
     let share = guess;
     let value = valueAt(share);

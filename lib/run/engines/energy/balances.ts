@@ -21,7 +21,9 @@ const LEAST_FLOW = 0.01;
  * A plate that raises more than so many times the vapour from below boils by itself. Source: this project's choice, above what heats that
  * differ from plate to plate and plates that fill make of equal flows (some 15 %).
  */
-export const BY_ITSELF = 1.25;
+const BY_ITSELF = 1.25;
+/** Less than nothing by this share of what a holder holds is a trace. */
+const TRACE = 1e-3;
 /** Vapour below this share of the usual is none. */
 const NO_VAPOUR = 1e-8;
 
@@ -38,6 +40,8 @@ export abstract class TrainBalances {
   readonly receiverAt: number;
   readonly count: number;
   protected readonly efficiency: Float64Array;
+  /** How many times the vapour from below a plate must raise to boil by itself: BY_ITSELF, or less, so that it gives off no more than it gets and has. */
+  protected readonly byItself: Float64Array;
   /** Vapour below this is none, mol/s. */
   protected none_mol_s = 0;
   protected readonly loss: Float64Array;
@@ -65,6 +69,7 @@ export abstract class TrainBalances {
     this.controls = controls;
     this.corners = new Corners(count);
     this.efficiency = new Float64Array(count);
+    this.byItself = new Float64Array(count);
     this.loss = new Float64Array(count);
     this.reference_K = new Float64Array(count);
     this.over = new Uint8Array(count);
@@ -79,8 +84,8 @@ export abstract class TrainBalances {
     this.streams.setUp(train, tables);
     this.drum.setUp(train, tables);
     this.controls = controls;
+    this.#workAt(Float64Array.from(holders, (holder) => holder.efficiency));
     holders.forEach((holder, j) => {
-      this.efficiency[j] = holder.efficiency;
       this.loss[j] = holder.loss_W_K / LAMBDA0;
       this.reference_K[j] = holder.reference_K;
       this.over[j] = holder.overflow === 'over' ? 1 : 0;
@@ -106,7 +111,7 @@ export abstract class TrainBalances {
 
   /** Changes the plates' efficiencies, and the vapours of a state with them, which build on each other from the kettle up. */
   workWith(efficiency: Float64Array, state: Float64Array): void {
-    this.efficiency.set(efficiency);
+    this.#workAt(efficiency);
     this.streams.evaluate(state);
     for (let j = 1; j < this.count; j++) {
       const below = state[UNKNOWNS * (j - 1) + VAPOUR]!;
@@ -115,12 +120,18 @@ export abstract class TrainBalances {
     }
   }
 
+  /** A plate without ethanol, or without water, that met 1/(1 − E) times the vapour from below with its efficiency would give off what came with it, and no more. */
+  #workAt(efficiency: Float64Array): void {
+    this.efficiency.set(efficiency);
+    for (let j = 0; j < this.count; j++) this.byItself[j] = Math.min(BY_ITSELF, 1 / (1 - efficiency[j]!));
+  }
+
   /** Efficiency of a plate at the streams last evaluated: what it raises by itself, with no vapour from below, is in equilibrium with its liquid. */
   protected efficiencyNow(j: number): number {
     const { readings } = this.streams;
     const at = READINGS * j + VAPOUR_RATE;
     const V = readings[at]!;
-    const met = BY_ITSELF * readings[at - READINGS]! + this.none_mol_s;
+    const met = this.byItself[j]! * readings[at - READINGS]! + this.none_mol_s;
     return V <= met ? this.efficiency[j]! : 1 - ((1 - this.efficiency[j]!) * met) / V;
   }
 
@@ -133,7 +144,7 @@ export abstract class TrainBalances {
   /** The balances at the state whose streams were last evaluated. */
   protected balance(u: Float64Array, out: Float64Array): void {
     const { drum, drumAt: d, receiverAt: r, loss, reference_K, over } = this;
-    const { readings } = this.streams;
+    const { readings, spare } = this.streams;
     const top = this.count - 1;
     const share = this.share(u);
     let energy = this.controls.power_W / LAMBDA0;
@@ -144,7 +155,7 @@ export abstract class TrainBalances {
       const V = readings[at + 3]!;
       const y = u[o + 1]!;
       const L = readings[at + 5]!;
-      const upEnergy = V * readings[at + 4]!;
+      const upEnergy = V * readings[at + 4]! + spare[o]!;
       const upEthanol = V * y;
       const downEnergy = L * readings[at + 6]!;
       const downEthanol = L * readings[at]!;
@@ -185,6 +196,17 @@ export abstract class TrainBalances {
     out[r + 1] = 0;
     out[r + ETHANOL] = drawn * z;
     out[r + WATER] = drawn * (1 - z);
+  }
+
+  /** Nothing holds less than nothing: more of it than a trace is an error that must not stand. */
+  allows(u: Float64Array): boolean {
+    for (let o = 0; o <= this.drumAt; o += UNKNOWNS) {
+      const ethanol = u[o + ETHANOL]!;
+      const water = u[o + WATER]!;
+      const trace = -TRACE * (ethanol + water);
+      if (!(trace < 0 && ethanol >= trace && water >= trace)) return false;
+    }
+    return true;
   }
 
   /** A vapour counts by how much of it flows at the state last evaluated: what hardly flows carries hardly anything. */

@@ -1,7 +1,7 @@
 // The derivative of the train's balances (balances.ts): its Jacobian, block by block. Blocks couple to their neighbours only.
 
 import type { StiffSystem } from '../../../numerics/stiff/stiff-system.js';
-import { BY_ITSELF, TrainBalances } from './balances.js';
+import { TrainBalances } from './balances.js';
 import { type HoldSlopes, holdSlopes } from './controls.js';
 import { fade, fadeSlope } from './fading.js';
 import { LAMBDA0 } from './holders.js';
@@ -49,16 +49,17 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
   /** What a holder gives, by its own unknowns: taken from its own block, added to the blocks above and below. Columns: energy, ethanol, water. */
   #lineariseHolder(j: number, u: Float64Array): void {
     const { entries } = this.matrix;
-    const { slopes, readings } = this.streams;
+    const { slopes, readings, spare } = this.streams;
     const a = 16 * j;
     const at = 11 * j;
+    const o = 4 * j;
     const middle = ENTRIES * j + MIDDLE;
     const up = ENTRIES * (j + 1) + LOWER;
     const top = this.count - 1;
     // At the drum the energy row is heat taken out.
     const energyAbove = j === top ? up + 4 : up;
     // Vapour.
-    const y = u[4 * j + 1]!;
+    const y = u[o + 1]!;
     const V = readings[at + 3]!;
     const H = readings[at + 4]!;
     const V0 = slopes[a]!;
@@ -67,9 +68,9 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
     const yV0 = y * V0;
     const yV1 = y * V1;
     const yV2 = y * V2;
-    const HV0 = H * V0;
-    const HV1 = H * V1;
-    const HV2 = H * V2;
+    const HV0 = H * V0 + spare[o + 1]!;
+    const HV1 = H * V1 + spare[o + 2]!;
+    const HV2 = H * V2 + spare[o + 3]!;
     const H_y = V * slopes[a + 15]!;
     // Liquid.
     const x = readings[at]!;
@@ -151,8 +152,8 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
     const own = readings[at + EQUILIBRIUM]! - u[4 * (j - 1) + VAPOUR]!;
     const lifts = ((1 - this.efficiency[j]!) * own) / V;
     const below = at - READINGS + VAPOUR_RATE;
-    const byOwn = (lifts * (BY_ITSELF * readings[below]! + this.none_mol_s)) / V;
-    const byBelow = BY_ITSELF * lifts;
+    const byOwn = (lifts * (this.byItself[j]! * readings[below]! + this.none_mol_s)) / V;
+    const byBelow = this.byItself[j]! * lifts;
     const lower = ENTRIES * j + LOWER + 4;
     const middle = ENTRIES * j + MIDDLE + 4;
     const a = 16 * j;

@@ -34,6 +34,8 @@ export class Streams {
   readonly readings: Float64Array;
   /** ∂/∂(energy, ethanol, water) of V, T, h; of L and y* only the two amounts; then of the depth below, and ∂H/∂y: 16 a holder. */
   readonly slopes: Float64Array;
+  /** Heat that finds no liquid to boil and leaves with the vapour, and its ∂/∂(energy, ethanol, water): 4 a holder. */
+  readonly spare: Float64Array;
   #tables: TrainTables;
   /** Metal / LAMBDA0, brim by volume, by amount, rate and width of boiling, of running over, and what is little. */
   readonly #constants: Float64Array;
@@ -45,6 +47,7 @@ export class Streams {
     this.count = train.holders.length;
     this.readings = new Float64Array(READINGS * this.count);
     this.slopes = new Float64Array(SLOPES * this.count);
+    this.spare = new Float64Array(4 * this.count);
     this.#constants = new Float64Array(CONSTANTS * this.count);
     this.#idle = new Float64Array(4 * this.count);
     this.#tables = tables;
@@ -56,6 +59,7 @@ export class Streams {
     this.#tables = tables;
     this.readings.fill(0);
     this.slopes.fill(0);
+    this.spare.fill(0);
     this.remember(false);
     holders.forEach((holder, j) => {
       const { metal_J_K, brim_m3, brim_mol, boilLag_s, weirLag_s, scale_mol } = holder;
@@ -94,7 +98,7 @@ export class Streams {
   // first holder then ran uncompiled (a run with one doubler took 2.4 times as long).
   #evaluateHolder(j: number, u: Float64Array, withSlopes: boolean): void {
     const { intervals } = this.#tables;
-    const { slopes, readings } = this;
+    const { slopes, readings, spare } = this;
     const constants = this.#constants;
     const boiling = this.#tables.boiling[j]!;
     const vapour = this.#tables.vapour[j]!;
@@ -131,6 +135,8 @@ export class Streams {
     const perGate = 1 / (N + little);
     const gate = N * perGate;
     const rises = e >= w ? e : above(e, w);
+    const dry = little * perGate;
+    const spared = rate * dry * dry;
     const perMix = 1 / (1 + (alpha - 1) * x);
     const at = u[o + 1]! * intervals;
     const q = at <= 0 ? 0 : at >= intervals ? intervals - 1 : at | 0;
@@ -167,6 +173,7 @@ export class Streams {
     readings[b + 4] = PER_LAMBDA * (vapour[v]! + r * (v1 + r * (v2 + r * v3)));
     readings[b + 6] = h - heat;
     readings[b + 7] = d;
+    spare[o] = rises * spared;
     const brim_m3 = constants[c + 1]!;
     let crest = 0;
     let perVolume = 1;
@@ -202,6 +209,11 @@ export class Streams {
     slopes[a] = V_e;
     slopes[a + 1] = V_e * e1 + gate_N;
     slopes[a + 2] = V_e * e2 + gate_N;
+    const spare_e = e >= w ? spared : aboveSlope(e, w) * spared;
+    const spare_N = -2 * rises * spared * perGate;
+    spare[o + 1] = spare_e;
+    spare[o + 2] = spare_e * e1 + spare_N;
+    spare[o + 3] = spare_e * e2 + spare_N;
     let dU = 0;
     let d1 = 0;
     let d2 = 0;

@@ -168,7 +168,8 @@ export class TrainState implements RunState {
     const ethanol = V * this.headVapour + L * this.liquid(top);
     const water = V + L - ethanol;
     const kept = ethanol * (enthalpy + (1 - z) * enthalpy_x) + water * (enthalpy - z * enthalpy_x);
-    return LAMBDA0 * (V * this.#reading(top, VAPOUR_ENTHALPY) + L * this.#reading(top, LIQUID_ENTHALPY) - kept);
+    const vapour = V * this.#reading(top, VAPOUR_ENTHALPY) + this.#equations.streams.spare[UNKNOWNS * top]!;
+    return LAMBDA0 * (vapour + L * this.#reading(top, LIQUID_ENTHALPY) - kept);
   }
   /** Heat taken out by a partial reflux condenser now, W. */
   get refluxDuty_W(): number {

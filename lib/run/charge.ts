@@ -27,20 +27,36 @@ export function chargeAmounts(charge: Charge): Amounts {
   return { ethanol_mol, water_mol: charge.amount_mol - ethanol_mol };
 }
 
+/** Less of a charge, or of ethanol in it, is as good as none. */
+const LEAST_m3 = 1e-9;
+const LEAST_mol = 1e-6;
+const LEAST_SHARE = 1e-6;
+
 /** Faults of a charge: each part above 0, shares up to 1; where water will do, `least` is 0. */
-export function chargeFaults(charge: Charge, least = Number.MIN_VALUE): InputFault[] {
-  const above = Number.MIN_VALUE;
-  const from = least > 0 ? 'above 0, up to 1' : 'from 0 to 1';
+export function chargeFaults(charge: Charge, least = LEAST_SHARE): InputFault[] {
+  const from = `from ${String(least)} to 1`;
   if (charge.kind === 'volume') {
     const strength = `a strength ${from} (0.40 is 40 % vol)`;
     return [
-      ...rangeFault('charge.volume_m3', charge.volume_m3, above, 1e9, 'a volume above 0 m³'),
+      ...rangeFault(
+        'charge.volume_m3',
+        charge.volume_m3,
+        LEAST_m3,
+        1e9,
+        `a volume above 0 m³, from ${String(LEAST_m3)}`,
+      ),
       ...rangeFault('charge.strength', charge.strength, least, 1, strength),
     ];
   }
   const share = `a mole fraction of ethanol ${from}`;
   return [
-    ...rangeFault('charge.amount_mol', charge.amount_mol, above, 1e15, 'an amount above 0 mol'),
+    ...rangeFault(
+      'charge.amount_mol',
+      charge.amount_mol,
+      LEAST_mol,
+      1e15,
+      `an amount above 0 mol, from ${String(LEAST_mol)}`,
+    ),
     ...rangeFault('charge.moleFraction', charge.moleFraction, least, 1, share),
   ];
 }

@@ -12,6 +12,10 @@ const TRAIN_STARTS = [undefined, 'cold', 'firstVapour'];
 const ENERGIES = [undefined, 'balance', 'constantMolarOverflow'];
 const JARS = ['size', 'perStep'];
 
+/** Longer run sheets, and steps of more rules, nobody writes. */
+const MOST_STEPS = 200;
+const MOST_RULES = 20;
+
 /** Faults of the parts that all problems share: kind, charge, activity, heat. */
 export function sharedShapeFaults(problem: unknown, kind: string): InputFault[] {
   if (!isRecord(problem)) return [{ argument: 'problem', value: problem, expected: 'a record' }];
@@ -54,7 +58,7 @@ export function trainShapeFaults(problem: unknown): InputFault[] {
     ...kindFault('charge', problem['charge'], CHARGES),
     ...oneOfFault('activity', problem['activity'], ACTIVITY_NAMES),
     ...(Array.isArray(doublerCharges)
-      ? doublerCharges.flatMap((own: unknown, i) => doublerFaults(`doublerCharges[${String(i)}]`, own))
+      ? Array.from(doublerCharges).flatMap((own: unknown, i) => doublerFaults(`doublerCharges[${String(i)}]`, own))
       : [{ argument: 'doublerCharges', value: doublerCharges, expected: 'a list with the charge of each doubler' }]),
     ...sheetFaults(problem['sheet']),
     ...kindFault('outputs', problem['outputs'], OUTPUTS),
@@ -70,7 +74,8 @@ function doublerFaults(where: string, own: unknown): InputFault[] {
 
 function sheetFaults(sheet: unknown): InputFault[] {
   if (!Array.isArray(sheet)) return [{ argument: 'sheet', value: sheet, expected: 'a list of steps' }];
-  return sheet.flatMap((step: unknown, i) => {
+  if (sheet.length > MOST_STEPS) return [tooMany('sheet', sheet.length, MOST_STEPS, 'steps')];
+  return Array.from(sheet).flatMap((step: unknown, i) => {
     const where = `sheet[${String(i)}]`;
     return isRecord(step) ? rulesFaults(`${where}.until`, step['until']) : recordFault(where, step);
   });
@@ -78,7 +83,12 @@ function sheetFaults(sheet: unknown): InputFault[] {
 
 function rulesFaults(where: string, rules: unknown): InputFault[] {
   if (!Array.isArray(rules)) return [{ argument: where, value: rules, expected: 'a list of stop rules' }];
-  return rules.flatMap((rule: unknown, i) => recordFault(`${where}[${String(i)}]`, rule));
+  if (rules.length > MOST_RULES) return [tooMany(where, rules.length, MOST_RULES, 'stop rules')];
+  return Array.from(rules).flatMap((rule: unknown, i) => recordFault(`${where}[${String(i)}]`, rule));
+}
+
+function tooMany(argument: string, length: number, most: number, what: string): InputFault {
+  return { argument: `${argument}.length`, value: length, expected: `up to ${String(most)} ${what}` };
 }
 
 function kindFault(argument: string, value: unknown, kinds: readonly string[]): InputFault[] {

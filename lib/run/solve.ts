@@ -1,7 +1,7 @@
 // One door to every run: the kind of problem says who solves it.
 
+import { InputError, type InputFault } from '../errors.js';
 import type { EthanolWater } from '../equilibrium/ethanol-water.js';
-import type { InputFault } from '../errors.js';
 import { columnProblemFaults } from './engines/equal-flows/check.js';
 import { solveColumn } from './engines/equal-flows/solve.js';
 import type { ColumnProblem, SimpleProblem } from './problem.js';
@@ -35,13 +35,15 @@ export function solve<Problem extends RunProblem>(problem: Problem, system: Etha
 }
 
 function solveAny(problem: RunProblem, system: EthanolWater): RunSolution | TrainSolution {
-  switch (problem.kind) {
+  switch ((problem as RunProblem | null | undefined)?.kind) {
     case 'simple':
-      return solveSimple(problem, system);
+      return solveSimple(problem as SimpleProblem, system);
     case 'column':
-      return solveColumn(problem, system);
+      return solveColumn(problem as ColumnProblem, system);
     case 'train':
-      return solveTrain(problem, system);
+      return solveTrain(problem as TrainProblem, system);
+    default:
+      throw new InputError(...problemFaults(problem, system));
   }
 }
 
@@ -56,7 +58,7 @@ function solveAny(problem: RunProblem, system: EthanolWater): RunSolution | Trai
  * Source: this project's error contract (DEVELOPERS.md).
  */
 export function problemFaults(problem: RunProblem, system: EthanolWater): readonly InputFault[] {
-  const kind: unknown = (problem as Partial<RunProblem> | null)?.kind;
+  const kind: unknown = (problem as Partial<RunProblem> | null | undefined)?.kind;
   if (kind === 'simple') return simpleProblemFaults(problem as SimpleProblem, system);
   if (kind === 'column') return columnProblemFaults(problem as ColumnProblem, system);
   if (kind === 'train') return trainProblemFaults(problem as TrainProblem, system);

@@ -49,7 +49,7 @@ type RuleOf<Kind extends StopRule['kind']> = Extract<StopRule, { kind: Kind }>;
 const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
   duration: {
     margin: (rule) => (state) => rule.seconds - state.stepTime_s,
-    faults: (rule, where) => rangeFault(`${where}.seconds`, rule.seconds, Number.MIN_VALUE, 1e9, 'a time above 0 s'),
+    faults: (rule, where) => rangeFault(`${where}.seconds`, rule.seconds, 1e-3, 1e9, 'a time from 1 ms up to 1e9 s'),
     words: (rule) => `${printed(rule.seconds / 60)} min had passed`,
     already: (rule) => `${printed(rule.seconds / 60)} min had passed already`,
     arms: false,
@@ -59,8 +59,8 @@ const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
       rule.volume_m3 - volumeAt20C(positive(state.collectedEthanol_mol), positive(state.collectedWater_mol)),
     faults(rule, where, charge) {
       const most = volumeAt20C(charge.ethanol_mol, charge.water_mol);
-      const expected = `a volume above 0 and below the charge's ${most.toPrecision(4)} m³`;
-      return rangeFault(`${where}.volume_m3`, rule.volume_m3, Number.MIN_VALUE, most, expected);
+      const expected = `a volume above 0 and below the charge's ${most.toPrecision(4)} m³, from 1e-9`;
+      return rangeFault(`${where}.volume_m3`, rule.volume_m3, 1e-9, most, expected);
     },
     words: (rule) => `${printed(1000 * rule.volume_m3)} L were collected`,
     already: (rule) => `${printed(1000 * rule.volume_m3)} L were collected already`,

@@ -99,7 +99,7 @@ function doublerFaults(where: string, doublers: unknown): InputFault[] {
   if (!Array.isArray(doublers) || doublers.length > MOST_DOUBLERS) {
     return [{ argument: where, value: doublers, expected: `a list of up to ${String(MOST_DOUBLERS)} doublers` }];
   }
-  return doublers.flatMap((doubler: unknown, i) => {
+  return Array.from(doublers).flatMap((doubler: unknown, i) => {
     const at = `${where}[${String(i)}]`;
     const faults = numbers(at, doubler, DOUBLER);
     return isRecord(doubler) ? [...faults, ...oneOf(`${at}.overflow`, doubler['overflow'], ['back', 'over'])] : faults;

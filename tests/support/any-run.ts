@@ -6,7 +6,7 @@ import { ACTIVITY_NAMES } from '#lib/mixture/activity/registry.js';
 import { chargeAmounts } from '#lib/run/charge.js';
 import type { Charge, ColumnProblem, Outputs, RunStep, SimpleProblem, StopRule } from '#lib/run/problem.js';
 import type { RunProblem } from '#lib/run/solve.js';
-import type { Reflux, TrainProblem, TrainStep } from '#lib/run/train/problem.js';
+import type { Reflux, TrainProblem, TrainStep } from '#lib/run/engines/energy/problem.js';
 import type { Still } from '#lib/still/still.js';
 import { boilingTemperatureWater } from '#lib/substances/water-saturation.js';
 
@@ -112,8 +112,8 @@ const anyMetal = (frame: Frame): Any<number> =>
   orNothing(wide(1e-6, 1, 1e-3).map((share) => rounded(share * frame.full * frame.kettle_m3 * 4e6)));
 
 /** Hold-ups from next to nothing to a good part of the charge. */
-const anyHoldUp_m3 = ({ kettle_m3, full }: Frame, many: number): Any<number> =>
-  wide(1e-7, 0.2, 1e-3).map((share) => Math.max(1e-9, rounded((share * full * kettle_m3) / many)));
+const anyHoldUp_m3 = ({ kettle_m3, full, power_W }: Frame, many: number): Any<number> =>
+  wide(1e-7, 0.2, 1e-3).map((share) => Math.max(1e-9, 5e-12 * power_W, rounded((share * full * kettle_m3) / many)));
 
 function anyColumn(frame: Frame): Any<Still['column']> {
   const plates = fc.integer({ min: 1, max: 60 }).chain((count): Any<Still['column']> =>
@@ -131,7 +131,9 @@ function anyColumn(frame: Frame): Any<Still['column']> {
         diameter_m: wide(0.02, 3, 0.1),
         heatLoss_W_K: anyLoss(frame.power_W / count),
         metal_J_K: anyMetal(frame).map((whole) => rounded(whole / count)),
-        drop_Pa: orNothing(even(0, 1, 0.3).map((share) => rounded((share * Math.min(60e3, 165e3 - frame.air_Pa)) / count))),
+        drop_Pa: orNothing(
+          even(0, 1, 0.3).map((share) => rounded((share * Math.min(60e3, 165e3 - frame.air_Pa)) / count)),
+        ),
       })
       .map((own): Still['column'] => ({
         kind: 'plates',
@@ -167,17 +169,13 @@ function anyColumn(frame: Frame): Any<Still['column']> {
 function anyCondenser(frame: Frame): Any<Still['refluxCondenser']> {
   const holdUp_m3 = anyHoldUp_m3(frame, 10);
   return oneOf<Still['refluxCondenser']>(
-    fc
-      .record({ holdUp_m3, subcooling_K: orNothing(even(0, 70, 10)) })
-      .map((own) => ({ kind: 'total', ...own })),
+    fc.record({ holdUp_m3, subcooling_K: orNothing(even(0, 70, 10)) }).map((own) => ({ kind: 'total', ...own })),
     just({ kind: 'none' }),
-    fc
-      .record({ holdUp_m3, share: wide(1e-3, 10, 0.7) })
-      .map(({ share, ...own }) => ({
-        kind: 'partial',
-        ...own,
-        coolant: { kind: 'duty', power_W: rounded(share * frame.power_W) },
-      })),
+    fc.record({ holdUp_m3, share: wide(1e-3, 10, 0.7) }).map(({ share, ...own }) => ({
+      kind: 'partial',
+      ...own,
+      coolant: { kind: 'duty', power_W: rounded(share * frame.power_W) },
+    })),
     fc
       .record({ holdUp_m3, flow: wide(1e-3, 100, 1), transfer: wide(1e-3, 100, 1) })
       .map(({ holdUp_m3: own, flow, transfer }) => ({
@@ -205,7 +203,10 @@ function anyReflux({ refluxCondenser: condenser }: Still, power_W: number): Any<
     const duty = wide(1e-3, 10, 0.7).map((share): Reflux => ({ kind: 'duty', power_W: rounded(share * power_W) }));
     return oneOf<Reflux>(just('asSet'), ...both, duty, hold);
   }
-  const water = wide(1e-3, 100, 1).map((flow): Reflux => ({ kind: 'water', flow_kg_s: rounded((flow * power_W) / 1e5) }));
+  const water = wide(1e-3, 100, 1).map((flow): Reflux => ({
+    kind: 'water',
+    flow_kg_s: rounded((flow * power_W) / 1e5),
+  }));
   return oneOf<Reflux>(just('asSet'), ...both, water);
 }
 
@@ -234,7 +235,7 @@ function anyStill(frame: Frame): Any<Still> {
       drum_m3: anyHoldUp_m3(frame, 10),
       loss: anyLoss(frame.power_W),
       metal: anyMetal(frame),
-      air_K: oneOf(even(253, 323, 293), even(223, 373, 293)),
+      air_K: even(223, Math.floor(boilingTemperatureWater(frame.air_Pa)) - 20, 293),
       water_K: even(273, 373, 288),
     })
     .map((own): Still => {
@@ -287,7 +288,10 @@ export const anyTrainRun: Any<TrainProblem> = anyFrame.chain((frame) =>
         }),
       ),
     );
-    return fc.record<TrainProblem, 'kind' | 'still' | 'charge' | 'doublerCharges' | 'activity' | 'power_W' | 'sheet' | 'outputs'>(
+    return fc.record<
+      TrainProblem,
+      'kind' | 'still' | 'charge' | 'doublerCharges' | 'activity' | 'power_W' | 'sheet' | 'outputs'
+    >(
       {
         kind: just('train'),
         still: just(still),
@@ -300,7 +304,10 @@ export const anyTrainRun: Any<TrainProblem> = anyFrame.chain((frame) =>
         start: fc.constantFrom<'cold' | 'firstVapour'>('cold', 'firstVapour'),
         chargeTemperature_K: even(274, 378, 293),
         energy: fc.constantFrom<'balance' | 'constantMolarOverflow'>('balance', 'constantMolarOverflow'),
-        jars: wide(1e-3, 1, 0.1).map((share) => ({ kind: 'size', volume_m3: Math.max(1e-6, rounded(share * charge_m3)) })),
+        jars: wide(1e-3, 1, 0.1).map((share) => ({
+          kind: 'size',
+          volume_m3: Math.max(1e-6, rounded(share * charge_m3)),
+        })),
         tolerance: wide(1e-7, 1e-2, 1e-5),
       },
       { requiredKeys: ['kind', 'still', 'charge', 'doublerCharges', 'activity', 'power_W', 'sheet', 'outputs'] },
@@ -315,7 +322,9 @@ export const anyColumnRun: Any<ColumnProblem> = anyFrame.chain((frame) =>
     const scale_s = (charge_m3 * BOILS_AWAY_J_m3) / frame.power_W;
     const { ethanol_mol, water_mol } = chargeAmounts(frame.charge);
     const total_mol = ethanol_mol + water_mol;
-    const held = wide(1e-9, 0.2, 1e-3).map((share) => Math.max(1e-6, rounded((share * total_mol) / Math.max(1, plates))));
+    const held = wide(1e-9, 0.2, 1e-3).map((share) =>
+      Math.max(1e-6, rounded((share * total_mol) / Math.max(1, plates))),
+    );
     const step: Any<RunStep> = fc.record({
       reflux: oneOf<number | 'total'>(wide(1e-3, 1000, 3), just(0), just('total')),
       until: fc.array(anyRule(charge_m3, scale_s, frame.air_Pa), { minLength: 1, maxLength: 3 }),

@@ -51,6 +51,10 @@ export interface StiffIntegrator {
 
 const DEFAULT_MAX_STEPS = 100_000;
 const SMALLEST_SHARE = 1e-14;
+/** Steps shorter than this share of s have ends that round-off blurs. */
+const FINE_SHARE = 1e-7;
+/** So many steps may be cut short for what a method thinks worth trying; more often, and it is mistaken about what lies ahead. */
+const MOST_CUT = 3000;
 /** An event is located to this share of its step. */
 const CLOSE_SHARE = 1e-12;
 
@@ -74,28 +78,39 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
     const { events } = task;
     const before = events.map((event) => event.value(task.from, current));
     const after = before.slice();
+    // Where nothing depends on s it is counted anew once steps are too short beside it for their ends to be told apart.
+    let origin = 0;
+    let last = task.to;
     let s = task.from;
     let h = Math.min(task.firstStep, task.to - task.from);
     let attempts = 0;
+    let cut = 0;
     if (h > 0) step.begin(s, current, h);
-    while (s < task.to) {
-      h = Math.min(h, step.prepare(s, current));
+    while (s < last) {
+      if (system.autonomous && h < FINE_SHARE * s) {
+        step.shift(s);
+        origin += s;
+        last = task.to - origin;
+        s = 0;
+      }
+      const worth = step.prepare(s, current);
+      if (worth < h && cut++ < MOST_CUT) h = worth;
       let error: number;
       for (;;) {
-        if (++attempts > (task.maxSteps ?? DEFAULT_MAX_STEPS)) return end('stepLimit', s, -1);
-        if (!(h > SMALLEST_SHARE * Math.max(1, Math.abs(s)))) return end('stepTooSmall', s, -1);
+        if (++attempts > (task.maxSteps ?? DEFAULT_MAX_STEPS)) return end('stepLimit', origin + s, -1);
+        if (!(h > SMALLEST_SHARE * Math.max(1, Math.abs(s)))) return end('stepTooSmall', origin + s, -1);
         error = attempt(s, h);
         if (error <= 1) break;
         tally.rejected++;
         h = step.afterRejected(h, error);
       }
-      let reached = s + h >= task.to ? task.to : s + h;
+      let reached = s + h >= last ? last : s + h;
       let fired = -1;
       let share = 1;
       for (let i = 0; i < events.length; i++) {
-        after[i] = events[i]!.value(reached, step.end);
+        after[i] = events[i]!.value(origin + reached, step.end);
         if (before[i]! > 0 && after[i]! <= 0) {
-          const crossing = after[i] === 0 ? 1 : locate(events[i]!, s, h);
+          const crossing = after[i] === 0 ? 1 : locate(events[i]!, origin + s, h);
           if (fired < 0 || crossing < share) {
             fired = i;
             share = crossing;
@@ -103,7 +118,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
         }
       }
       if (fired >= 0 && share < 1) {
-        share = closeStep(events[fired]!, s, h, share, before[fired]!);
+        share = closeStep(events[fired]!, s, h, share, before[fired]!, origin);
         if (!(share > 0)) {
           // No step ends well at the event: come nearer first.
           tally.rejected++;
@@ -115,20 +130,20 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
       for (let i = 0; i < events.length; i++) before[i] = after[i]!;
       let next = step.afterAccepted(h, error);
       tally.accepted++;
-      view.from = s;
-      view.to = reached;
+      view.from = origin + s;
+      view.to = reached === last ? task.to : origin + reached;
       task.onStep(view);
-      const left = s + h < task.to && task.leave?.(view) === true;
+      const left = s + h < last && task.leave?.(view) === true;
       current.set(step.end);
       step.advance();
       s = reached;
-      if (fired >= 0) return end('event', s, fired);
-      if (left) return end('reachedEnd', s, -1);
-      if (s + next > task.to) next = task.to - s;
-      else if (s + 2 * next > task.to) next = (task.to - s) / 2;
+      if (fired >= 0) return end('event', view.to, fired);
+      if (left) return end('reachedEnd', view.to, -1);
+      if (s + next > last) next = last - s;
+      else if (s + 2 * next > last) next = (last - s) / 2;
       h = next;
     }
-    return end('reachedEnd', s, -1);
+    return end('reachedEnd', task.to, -1);
   }
 
   /** Scaled error of a step, Infinity where it ends in a state that cannot be. */
@@ -153,9 +168,9 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
    * Takes the step that ends at an event: the share found on the dense output is mended until the state the step
    * itself reaches lies on the event or a hair beyond, never before it. Leaves that state in `step`. NaN when such a step fails.
    */
-  function closeStep(event: FallingEvent, s: number, h: number, guess: number, above: number): number {
+  function closeStep(event: FallingEvent, s: number, h: number, guess: number, above: number, origin: number): number {
     const valueAt = (share: number): number =>
-      attempt(s, share * h) <= 1 ? event.value(s + share * h, step.end) : NaN;
+      attempt(s, share * h) <= 1 ? event.value(origin + s + share * h, step.end) : NaN;
     let [last, valueLast] = [0, above];
     let share = guess;
     let value = valueAt(share);

@@ -94,6 +94,11 @@ export class MultistepStep implements StepMethod {
     this.#past.push(s, start);
   }
 
+  shift(by: number): void {
+    const { moments } = this.#past;
+    for (let i = 0; i < moments.length; i++) moments[i]! -= by;
+  }
+
   prepare(_s: number, start: Float64Array): number {
     if (this.#weightsAge++ % WEIGHTS_LAST !== 0) return Infinity;
     const weights = this.#weights;

@@ -53,6 +53,10 @@ export class RosenbrockStep implements StepMethod {
     this.#control.restart();
   }
 
+  shift(): void {
+    // A one-step method knows no earlier moments.
+  }
+
   /** Takes right-hand side and Jacobian at (s, start). */
   prepare(s: number, start: Float64Array): number {
     const system = this.#system;

@@ -15,6 +15,8 @@ export interface StepMethod {
   readonly work: WorkCounts;
   /** Forgets the past: integration begins, or begins anew, at (s, start); h is the first step that will be tried. */
   begin(s: number, start: Float64Array, h: number): void;
+  /** From now on s is counted from what was `by`, in a system that does not depend on it. */
+  shift(by: number): void;
   /** Prepares attempts from (s, start); called once a step. Returns the longest step worth trying from there, Infinity as a rule. */
   prepare(s: number, start: Float64Array): number;
   /** Attempts a step of length h from (s, start) into `end`; returns the scaled error (1 = as large as allowed), Infinity when it failed. */

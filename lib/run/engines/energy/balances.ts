@@ -22,8 +22,6 @@ const LEAST_FLOW = 0.01;
  * differ from plate to plate and plates that fill make of equal flows (some 15 %).
  */
 const BY_ITSELF = 1.25;
-/** Less than nothing by this share of what a holder holds is a trace. */
-const TRACE = 1e-3;
 /** Vapour below this share of the usual is none. */
 const NO_VAPOUR = 1e-8;
 
@@ -127,7 +125,7 @@ export abstract class TrainBalances {
   }
 
   /** Efficiency of a plate at the streams last evaluated: what it raises by itself, with no vapour from below, is in equilibrium with its liquid. */
-  protected efficiencyNow(j: number): number {
+  efficiencyNow(j: number): number {
     const { readings } = this.streams;
     const at = READINGS * j + VAPOUR_RATE;
     const V = readings[at]!;
@@ -196,17 +194,6 @@ export abstract class TrainBalances {
     out[r + 1] = 0;
     out[r + ETHANOL] = drawn * z;
     out[r + WATER] = drawn * (1 - z);
-  }
-
-  /** Nothing holds less than nothing: more of it than a trace is an error that must not stand. */
-  allows(u: Float64Array): boolean {
-    for (let o = 0; o <= this.drumAt; o += UNKNOWNS) {
-      const ethanol = u[o + ETHANOL]!;
-      const water = u[o + WATER]!;
-      const trace = -TRACE * (ethanol + water);
-      if (!(trace < 0 && ethanol >= trace && water >= trace)) return false;
-    }
-    return true;
   }
 
   /** A vapour counts by how much of it flows at the state last evaluated: what hardly flows carries hardly anything. */

@@ -1,5 +1,7 @@
 // Refuses a train problem that cannot be run, naming every bad argument at once: of its shape, else of its numbers, else of its rules.
 
+import { mostVapour_mol_s, rowFaults } from '../../row-room.js';
+import { holdUpFaults, surroundingsFaults } from './check-bounds.js';
 import { ENTHALPY_RANGE_PA } from '../../../equilibrium/enthalpy-curve.js';
 import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
 import { ZERO_CELSIUS } from '../../../constants.js';
@@ -44,7 +46,14 @@ export function trainProblemFaults(problem: TrainProblem, system: EthanolWater):
   ];
   if (numbers.length > 0) return numbers;
   const train = [...pressureFaults(problem), ...volumeFaults(problem), ...jarFaults(problem)];
-  return train.length > 0 ? train : sheetFaults(problem, system);
+  if (train.length === 0) train.push(...surroundingsFaults(problem, system), ...holdUpFaults(problem));
+  if (train.length > 0) return train;
+  const sheet = sheetFaults(problem, system);
+  if (sheet.length > 0) return sheet;
+  const { ethanol_mol, water_mol } = chargeAmounts(problem.charge);
+  return rowFaults(problem.outputs, problem.sheet, ethanol_mol + water_mol, ({ power_W }) =>
+    mostVapour_mol_s(power_W ?? problem.power_W),
+  );
 }
 
 function lagFaults(lags: unknown): InputFault[] {

@@ -35,9 +35,19 @@ export function endingOf(
       return { kind: 'neverMet', step: index, message };
     }
     case 'stepLimit':
-    case 'stepTooSmall': {
-      const message = `the solver stopped in ${name} after ${(end.s / 60).toFixed(1)} min (${end.kind})`;
-      return { kind: end.kind, step: index, message };
-    }
+    case 'stepTooSmall':
+      return gaveUp(end, name, index);
   }
+}
+
+/** The solver's own limits, in words. */
+function gaveUp({ kind, s }: IntegrationEnd, name: string, index: number): Ending {
+  const when = `the solver stopped in ${name} after ${(s / 60).toFixed(1)} min`;
+  return kind === 'stepLimit'
+    ? {
+        kind,
+        step: index,
+        message: `${when}: the run takes more work than one may; larger hold-ups or a looser tolerance take less`,
+      }
+    : { kind: 'stepTooSmall', step: index, message: `${when}: no step was short enough` };
 }

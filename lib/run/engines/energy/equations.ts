@@ -6,13 +6,15 @@ import { type HoldSlopes, holdSlopes } from './controls.js';
 import { fade, fadeSlope } from './fading.js';
 import { LAMBDA0 } from './holders.js';
 import { BELOW_K, EQUILIBRIUM, READINGS, VAPOUR_RATE } from './readings.js';
-import { ETHANOL, NOTHING_mol, WATER, VAPOUR } from './streams.js';
+import { ETHANOL, NOTHING_mol, UNKNOWNS, VAPOUR, WATER } from './streams.js';
 
 const ENTRIES = 48;
 const LOWER = 0;
 const MIDDLE = 16;
 const UPPER = 32;
 
+/** Less than nothing by this share of what a holder holds is a trace. */
+const TRACE = 1e-3;
 const NO_HOLD: HoldSlopes = { share_x: 0, share_I: 0, rate_x: 0, rate_I: 0 };
 
 /** The train as a stiff system. */
@@ -32,6 +34,17 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
     this.drum.evaluate(u[this.drumAt + ETHANOL]!, u[this.drumAt + WATER]!);
     this.balance(u, out);
     this.#writeJacobian(u);
+  }
+
+  /** Nothing holds less than nothing: more of it than a trace is an error that must not stand. */
+  allows(u: Float64Array): boolean {
+    for (let o = 0; o <= this.drumAt; o += UNKNOWNS) {
+      const ethanol = u[o + ETHANOL]!;
+      const water = u[o + WATER]!;
+      const trace = -TRACE * (ethanol + water);
+      if (!(trace < 0 && ethanol >= trace && water >= trace)) return false;
+    }
+    return true;
   }
 
   /** Time to the next corner, s, at the state last evaluated with slopes. */

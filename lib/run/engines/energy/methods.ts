@@ -14,9 +14,19 @@ import { RODAS4 } from '../../../numerics/stiff/rodas4.js';
 import type { StiffMethod } from '../../../numerics/stiff/stiff-method.js';
 import type { SolveStatistics } from '../../solution.js';
 import type { TrainEquations } from './equations.js';
+import { UNKNOWNS } from './streams.js';
 import type { TrainState } from './train-state.js';
 
 type Work = Omit<SolveStatistics, 'events'>;
+
+/**
+ * What a run may cost: sides and factorisations, for each block of the matrix. Some second and a half on the machine of docs/benchmarks.md,
+ * and the same steps on every machine. Source: this project's choice.
+ */
+const MOST_WORK = 15e6;
+/** Sides and factorisations of an attempt, at the least. */
+const OF_RODAS4 = 7;
+const OF_BDF5 = 2;
 
 const NO_WORK = { acceptedSteps: 0, rejectedSteps: 0, rightHandSides: 0, jacobians: 0, factorisations: 0 };
 
@@ -35,13 +45,22 @@ export class TrainMethods {
     let { from, start } = task;
     if (!moment.settled) {
       this.#equations.filling = true;
-      const leave: IntegrationTask['leave'] = ({ to, end }) => moment.look(to, end).settled;
-      const end = this.#integrator(RODAS4).run({ ...task, leave });
-      if (end.kind !== 'reachedEnd' || end.s >= task.to) return end;
+      const asked = task.leave;
+      const leave: IntegrationTask['leave'] = (step) =>
+        asked?.(step) === true || moment.look(step.to, step.end).settled;
+      const end = this.#integrator(RODAS4).run({ ...task, leave, maxSteps: this.#attemptsLeft(OF_RODAS4) });
+      if (end.kind !== 'reachedEnd' || end.s >= task.to || !moment.look(end.s, end.state).settled) return end;
       ({ s: from, state: start } = end);
     }
     this.#equations.filling = false;
-    return this.#integrator(BDF5).run({ ...task, from, start });
+    return this.#integrator(BDF5).run({ ...task, from, start, maxSteps: this.#attemptsLeft(OF_BDF5) });
+  }
+
+  /** Attempts a run may still make, each of which costs so much. */
+  #attemptsLeft(each: number): number {
+    const { rightHandSides, factorisations } = this.counts();
+    const blocks = this.#equations.size / UNKNOWNS;
+    return Math.max(0, Math.ceil((MOST_WORK / blocks - rightHandSides - factorisations) / each));
   }
 
   #integrator(method: StiffMethod): StiffIntegrator {

@@ -73,16 +73,23 @@ export function trainStore(): TrainStore {
 /** Collects rows while a run goes on, in a store that grows with them; `columns` copies them out. */
 export class TrainRows {
   readonly #holders: number;
+  readonly #room: number;
   readonly #store: TrainStore;
   #rows = 0;
 
-  constructor(holders: number, store: TrainStore) {
+  constructor(holders: number, room: number, store: TrainStore) {
     this.#holders = holders;
+    this.#room = room;
     this.#store = store;
   }
 
   get rows(): number {
     return this.#rows;
+  }
+
+  /** Whether it is time to stop: what one step of the solver may yet add still fits. */
+  get full(): boolean {
+    return this.#rows >= this.#room;
   }
 
   /** Time of the newest row, s. */
@@ -98,10 +105,6 @@ export class TrainRows {
 
   /** Adds the moment as a row. */
   add(moment: TrainState, supplied_J: number): void {
-    if (this.#rows >= MOST_ROWS) {
-      const expected = `fewer points a step: this run has more than ${String(MOST_ROWS)} rows`;
-      throw new InputError({ argument: 'outputs', value: this.#rows, expected });
-    }
     const store = this.#store;
     const { holders } = store;
     store.scalars = withRoom(store.scalars, this.#rows, WIDTH);

@@ -1,6 +1,7 @@
 // Solves a train: steps of the run sheet one after the other, each integrated until the first of its rules is met, to the
 // solver's tolerance and never before.
 
+import { roomForRows } from '../../row-room.js';
 import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
 import type { IntegrationEnd, StepView } from '../../../numerics/stiff/integrate.js';
 import type { FallingEvent } from '../../../numerics/stiff/stiff-system.js';
@@ -59,7 +60,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
   // A bare pot's spout only ever falls; with plates, doublers or a condenser it first climbs.
   const watch = new RuleWatch(sheet, 1);
   const plates = ratedPlates(still, train, headSlice);
-  const rows = new TrainRows(holders.length, store);
+  const rows = new TrainRows(holders.length, roomForRows(sheet), store);
   const probe = new Float64Array(equations.size);
   const between = new Between(equations.streams);
   const stepStarts: number[] = [];
@@ -98,7 +99,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     ];
     if (plates !== null) falling.push({ value: (s, u) => plates.margin(moment.look(s, u)) });
     const longest_s = longest(step, equations.controls, charged.kettle_mol);
-    const fits_s = room_s(outputs, time_s);
+    const fits_s = room_s(outputs, roomForRows(sheet), time_s);
     const to_s = time_s + Math.min(longest_s, fits_s);
     const integrate = (): IntegrationEnd =>
       methods.run(moment.look(time_s, state), {
@@ -108,6 +109,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
         firstStep: FIRST_STEP_s,
         events: falling,
         onStep: record,
+        leave: () => rows.full,
       });
     let end = integrate();
     while (end.event > rules.length && end.s < to_s) {
@@ -134,7 +136,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
       index,
       step,
       rules.map((rule) => rule.armed),
-      fits_s < longest_s,
+      fits_s < longest_s || rows.full,
     );
     if (ending.kind !== 'stopped') break;
   }
@@ -164,10 +166,12 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
     watch.look(moment.look(step.to, step.end));
     if (firstVapour_s === null && moment.vapourShare > 0.01) firstVapour_s = step.to;
     if (outputs.kind === 'perStep') {
+      if (rows.full) return;
       for (let p = 1; p < outputs.points; p++) addAt(step, step.from + (p / outputs.points) * (step.to - step.from));
       rows.add(moment.look(step.to, step.end), suppliedAt(step.to));
     } else {
-      for (; nextOutput <= step.to * (1 + SAME_MOMENT); nextOutput += outputs.interval_s) addAt(step, nextOutput);
+      for (; nextOutput <= step.to * (1 + SAME_MOMENT) && !rows.full; nextOutput += outputs.interval_s)
+        addAt(step, nextOutput);
     }
     jars.watch(step);
   }
@@ -205,8 +209,8 @@ function allCharged({ charge, doublerCharges }: TrainProblem): { ethanol_mol: nu
 }
 
 /** Time for which rows at the asked interval still fit into a solution, s. */
-function room_s(outputs: Outputs, time_s: number): number {
-  return outputs.kind === 'every' ? Math.max(1, (MOST_ROWS - 100) * outputs.interval_s - time_s) : Infinity;
+function room_s(outputs: Outputs, room: number, time_s: number): number {
+  return outputs.kind === 'every' ? Math.max(1, room * outputs.interval_s - time_s) : Infinity;
 }
 
 /** Longest a step may go on, s. */

@@ -213,16 +213,15 @@ export class TrainState implements RunState {
   writeHolders(tables: readonly Float64Array[], at: number): void {
     const readings = this.#readings;
     const state = this.#state;
-    const amounts = tables[0]!;
-    const liquids = tables[1]!;
-    const vapours = tables[2]!;
-    const temperatures = tables[3]!;
-    const vapourRates = tables[4]!;
-    const liquidRates = tables[5]!;
+    const [amounts, liquids, vapours] = [tables[0]!, tables[1]!, tables[2]!];
+    const [temperatures, vapourRates, liquidRates] = [tables[3]!, tables[4]!, tables[5]!];
+    let vapour = 0; // as the liquids give it: the solver's own is as exact as what flows of it matters
     for (let j = 0, o = 0, from = 0, to = at; j < this.#equations.count; j++, o += 4, from += 11, to++) {
       amounts[to] = state[o + 2]! + state[o + 3]!;
       liquids[to] = readings[from]!;
-      vapours[to] = state[o + 1]!;
+      const works = j === 0 ? 1 : this.#equations.efficiencyNow(j);
+      vapour = Math.min(1, Math.max(0, vapour + works * (readings[from + 1]! - vapour)));
+      vapours[to] = vapour;
       temperatures[to] = readings[from + 2]!;
       vapourRates[to] = readings[from + 3]!;
       liquidRates[to] = readings[from + 5]!;

@@ -20,6 +20,8 @@ const OFF = 0.03;
 const LEAST_WAIT_s = 60;
 const LONGER = 1.3;
 const MOST_WAIT_s = 600;
+/** Or this share of a run that goes on for days. */
+const OF_RUN = 0.01;
 
 /** Vapours for which a factor is known without a plate, from 0 to 1 by this. */
 const EVERY = 1 / 24;
@@ -48,7 +50,8 @@ export class RatedPlates {
   /** Murphree efficiency of every holder at the load of a step and what its plates hold now. */
   rate(moment: TrainState, controls: Controls): Float64Array {
     const begins = moment.stepTime_s === 0;
-    this.#wait_s = begins ? LEAST_WAIT_s : Math.min(MOST_WAIT_s, LONGER * this.#wait_s);
+    const longest_s = Math.max(MOST_WAIT_s, OF_RUN * moment.time_s);
+    this.#wait_s = begins ? LEAST_WAIT_s : Math.min(longest_s, LONGER * this.#wait_s);
     this.#next_s = moment.time_s + this.#wait_s;
     if (begins) this.#load(controls);
     return Float64Array.from(this.#train.holders, ({ kind, efficiency, pressure_Pa }, j) => {

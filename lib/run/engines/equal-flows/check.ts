@@ -1,5 +1,6 @@
 // Refuses a column problem that cannot be run, naming every bad argument at once.
 
+import { mostVapour_mol_s, rowFaults } from '../../row-room.js';
 import type { EquilibriumCurve } from '../../../equilibrium/equilibrium-curve.js';
 import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
 import { InputError, type InputFault } from '../../../errors.js';
@@ -38,7 +39,11 @@ export function columnProblemFaults(problem: ColumnProblem, system: EthanolWater
   if (numbers.length > 0) return numbers;
   const { ethanol_mol, water_mol } = chargeAmounts(problem.charge);
   const holdUps = holdUpFaults(problem.column, ethanol_mol + water_mol);
-  return holdUps.length > 0 ? holdUps : sheetFaults(problem, { ethanol_mol, water_mol });
+  const sheet = holdUps.length > 0 ? holdUps : sheetFaults(problem, { ethanol_mol, water_mol });
+  if (sheet.length > 0) return sheet;
+  const { heat } = problem;
+  const boilUp_mol_s = heat.kind === 'power' ? mostVapour_mol_s(heat.power_W) : heat.rate_mol_s;
+  return rowFaults(problem.outputs, problem.sheet, ethanol_mol + water_mol, () => boilUp_mol_s);
 }
 
 function outputFaults(outputs: Outputs): InputFault[] {

@@ -55,14 +55,14 @@ export function rowStore(): RowStore {
 
 /** Collects rows while a run goes on. */
 export class ColumnRows {
-  readonly #outputs: Outputs;
+  readonly #room: number;
   readonly #plates: number;
   readonly #store: RowStore;
   #rows = 0;
 
-  /** Rows are written to the store, which grows with them; `columns` copies them out. */
-  constructor(plates: number, outputs: Outputs, store: RowStore) {
-    this.#outputs = outputs;
+  /** Rows are written to the store, which grows with them; `columns` copies them out. More than `room` are too many. */
+  constructor(plates: number, room: number, store: RowStore) {
+    this.#room = room;
     this.#plates = plates;
     this.#store = store;
   }
@@ -76,12 +76,9 @@ export class ColumnRows {
     return this.#store.readings[(this.#rows - 1) * WIDTH + TIME]!;
   }
 
-  /** Throws when rows at the asked interval up to a time would be too many. */
-  checkRoomUntil(time_s: number): void {
-    const outputs = this.#outputs;
-    if (outputs.kind !== 'every' || time_s <= MOST_ROWS * outputs.interval_s) return;
-    const expected = `an interval that gives at most ${String(MOST_ROWS)} rows; this run lasts over ${time_s.toPrecision(3)} s`;
-    throw new InputError({ argument: 'outputs.interval_s', value: outputs.interval_s, expected });
+  /** Whether it is time to stop: what one step of the solver may yet add still fits. */
+  get full(): boolean {
+    return this.#rows >= this.#room;
   }
 
   /** Writes the moment over the newest row. */
@@ -92,10 +89,6 @@ export class ColumnRows {
 
   /** Adds the moment as a row. */
   add(moment: ColumnState): void {
-    if (this.#rows >= MOST_ROWS && this.#outputs.kind === 'perStep') {
-      const expected = `fewer points a step: this run has more than ${String(MOST_ROWS)} rows`;
-      throw new InputError({ argument: 'outputs.points', value: this.#outputs.points, expected });
-    }
     const store = this.#store;
     const plates = this.#plates;
     const readings = (store.readings = withRoom(store.readings, this.#rows, WIDTH));

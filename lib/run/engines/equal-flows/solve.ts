@@ -1,6 +1,7 @@
 // Solves a column problem: steps of the run sheet one after the other, each integrated until the first of
 // its rules is met, to the solver's tolerance and never before.
 
+import { roomForRows } from '../../row-room.js';
 import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
 import type { StepView } from '../../../numerics/stiff/integrate.js';
 import { DRY_SHARE } from '../../charge.js';
@@ -18,6 +19,8 @@ import { workspace } from './workspace.js';
 /** A step that draws nothing has settled before the charge has been boiled up so many times. */
 const LONGEST_HOLD = 10;
 const DEFAULT_TOLERANCE = 1e-6;
+/** Attempts a run may cost, for each unknown: some second on the machine of docs/benchmarks.md, and the same steps on every machine. Source: this project's choice. */
+const MOST_WORK = 20e6;
 /** Two moments closer than this share of the time are the same row. */
 const SAME_MOMENT = 1e-9;
 
@@ -42,7 +45,7 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
   const counted = integrator.counts;
   const moment = new ColumnState(column);
   const watch = new RuleWatch(problem.sheet, layout.plates);
-  const rows = new ColumnRows(layout.plates, outputs, store);
+  const rows = new ColumnRows(layout.plates, roomForRows(problem.sheet), store);
   const probe = new Float64Array(layout.size);
   const stepStarts: number[] = [];
   let state = startingState(column, problem.start);
@@ -71,6 +74,8 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
       firstStep: firstStep(column),
       events: rules.map((rule) => ({ value: (b, u) => rule.margin(moment.look(b, u)) })),
       onStep: record,
+      leave: () => rows.full,
+      maxSteps: attemptsLeft(),
     });
     boiledUp = end.s;
     state = Float64Array.from(end.state);
@@ -81,6 +86,7 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
       index,
       step,
       rules.map((rule) => rule.armed),
+      rows.full,
     );
     if (ending.kind !== 'stopped') break;
   }
@@ -101,6 +107,15 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
     ...rows.columns(),
   };
 
+  /** Attempts the run may still make. */
+  function attemptsLeft(): number {
+    const { accepted, rejected } = integrator.counts;
+    return Math.max(
+      0,
+      Math.ceil(MOST_WORK / layout.size) - (accepted + rejected - counted.accepted - counted.rejected),
+    );
+  }
+
   function record(step: StepView): void {
     watch.look(moment.look(step.to, step.end));
     if (outputs.kind === 'perStep') {
@@ -109,8 +124,7 @@ export function solveColumn(problem: ColumnProblem, system: EthanolWater): RunSo
       return;
     }
     const reached_s = step.end[layout.time]!;
-    rows.checkRoomUntil(reached_s);
-    for (; nextOutput <= reached_s * (1 + SAME_MOMENT); nextOutput += outputs.interval_s) {
+    for (; nextOutput <= reached_s * (1 + SAME_MOMENT) && !rows.full; nextOutput += outputs.interval_s) {
       addAt(step, momentOfTime(step, layout.time, nextOutput));
     }
   }

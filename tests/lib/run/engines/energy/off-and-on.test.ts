@@ -83,16 +83,25 @@ describe('what can never be met', () => {
 });
 
 describe('a step that is longer than its rows', () => {
+  const run = (
+    until: TrainProblem['sheet'][number]['until'],
+    outputs: TrainProblem['outputs'],
+  ): ReturnType<typeof solve<TrainProblem>> =>
+    solve(trainProblem({ still: pot(), sheet: [{ reflux: 'none', until }], outputs }), system);
+
+  it('is refused before the run where its clock tells', () => {
+    expect(() => run(after(6000), { kind: 'every', interval_s: 0.1 })).toThrow(
+      'outputs.interval_s is 0.1; expected 0.120 s or more, for at most 50000 rows: the run sheet lasts 1.67 h',
+    );
+    expect(run(after(6000), { kind: 'every', interval_s: 1 }).ending.message).toBe('step 1 ended: 100 min had passed');
+  });
+
   it('is left with that as the reason, not as one without end', () => {
-    const sheet: TrainProblem['sheet'] = [{ reflux: 'none', until: after(6000) }];
-    const run = (interval_s: number): ReturnType<typeof solve> =>
-      solve(trainProblem({ still: pot(), sheet, outputs: { kind: 'every', interval_s } }), system);
-    const { ending, time_s } = run(0.1);
+    const { ending, time_s } = run([{ kind: 'alcoholLeftBelow', share: 1e-3 }], { kind: 'every', interval_s: 0.1 });
     expect(time_s.at(-1)!).toBeLessThan(5000);
     expect(ending.message).toBe(
       'step 1 was left after 1.4 h of the run, which then had 50000 rows: outputs farther apart would show more of it',
     );
-    expect(run(1).ending.message).toBe('step 1 ended: 100 min had passed');
   });
 });
 

@@ -1,0 +1,48 @@
+// Refuses what a train cannot be run as, with its reason: surroundings hotter than spirit boils, and parts that hold next to nothing.
+
+import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
+import type { InputFault } from '../../../errors.js';
+import { LAMBDA0, trainOf } from './holders.js';
+import type { TrainProblem } from './problem.js';
+
+/** A part that the vapour renews in less than this, s, is refused: films on metal are renewed in some 50 ms. Source: this project's choice. */
+const LEAST_RENEWAL_s = 1e-3;
+
+/** Everything round the still must be colder than the coldest boiling point there is at the head: else it boils by itself, and dries out. */
+export function surroundingsFaults({ still, activity }: TrainProblem, system: EthanolWater): InputFault[] {
+  const { air, refluxCondenser: condenser } = still;
+  const { temperature } = system.curve(activity).at(air.pressure_Pa);
+  const coldest_K = temperature.reduce((least, value, i) => (i % 4 === 0 ? Math.min(least, value) : least));
+  const colder = (argument: string, value: number): InputFault[] => {
+    if (value < coldest_K) return [];
+    const expected = `a temperature below ${coldest_K.toFixed(2)} K, where spirit boils at this pressure`;
+    return [{ argument, value, expected }];
+  };
+  return [
+    ...colder('still.air.temperature_K', air.temperature_K),
+    ...(condenser.kind === 'partial' && condenser.coolant.kind === 'water'
+      ? colder('still.refluxCondenser.coolant.inlet_K', condenser.coolant.inlet_K)
+      : []),
+  ];
+}
+
+/** No part may hold so little that its vapour renews it in no time. */
+export function holdUpFaults(problem: TrainProblem): InputFault[] {
+  const { holders, drum, nominalVapour_mol_s } = trainOf(problem);
+  const least_mol = LEAST_RENEWAL_s * nominalVapour_mol_s;
+  const where = {
+    kettle: 'charge',
+    doubler: 'doublerCharges',
+    plate: 'still.column.holdUp',
+    packing: 'still.column.liquidShare',
+    head: 'still.head.film_m3',
+    partialCondenser: 'still.refluxCondenser.holdUp_m3',
+  };
+  const held = new Map<string, number>();
+  for (const { kind, scale_mol } of holders) {
+    held.set(where[kind], Math.min(held.get(where[kind]) ?? Infinity, kind === 'kettle' ? 20 * scale_mol : scale_mol));
+  }
+  held.set('still.productCondenser.holdUp_m3', drum.scale_mol);
+  const expected = `to hold ${least_mol.toPrecision(2)} mol or more, which vapour at ${(nominalVapour_mol_s * LAMBDA0).toPrecision(3)} W renews in a millisecond`;
+  return [...held].filter(([, mol]) => mol < least_mol).map(([argument, value]) => ({ argument, value, expected }));
+}

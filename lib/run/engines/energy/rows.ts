@@ -3,8 +3,6 @@
 
 import { strengthFromMoleFraction } from '../../../mixture/strength.js';
 import { volumeAt20C } from '../../../mixture/volume.js';
-import { InputError } from '../../../errors.js';
-import { MOST_ROWS } from '../../check.js';
 import { columnOf, withRoom } from '../../row-table.js';
 import type { TrainSolution } from './solution.js';
 import type { TrainState } from './train-state.js';

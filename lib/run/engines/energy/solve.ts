@@ -16,7 +16,6 @@ import { endingOf } from './endings.js';
 import type { TrainEquations } from './equations.js';
 import { LAMBDA0, trainOf } from './holders.js';
 import { JarFilling } from '../../jars.js';
-import { MOST_ROWS } from '../../check.js';
 import type { Outputs } from '../../problem.js';
 import type { TrainProblem, TrainStep } from './problem.js';
 import { TrainRows } from './rows.js';

@@ -3,9 +3,6 @@
 
 import { strengthFromMoleFraction } from '../../../mixture/strength.js';
 import { volumeAt20C } from '../../../mixture/volume.js';
-import { InputError } from '../../../errors.js';
-import { MOST_ROWS } from '../../check.js';
-import type { Outputs } from '../../problem.js';
 import { columnOf, withRoom } from '../../row-table.js';
 import type { RunSolution } from '../../solution.js';
 import type { ColumnState } from './column-state.js';

@@ -5,12 +5,14 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { partLoaderPlugin } from './build/part-loader.js';
+import { licencesPlugins } from './build/licences.js';
 import { contentPolicyPlugin, headers } from './build/content-policy.js';
 import { firstFiles, preloadFirstFigurePlugin } from './build/preload-first-figure.js';
 import { preloadFontsPlugin } from './build/preload-fonts.js';
 import { precachePlugin, serviceWorkerFile } from './build/precache.js';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+const licences = licencesPlugins(here('..'));
 
 export default defineConfig({
   root: here('.'),
@@ -20,7 +22,8 @@ export default defineConfig({
     contentPolicyPlugin(),
     preloadFontsPlugin(),
     preloadFirstFigurePlugin(),
-    precachePlugin(here('public')),
+    licences.ofPage(),
+    precachePlugin(),
   ],
   build: {
     outDir: '../dist/explorer',
@@ -42,7 +45,7 @@ export default defineConfig({
       },
     },
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [licences.ofWorkers()] },
   // As docs/guide/hosting.md has it from a host.
   preview: { headers },
   // Found late (in the worker, behind import()); without this the dev server reloads the page when they are met.

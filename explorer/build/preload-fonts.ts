@@ -3,7 +3,7 @@
 
 import type { Plugin } from 'vite';
 
-const upright = /latin-wght-normal-[\w-]+\.woff2$/u;
+const atFirst = /(latin-wght-normal|stix-two-text-latin-wght-italic)-[\w-]+\.woff2$/u;
 
 export function preloadFontsPlugin(): Plugin {
   return {
@@ -13,7 +13,7 @@ export function preloadFontsPlugin(): Plugin {
       order: 'post',
       handler: (_html, { bundle }) =>
         Object.keys(bundle ?? {})
-          .filter((file) => upright.test(file))
+          .filter((file) => atFirst.test(file))
           .map((file) => ({
             tag: 'link',
             attrs: { rel: 'preload', as: 'font', type: 'font/woff2', href: `./${file}`, crossorigin: '' },

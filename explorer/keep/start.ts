@@ -3,7 +3,7 @@
 
 import type { Notebook as Frame } from '../components/frame/kp-notebook.js';
 import type { KpNotice } from '../components/frame/kp-notice.js';
-import { watchVersions } from '../offline/watch.js';
+import { watchVersions, type NewVersion } from '../offline/watch.js';
 import { writeAddress } from '../state/address.js';
 import type { NotebookState } from '../state/notebook.js';
 import { addPage, freePageName } from '../state/page-acts.js';
@@ -45,18 +45,22 @@ export async function startKeeping(book: Book, frame: Frame, notice: KpNotice, a
   takeDroppedFiles(keeping, book);
   takeFilesOfTheSystem(keeping);
   if (import.meta.env.PROD) {
-    const ready = (take: () => void): void =>
+    const ready = (take: () => Promise<void>, says: string): void =>
       notice.show('version', {
-        says: 'A new version of Kettle & Plate lies ready.',
+        says,
         word: 'Take it now',
         act: () => {
           keeping.flush();
-          take();
+          const failed =
+            'The new version could not be taken: the host does not send all of it. The one you have goes on.';
+          take().catch(() => ready(take, failed));
         },
       });
-    void watchVersions(new URL('service-worker.js', document.baseURI), ({ take }) => ready(take)).catch(
-      () => undefined,
-    );
+    const told = {
+      newVersion: ({ take }: NewVersion) => ready(take, 'A new version of Kettle & Plate lies ready.'),
+      opensOffline: (does: boolean) => void (frame.opensOffline = does),
+    };
+    void watchVersions(new URL('service-worker.js', document.baseURI), told).catch(() => told.opensOffline(false));
   }
   return keeping;
 }

@@ -71,7 +71,7 @@ function again(says: string): void {
 
 function tell(): void {
   const waiting = [...groups].map(([says, group]) => ({
-    says: `${says} ${whyNotLoaded()}${group.again ? ' It was tried again, without success.' : ''}`,
+    says: `${says} ${whyNotLoaded()}${group.again ? ' It was tried again, without success; loading the whole page anew may help.' : ''}`,
     again: () => again(says),
   }));
   for (const listener of listeners) listener(waiting);

@@ -1,26 +1,24 @@
-// The explorer opens without a network once it was opened with one, and says when a new version lies ready; from a
-// path below another site, too.
+// The explorer opens without a network once it was opened with one, behind any host: from a path below another site,
+// with headers and types of the host's own, at an address with a query.
 
-import type { Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, inject, it } from 'vitest';
+import { listedFiles } from '../support/next-version.js';
 import { explorerInBrowser, type OpenPage } from '../support/open-explorer.js';
 import { Reader } from '../support/reader.js';
-import { unrulyHost, type UnrulyHost } from '../support/unruly-host.js';
+import { page as hostsPage, unrulyHost, type UnrulyHost } from '../support/unruly-host.js';
 
 const explorer = explorerInBrowser();
 let host: UnrulyHost;
-beforeAll(async () => (host = await unrulyHost(inject('url'))));
-afterAll(async () => host.close());
+beforeEach(async () => (host = await unrulyHost(inject('url'))));
+afterEach(async () => host.close());
 
 /** Opens the explorer and waits until it can do without the network. */
 async function openedForGood(): Promise<OpenPage> {
   const open = await explorer.open('', { host: host.url, serviceWorkers: 'allow' });
-  await open.page.locator('main figure').first().waitFor();
+  await open.page.getByText('Opens without a network.').waitFor();
   await expect.poll(() => open.page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
   return open;
 }
-
-const cacheNames = (page: Page): Promise<string[]> => page.evaluate(() => caches.keys());
 
 describe('the explorer without a network', () => {
   it('opens, computes, and has every page, its words and its formulas', async () => {
@@ -40,6 +38,80 @@ describe('the explorer without a network', () => {
     }
     expect(host.asked().length).toBe(before);
     expect(problems).toEqual([]);
+  });
+
+  it('opens behind a host that says its answers vary with everything and calls files what they are not', async () => {
+    host.treat((file) => ({
+      headers: { vary: '*', ...(file.endsWith('.woff2') ? { 'content-type': 'application/octet-stream' } : {}) },
+    }));
+    const { page, problems } = await openedForGood();
+    await page.context().setOffline(true);
+    await page.reload();
+    await page.locator('main figure').first().waitFor();
+    const types = await page.evaluate(async () => {
+      const font = document.querySelector<HTMLLinkElement>('link[rel=preload][as=font]')!.href;
+      return Promise.all([font, 'licences.txt'].map(async (file) => (await fetch(file)).headers.get('content-type')));
+    });
+    expect(types).toEqual(['font/woff2', 'text/plain; charset=utf-8']);
+    expect(problems).toEqual([]);
+  });
+
+  it.each(['?from=a-letter#words', 'index.html?from=a-letter#words', 'index.html#words'])(
+    'opens at %s',
+    async (address) => {
+      const { page } = await openedForGood();
+      await page.context().setOffline(true);
+      await page.goto(host.url + address);
+      await page.getByRole('heading', { name: 'Words', level: 1 }).waitFor();
+    },
+  );
+
+  it('is served under the content policy, workers too, where the host sends none', async () => {
+    host.treat(() => ({ headers: {} }));
+    const { page } = await openedForGood();
+    await page.reload();
+    const policies = await page.evaluate(async () => {
+      const scripts = performance.getEntriesByType('resource').filter(({ name }) => name.includes('worker'));
+      return Promise.all(
+        ['./', scripts[0]!.name].map(async (file) => (await fetch(file)).headers.get('content-security-policy')),
+      );
+    });
+    for (const policy of policies) expect(policy).toContain("script-src 'self'");
+  });
+
+  it('is not promised where the host sends a page in place of a file, works all the same, and is made good later', async () => {
+    const late = (await listedFiles(inject('url'))).map(([name]) => name).find((name) => name.includes('/engine-'))!;
+    host.treat((file) => (file === late ? hostsPage : undefined));
+    const { page } = await explorer.open('', { host: host.url, serviceWorkers: 'allow' });
+    await page.getByText('Does not open without a network yet.').waitFor();
+    expect(await page.evaluate(() => navigator.serviceWorker.controller)).toBeNull();
+    expect(await page.locator('main figure').count()).toBeGreaterThan(0);
+    host.treat(() => undefined);
+    await page.reload();
+    await page.getByText('Opens without a network.').waitFor();
+  });
+
+  it('fetches a file again that the browser threw away, and takes no other in its place', async () => {
+    const { page } = await openedForGood();
+    const lose = (part: string): Promise<string> =>
+      page.evaluate(async (name) => {
+        for (const key of await caches.keys()) {
+          const store = await caches.open(key);
+          const lost = (await store.keys()).find(({ url }) => url.includes(name));
+          if (lost !== undefined && (await store.delete(lost))) return lost.url;
+        }
+        throw new Error(`${name} is not kept`);
+      }, part);
+    const lost = await lose('/engine-');
+    host.treat((file) =>
+      lost.endsWith(file) ? { ...hostsPage, headers: { 'content-type': 'text/javascript' } } : undefined,
+    );
+    const reader = new Reader(page);
+    await reader.type('volume of the charge', '100 qt');
+    await page.getByText('the part that knows it could not be loaded').waitFor();
+    host.treat(() => undefined);
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await reader.sees(() => reader.number('volume of the charge'), '94.6 L');
   });
 
   it('can be installed: a name, icons of the sizes it promises, and a start within its own path', async () => {
@@ -62,26 +134,17 @@ describe('the explorer without a network', () => {
   });
 });
 
-describe('a new version', () => {
-  it('is said to lie ready, changes nothing by itself, and is taken when the reader says so, with the work kept', async () => {
-    const { page, problems } = await openedForGood();
-    const reader = new Reader(page);
-    await reader.type('plates', '20');
-    const [old] = await cacheNames(page);
-    const worker = await (await fetch(`${inject('url')}service-worker.js`)).text();
-    const next = worker.replaceAll('`kettle-and-plate', '`kettle-and-plate next');
-    host.treat((file) => (file === 'service-worker.js' ? { body: next } : undefined));
-    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())!.update());
-    await reader.sees(() => page.locator('.notice').innerText(), 'A new version of Kettle & Plate lies ready.');
-    await page.evaluate(() => Object.assign(globalThis, { sameWindow: true }));
-    expect(await reader.number('plates')).toBe('20 plates');
-    await page.getByRole('button', { name: 'Take it now' }).click();
-    await page.waitForFunction(() => !('sameWindow' in globalThis));
-    await reader.sees(() => reader.number('plates'), '20 plates');
-    const names = await cacheNames(page);
-    expect(names).toHaveLength(2);
-    expect(names).toContain(old);
-    expect(await page.locator('.notice p').count()).toBe(0);
-    expect(problems).toEqual([]);
+describe('what is kept for it', () => {
+  it('is every file that was built but for maps, each with its type and hash', async () => {
+    const files = await listedFiles(inject('url'));
+    const names = files.map(([name]) => name);
+    expect(names).toContain('index.html');
+    expect(names).toContain('licences.txt');
+    for (const part of inject('parts')) expect(names).toContain(part);
+    expect(names.filter((name) => name.endsWith('.map'))).toEqual([]);
+    for (const [name, type, integrity] of files) {
+      expect([name, type]).toEqual([name, expect.stringMatching(/^\w+\/[\w+-]+/u)]);
+      expect([name, integrity]).toEqual([name, expect.stringMatching(/^sha256-[\w+/]{43}=$/u)]);
+    }
   });
 });

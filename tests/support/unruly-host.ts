@@ -23,8 +23,6 @@ export interface UnrulyHost {
   readonly url: string;
   /** From now on answers so; by default each file as it is. */
   readonly treat: (how: Treat) => void;
-  /** From now on serves what is served at another address. */
-  readonly serve: (built: string) => void;
   /** Files asked for, in order; a browser looks for a new service worker whenever it likes, so that is not among them. */
   readonly asked: () => readonly string[];
   readonly close: () => Promise<void>;
@@ -41,7 +39,6 @@ const path = '/cellar/kettle/';
 
 /** Serves what is served at `built`, under a path. */
 export async function unrulyHost(built: string): Promise<UnrulyHost> {
-  let from = built;
   let how: Treat = () => undefined;
   const asked: string[] = [];
   const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
@@ -58,7 +55,7 @@ export async function unrulyHost(built: string): Promise<UnrulyHost> {
       request.socket.destroy();
       return;
     }
-    const real = await fetch(from + file);
+    const real = await fetch(built + file);
     const type = real.headers.get('content-type') ?? 'application/octet-stream';
     const body = treatment.body ?? new Uint8Array(await real.arrayBuffer());
     response.writeHead(treatment.status ?? real.status, {
@@ -74,7 +71,6 @@ export async function unrulyHost(built: string): Promise<UnrulyHost> {
   return {
     url: `http://127.0.0.1:${String(port)}${path}`,
     treat: (next) => (how = next),
-    serve: (next) => (from = next),
     asked: () => asked,
     close: () => {
       server.closeAllConnections();

@@ -55,6 +55,7 @@ export class Notebook extends LitElement {
     trouble: { attribute: false },
     complaints: { attribute: false },
     keeping: { attribute: false },
+    opensOffline: { attribute: false },
     notebookName: { attribute: false },
     undo: { attribute: false },
     redo: { attribute: false },
@@ -73,6 +74,8 @@ export class Notebook extends LitElement {
   declare complaints: readonly string[];
   /** The words about keeping, once they are loaded. */
   declare keeping: HTMLElement | null;
+  /** Whether the explorer opens without a network; undefined as long as that is not known. */
+  declare opensOffline: boolean | undefined;
   /** Name of the open notebook; may be empty. */
   declare notebookName: string;
   /** What would be undone and redone, in words; null where there is nothing. */
@@ -137,7 +140,7 @@ export class Notebook extends LitElement {
         <ul>
           ${this.units.map((choice) => this.#unitsButton(choice))}
         </ul>
-        ${this.keeping}
+        ${this.keeping} ${this.#aboutWords()}
       </nav>
       <p class="spoken-only" role="status">${this.said}</p>`;
   }
@@ -163,6 +166,19 @@ export class Notebook extends LitElement {
         ${text}<span class="spoken-only">${what === null ? '' : `: ${what}`}</span>
       </button>`;
     return [word('undo', 'Undo', this.undo), word('redo', 'Redo', this.redo)];
+  }
+
+  #aboutWords(): unknown {
+    const opens =
+      this.opensOffline === undefined
+        ? ''
+        : this.opensOffline
+          ? 'Opens without a network.'
+          : 'Does not open without a network yet.';
+    return html`<p class="about-words">
+      <span>${opens}</span>
+      <a href="licences.txt">Licences</a>
+    </p>`;
   }
 
   #blankPage(): unknown {

@@ -1,6 +1,8 @@
 // What goes on in the doubler of 'The doubler' along the clock: strength, level and temperature.
 
-import type { TimelineRows } from '../rows/timeline.js';
+import { alongClock } from '../figures/run/along-clock.js';
+import type { RunFigureRows } from '../rows/run.js';
+import { spoutAlongTime } from '../state/spout.js';
 import { resultsOf } from '../state/doubler.js';
 import { holderRow, insideDoubler } from '../state/inside-doubler.js';
 import { inventedParts } from '../state/invented-stills.js';
@@ -8,13 +10,12 @@ import type { UnitSystem } from '../text/unit-systems.js';
 import type { Doubling } from './the-doubler.js';
 
 /** What goes on in the doubler along the clock. */
-export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
+export function insideRows(now: Doubling, units: UnitSystem): RunFigureRows {
   const run = now.answers.doubler.solution;
   const { volume_m3, strength } = insideDoubler(run);
   const { time_s } = run;
   const brim = inventedParts.doublerRoom * now.scenario.doublerVolume;
-  return {
-    subject: 'Inside the doubler',
+  return alongClock({
     since: 'since lighting up',
     panels: [
       {
@@ -23,9 +24,9 @@ export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
         quantity: units.strength,
         height: 190,
         takesIn: [0],
-        series: [
-          { key: 'spout', label: 'spout', hand: 'ink', weight: 'result', ...sinceFirstDrop(run) },
-          { key: 'held', label: 'inside', hand: 'ink', weight: 'second', time_s, values: strength },
+        curves: [
+          { key: 'spout', label: 'spout', weight: 'result', ...spoutAlongTime(run) },
+          { key: 'held', label: 'inside', weight: 'second', along: time_s, values: strength },
         ],
         levels: [],
       },
@@ -35,8 +36,8 @@ export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
         quantity: units.volume,
         height: 98,
         takesIn: [0],
-        series: [{ key: 'held', label: 'inside', hand: 'ink', weight: 'result', time_s, values: volume_m3 }],
-        levels: [{ key: 'brim', label: 'brim', hand: 'print', at: brim }],
+        curves: [{ key: 'held', label: 'inside', weight: 'result', along: time_s, values: volume_m3 }],
+        levels: [{ key: 'brim', label: 'brim', note: '', hand: 'print', at: brim, form: 'inside' }],
       },
       {
         key: 'temperature',
@@ -44,16 +45,15 @@ export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
         quantity: units.temperature,
         height: 98,
         takesIn: [],
-        series: [
+        curves: [
           {
             key: 'doubler',
             label: 'doubler',
-            hand: 'ink',
             weight: 'result',
-            time_s,
+            along: time_s,
             values: holderRow(run, 'holderTemperature_K', 1),
           },
-          { key: 'kettle', label: 'kettle', hand: 'ink', weight: 'second', time_s, values: run.kettleTemperature_K },
+          { key: 'kettle', label: 'kettle', weight: 'second', along: time_s, values: run.kettleTemperature_K },
         ],
         levels: [],
       },
@@ -62,24 +62,14 @@ export function insideRows(now: Doubling, units: UnitSystem): TimelineRows {
     phasesIn: { panel: 'level', along: 'base' },
     warnings: [],
     units,
-  };
+  });
 }
 
-// Before the first drop the spout says nothing.
-function sinceFirstDrop(run: Doubling['answers']['doubler']['solution']): {
-  time_s: Float64Array;
-  values: Float64Array;
-} {
-  const found = run.time_s.findIndex((time) => time > (run.firstVapour_s ?? Infinity) + 60);
-  const first = found < 0 ? run.rows - 1 : found;
-  return { time_s: run.time_s.subarray(first), values: run.spoutStrength.subarray(first) };
-}
-
-function phasesOf({ answers, scenario }: Doubling): TimelineRows['phases'] {
+function phasesOf({ answers, scenario }: Doubling): RunFigureRows['phases'] {
   const results = resultsOf(answers.doubler.solution, scenario.chargeVolume);
   return [
-    { from_s: 0, to_s: results.kettleBoils_s, label: 'the kettle heats up' },
-    { from_s: results.kettleBoils_s, to_s: results.spoutRuns_s, label: 'the doubler' },
-    { from_s: results.spoutRuns_s, to_s: results.ended_s, label: 'the spout runs' },
+    { from: 0, to: results.kettleBoils_s, label: 'the kettle heats up' },
+    { from: results.kettleBoils_s, to: results.spoutRuns_s, label: 'the doubler' },
+    { from: results.spoutRuns_s, to: results.ended_s, label: 'the spout runs' },
   ];
 }

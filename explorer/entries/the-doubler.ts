@@ -1,7 +1,8 @@
 // 'The doubler' in words: what it does first, what it does later, what it is charged with, and two of them in series.
 
 import { html, nothing } from 'lit';
-import type { StrengthByStillRows } from '../rows/run.js';
+import { ofRuns } from '../figures/run/of-runs.js';
+import type { NamedRun, RunFigureRows } from '../rows/run.js';
 import type { Answered } from './entry.js';
 import {
   type DoublerQuestions,
@@ -40,18 +41,29 @@ export function doublerNumbers({ scenario, answers }: Doubling): DoublerNumbers 
 }
 
 /** Strength against litres: the doubler over the pot. */
-export function doublerRows(now: Doubling, units: UnitSystem): StrengthByStillRows {
+export function doublerRows(now: Doubling, units: UnitSystem): RunFigureRows {
   const { doubler, water, pot, equilibrium } = now.answers;
-  return {
-    stills: [
-      { label: 'with the doubler', shortLabel: 'doubler', weight: 'result', run: doubler.solution },
-      { label: 'with water in it', shortLabel: 'water', weight: 'second', run: water.solution },
-      { label: 'bare pot', shortLabel: 'pot', weight: 'third', run: pot.solution },
+  const named = (label: string, shortLabel: string, weight: NamedRun['weight'], run: NamedRun['run']): NamedRun => ({
+    label,
+    shortLabel,
+    hand: 'ink',
+    weight,
+    run,
+  });
+  return ofRuns({
+    panels: ['strength'],
+    runs: [
+      named('with the doubler', 'doubler', 'result', doubler.solution),
+      named('with water in it', 'water', 'second', water.solution),
+      named('bare pot', 'pot', 'third', pot.solution),
     ],
+    along: 'volume',
+    measure: null,
+    strengthFrom: null,
     azeotrope: azeotropeRow(equilibrium, now.scenario.pressure, units.pressure),
     threshold: null,
     units,
-  };
+  });
 }
 
 /** First: it gives nothing; then what its charge is good for. */

@@ -2,8 +2,8 @@
 
 import { html, nothing } from 'lit';
 import type { TrainSolution } from '#lib/index.js';
-import { stillMultiples } from '../figures/still-multiples.js';
-import type { StrengthByStillRows } from '../rows/run.js';
+import { ofRuns } from '../figures/run/of-runs.js';
+import type { RunFigureRows } from '../rows/run.js';
 import type { Answered } from './entry.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
 import { inventedStills, ownNames, stillNames, stillResults } from '../state/three-stills.js';
@@ -17,7 +17,6 @@ import { ink, print, roundStrength } from './words.js';
 export type Stills = Answered<StillsQuestions>;
 export type Results = Readonly<Record<'pot' | 'doubler' | 'column', StillResults>> &
   Readonly<Partial<Record<StillName, StillResults>>>;
-export { stillMultiples };
 
 /** The stills that stand on the page, in order. */
 export function namesOf({ answers }: Stills): readonly StillName[] {
@@ -53,25 +52,25 @@ export function labelsOf(now: Stills, own: readonly OwnStill[], specs: NumberSpe
 }
 
 /** Rows of the figure: a panel a still. */
-export function stillRows(
-  now: Stills,
-  own: readonly OwnStill[],
-  units: UnitSystem,
-  specs: NumberSpecs,
-): StrengthByStillRows {
+export function stillRows(now: Stills, own: readonly OwnStill[], units: UnitSystem, specs: NumberSpecs): RunFigureRows {
   const short = ['pot', 'doubler', 'column', 'own 1', 'own 2', 'own 3'];
   const labels = labelsOf(now, own, specs);
-  return {
-    stills: namesOf(now).map((name, index) => ({
+  return ofRuns({
+    panels: ['each'],
+    runs: namesOf(now).map((name, index) => ({
       label: labels[index]!,
       shortLabel: short[index]!,
+      hand: 'ink',
       weight: 'result',
       run: runOf(now, name),
     })),
     azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure, units.pressure),
+    along: 'volume',
+    measure: null,
+    strengthFrom: null,
     threshold: now.scenario.wantedStrength,
     units,
-  };
+  });
 }
 
 /** What comes over above the strength that counts, and what it costs. */

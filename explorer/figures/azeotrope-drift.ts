@@ -2,8 +2,9 @@
 // published points beside it. Pressure on a log axis: a position along it is the logarithm of what is shown.
 
 import { fixedAxis } from './axes.js';
+import { nameOf, printedName } from './names.js';
 import { valueAt } from './columns.js';
-import type { Axis, CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
+import type { Axis, PlotName, DataTable, Drawing, FigureSize, Mark } from './figure.js';
 import type { ShownQuantity } from '../rows/shown.js';
 import type { DriftRow, DriftRows, MeasuredAzeotropeRow } from '../rows/drift.js';
 import { fixed } from '../text/format.js';
@@ -40,8 +41,7 @@ export function azeotropeDrift(rows: DriftRows, size: FigureSize): Drawing {
           ...measuredMarks(rows.measured, along),
           ...readerMarks(along.toShown(rows.at), px, py),
         ],
-        names: namesOf(rows, along, px, py, size.layout),
-        marginNames: [],
+        names: namesOf(rows, along, size.layout),
         cursorSeries: [],
         framed: false,
         rightScale: {
@@ -151,50 +151,21 @@ function measuredMarks(measured: readonly MeasuredAzeotropeRow[], along: ShownQu
 function namesOf(
   { line, end_Pa, pressure, at: reader }: DriftRows,
   along: ShownQuantity,
-  px: readonly number[],
-  py: readonly number[],
   layout: FigureSize['layout'],
-): CurveName[] {
-  const on = (pressure_Pa: number, dx: number, dy: number, anchor: NamePlace['anchor']): NamePlace => {
-    const x = along.toShown(pressure_Pa);
-    return { x, y: valueAt(px, py, x), dx, dy, anchor };
-  };
-  const here = { x: along.toShown(reader), y: lowest, dy: -12 };
-  const readers: NamePlace[] = [
-    { ...here, dx: -8, anchor: 'end' },
-    { ...here, dx: 8, anchor: 'start' },
-  ];
-  const names: CurveName[] = [
-    { key: 'reader', text: pressure.withUnit(reader), hand: 'ink', bold: true, optional: false, places: readers },
-  ];
+): PlotName[] {
+  const atReader = { kind: 'point', x: along.toShown(reader), y: lowest, side: 'left' } as const;
+  const names = [nameOf('reader', pressure.withUnit(reader), 'ink', true, atReader)];
   if (end_Pa !== null) {
     const text = layout === 'wide' ? `ends at ${pressure.withUnit(end_Pa)}` : pressure.withUnit(end_Pa);
+    const end = { kind: 'point', x: along.toShown(end_Pa), y: 1 } as const;
     names.push(
-      print('end', text, [on(end_Pa, 16, 12, 'start'), on(end_Pa, 16, 18, 'start')]),
-      print('none', layout === 'wide' ? 'no azeotrope' : 'none', [
-        on(end_Pa, -12, 46, 'end'),
-        on(end_Pa, -12, 60, 'end'),
-      ]),
+      nameOf('end', text, 'print', false, { ...end, side: 'right' }),
+      nameOf('none', layout === 'wide' ? 'no azeotrope' : 'none', 'print', false, { ...end, side: 'left' }),
     );
   }
-  names.push(
-    print(
-      'line',
-      'the model',
-      [50_000, 40_000, 30_000].map((at) => on(at, 10, -14, 'start')),
-    ),
-    print('band', layout === 'wide' ? 'two standard errors either way' : '± two standard errors', [
-      ...(layout === 'wide' ? [45_000, 60_000] : [75_000, 90_000]).map((at) => on(at, -14, 28, 'end')),
-    ]),
-  );
-  if (line.some((row) => row.extrapolated)) {
-    names.push(print('extrapolated', 'extrapolated', [on(2e6, 14, -58, 'end'), on(2e6, 14, -74, 'end')]));
-  }
+  names.push(printedName('line', 'the model', 0.45, 'right'));
+  if (line.some((row) => row.extrapolated)) names.push(printedName('extrapolated', 'extrapolated', 0.9, 'above'));
   return names;
-}
-
-function print(key: string, text: string, places: readonly NamePlace[]): CurveName {
-  return { key, text, hand: 'print', bold: false, optional: false, places };
 }
 
 function table({ line, measured, pressure, units }: DriftRows): DataTable {

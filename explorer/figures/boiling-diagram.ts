@@ -2,8 +2,9 @@
 // azeotrope where both are one, and kettle and head where they stand at the cursor.
 
 import { extentOf, fixedAxis, roundAxis } from './axes.js';
-import { pick, thinned, valueAt } from './columns.js';
-import type { CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
+import { pick, thinned } from './columns.js';
+import { nameOf, printedName } from './names.js';
+import type { PlotName, DataTable, Drawing, FigureSize, Mark } from './figure.js';
 import type { BoilingDiagramRows } from '../rows/equilibrium.js';
 import { fixed } from '../text/format.js';
 
@@ -24,13 +25,13 @@ export function boilingDiagram(rows: BoilingDiagramRows, size: FigureSize): Draw
     line('dew', curve.vapourMoleFraction, temperature),
     line('bubble', curve.liquidMoleFraction, temperature),
   ];
-  const names: CurveName[] = [];
+  const names: PlotName[] = [];
   if (azeotrope !== null) {
     const [ax, ay] = [azeotrope.moleFraction, toShown(azeotrope.temperature_K)];
     marks.unshift({ kind: 'level', key: 'azeotrope', hand: 'print', weight: 'minor', y: ay, reach: 'plot' });
     marks.push({ kind: 'dot', key: 'azeotrope point', hand: 'print', x: ax, y: ay });
     const text = `azeotrope ${rows.units.temperature.withUnit(azeotrope.temperature_K)}`;
-    names.push(print('azeotrope', text, true, [place(0, ay, 8, -12, 'start'), place(1, ay, 0, 14, 'end')]));
+    names.push(nameOf('azeotrope', text, 'print', true, { kind: 'level', mark: 'azeotrope', side: 'left' }));
   }
   rows.points.forEach((point, index) => {
     const at = toShown(point.temperature_K);
@@ -38,19 +39,11 @@ export function boilingDiagram(rows: BoilingDiagramRows, size: FigureSize): Draw
     const key = `point ${index}`;
     marks.push({ kind: 'curve', key, hand: 'ink', weight: 'second', shape: 'straight', x: ends, y: [at, at] });
     ends.forEach((px, end) => marks.push({ kind: 'dot', key: `${key} ${end}`, hand: 'ink', x: px, y: at }));
-    const places = [place(ends[1]!, at, 10, -2, 'start'), place(ends[1]!, at, 10, -12, 'start')];
-    places.push(place(ends[0]!, at, -10, 12, 'end'), place(ends[1]!, at, 8, 14, 'start'));
-    names.push({ key, text: point.label, hand: 'ink', bold: false, optional: false, places });
+    names.push(nameOf(key, point.label, 'ink', false, { kind: 'point', x: ends[1]!, y: at, side: 'right' }));
   });
-  const on = (column: ArrayLike<number>, at: number, dx: number, dy: number, anchor: NamePlace['anchor']): NamePlace =>
-    place(at, valueAt(column, temperature, at), dx, dy, anchor);
   names.push(
-    print('dew', 'vapour that condenses', false, [
-      ...[0.55, 0.5, 0.6, 0.4].map((at) => on(curve.vapourMoleFraction, at, 10, -10, 'start')),
-    ]),
-    print('bubble', 'liquid that boils', false, [
-      ...[0.42, 0.36, 0.48, 0.54].map((at) => on(curve.liquidMoleFraction, at, -6, 12, 'end')),
-    ]),
+    printedName('dew', 'vapour that condenses', 0.55, 'right'),
+    printedName('bubble', 'liquid that boils', 0.3, 'left'),
   );
   return {
     description: describe(rows),
@@ -62,7 +55,6 @@ export function boilingDiagram(rows: BoilingDiagramRows, size: FigureSize): Draw
         y,
         marks,
         names,
-        marginNames: [],
         cursorSeries: [],
         framed: false,
         rightScale: null,
@@ -77,14 +69,6 @@ export function boilingDiagram(rows: BoilingDiagramRows, size: FigureSize): Draw
 
 function line(key: string, x: ArrayLike<number>, y: readonly number[]): Mark {
   return { kind: 'curve', key, hand: 'print', weight: 'equilibrium', shape: 'straight', x, y };
-}
-
-function place(x: number, y: number, dx: number, dy: number, anchor: NamePlace['anchor']): NamePlace {
-  return { x, y, dx, dy, anchor };
-}
-
-function print(key: string, text: string, bold: boolean, places: readonly NamePlace[]): CurveName {
-  return { key, text, hand: 'print', bold, optional: false, places };
 }
 
 function table(rows: BoilingDiagramRows): DataTable {

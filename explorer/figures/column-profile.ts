@@ -3,7 +3,8 @@
 
 import type { ColumnProfileRows, ProfileMoment } from '../rows/column-profile.js';
 import { fixedAxis, roundAxis } from './axes.js';
-import type { Axis, CurveName, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
+import type { Axis, Drawing, FigureSize, Mark, PlotName } from './figure.js';
+import { nameOf } from './names.js';
 import type { Hand } from '../rows/shown.js';
 
 const height = { wide: 320, narrow: 280 };
@@ -13,21 +14,19 @@ const mostDots = 24;
 /** Alcohol up the column: liquid of each stage and the vapour that leaves it. */
 export function columnStrength(rows: ColumnProfileRows, size: FigureSize): Drawing {
   const { strength } = rows.units;
-  const axis = { title: 'strength', unit: strength.unit };
   const top = Math.round(strength.toShown(1));
+  const axis = fixedAxis({ title: 'strength', unit: strength.unit }, [0, top], top / 5, 0);
   const marks: Mark[] = [];
-  const names: CurveName[] = [];
+  const names: PlotName[] = [];
   rows.moments.forEach((moment, index) => {
     const liquid = moment.liquid.map(strength.toShown);
-    add({ moment, index, x: liquid, key: 'liquid', text: 'liquid' }, marks, names);
+    add({ moment, index, x: liquid, key: 'liquid', text: 'liquid', axis }, marks, names);
     if (index > 0 || moment.stage.length < 2) return;
     const vapour = moment.vapour.map(strength.toShown);
     marks.unshift(curveOf('vapour', 'ink', 'second', vapour, moment.stage));
-    names.push(nameOf('vapour', 'vapour', 'ink', vapour, moment.stage, 'right'));
+    names.push(beside('vapour', 'vapour', 'ink', vapour, axis, 'right'));
   });
-  return drawing(rows, size, fixedAxis(axis, [0, top], top / 5, 0), { marks, names }, 'Strength', (moment, i) =>
-    strength.withUnit(moment.liquid[i]!),
-  );
+  return drawing(rows, size, axis, { marks, names }, 'Strength', (moment, i) => strength.withUnit(moment.liquid[i]!));
 }
 
 /** Temperature up the column. */
@@ -40,14 +39,14 @@ export function columnTemperature(rows: ColumnProfileRows, size: FigureSize): Dr
     ticks: 5,
   });
   const marks: Mark[] = [];
-  const names: CurveName[] = [];
+  const names: PlotName[] = [];
   // What is colder than the axis is drawn for is an earlier moment of heating up: it is left out.
   const shown = rows.moments.filter((moment) =>
     moment.temperature_K.every((at) => temperature.toShown(at) >= axis.domain[0]),
   );
   shown.forEach((moment, index) => {
     const x = moment.temperature_K.map(temperature.toShown);
-    add({ moment, index, x, key: 'temperature', text: `at ${moment.label}` }, marks, names);
+    add({ moment, index, x, key: 'temperature', text: `at ${moment.label}`, axis }, marks, names);
   });
   return drawing(rows, size, axis, { marks, names }, 'Temperature', (moment, i) =>
     temperature.withUnit(moment.temperature_K[i]!),
@@ -60,14 +59,15 @@ interface Line {
   readonly x: readonly number[];
   readonly key: string;
   readonly text: string;
+  readonly axis: Axis;
 }
 
 /** The first moment in ink with a dot a stage, the others in pencil under it. */
-function add({ moment, index, x, key, text }: Line, marks: Mark[], names: CurveName[]): void {
+function add({ moment, index, x, key, text, axis }: Line, marks: Mark[], names: PlotName[]): void {
   if (index > 0) {
     if (x.length < 2) return;
     marks.unshift(curveOf(`${key} ${String(index)}`, 'pencil', 'pencil', x, moment.stage));
-    names.push(nameOf(`${key} ${String(index)}`, `at ${moment.label}`, 'pencil', x, moment.stage, 'left'));
+    names.push(beside(`${key} ${String(index)}`, `at ${moment.label}`, 'pencil', x, axis, 'left'));
     return;
   }
   marks.push(curveOf(key, 'ink', 'result', x, moment.stage));
@@ -76,7 +76,7 @@ function add({ moment, index, x, key, text }: Line, marks: Mark[], names: CurveN
       marks.push({ kind: 'dot', key: `${key} ${String(moment.stage[i])}`, hand: 'ink', x: at, y: moment.stage[i]! }),
     );
   }
-  names.push(nameOf(key, text, 'ink', x, moment.stage, 'left'));
+  names.push(beside(key, text, 'ink', x, axis, 'left'));
 }
 
 function curveOf(
@@ -89,32 +89,25 @@ function curveOf(
   return { kind: 'curve', key, hand, weight, shape: 'straight', x, y };
 }
 
-/** A name beside its curve, tried at several heights. */
-function nameOf(
+/** A name beside its curve, about a third up. */
+function beside(
   key: string,
   text: string,
   hand: Hand,
   x: readonly number[],
-  y: readonly number[],
+  axis: Axis,
   side: 'left' | 'right',
-): CurveName {
-  const tried = [0.35, 0.5, 0.25, 0.65, 0.8, 0.1].map((share) => Math.round(share * (x.length - 1)));
-  const places = tried
-    .filter((i) => i >= 0 && i < x.length)
-    .flatMap((i): NamePlace[] => {
-      const beside = { x: x[i]!, y: y[i]!, dy: 0 };
-      const left: NamePlace = { ...beside, dx: -10, anchor: 'end' };
-      const right: NamePlace = { ...beside, dx: 10, anchor: 'start' };
-      return side === 'left' ? [left, right] : [right, left];
-    });
-  return { key, text, hand, bold: hand === 'ink' && key !== 'vapour', optional: places.length === 0, places };
+): PlotName {
+  const [low, high] = axis.domain;
+  const at = ((x[Math.round(0.35 * (x.length - 1))] ?? low) - low) / (high - low);
+  return nameOf(key, text, hand, hand === 'ink' && key !== 'vapour', { kind: 'curve', mark: key, at, side });
 }
 
 function drawing(
   rows: ColumnProfileRows,
   size: FigureSize,
   x: Axis,
-  drawn: { readonly marks: readonly Mark[]; readonly names: readonly CurveName[] },
+  drawn: { readonly marks: readonly Mark[]; readonly names: readonly PlotName[] },
   quantity: string,
   text: (moment: ProfileMoment, i: number) => string,
 ): Drawing {
@@ -137,7 +130,6 @@ function drawing(
         y,
         marks: drawn.marks,
         names: drawn.names,
-        marginNames: [],
         cursorSeries: [],
         framed: false,
         rightScale: null,

@@ -6,9 +6,9 @@ import type { Column } from '../rows/shown.js';
 const samePlace = 1e-4;
 
 /** Rows at which x rises; of rows at one place the last is kept (a spell at total reflux collects nothing). */
-export function risingRows(x: Column): number[] {
+export function risingRows(x: Column, same = samePlace): number[] {
   const kept: number[] = [];
-  const apart = samePlace * Math.abs((x[x.length - 1] ?? 0) - (x[0] ?? 0));
+  const apart = same * Math.abs((x[x.length - 1] ?? 0) - (x[0] ?? 0));
   for (let i = 0; i < x.length; i++) {
     if (kept.length > 0 && !(x[i]! - x[kept[kept.length - 1]!]! > apart)) kept.pop();
     kept.push(i);

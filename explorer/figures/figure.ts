@@ -63,7 +63,7 @@ export type Mark =
       readonly x: readonly [number, number];
       readonly y: readonly [number, number];
     }
-  /** A stretch of x under a bracket above the base axis or along the top, with its name when there is room for it. */
+  /** A stretch of x under a bracket above the base axis or along the top, with its name. */
   | {
       readonly kind: 'bracket';
       readonly key: string;
@@ -86,35 +86,32 @@ export type Mark =
       readonly words: string;
     };
 
-/** A place a name may stand: a point in shown units, then px from it to the words' middle height. */
-export interface NamePlace {
-  readonly x: number;
-  readonly y: number;
-  readonly dx: number;
-  readonly dy: number;
-  readonly anchor: 'start' | 'middle' | 'end';
-}
+/** The side of a curve its name would best stand on; 'bend' is right of where it first falls steeply, 'end' at its right end. */
+export type CurveSide = 'above' | 'below' | 'left' | 'right' | 'bend' | 'end';
+export type PointSide = 'left' | 'right' | 'above' | 'below';
 
-/** Words at a curve; the first free place is taken. Where none is free, the optional are left out, the others give way downwards. */
-export interface CurveName {
+/** What a name belongs to, and where beside it it would best stand; the one rule of names finds a free place. */
+export type Named =
+  /** A curve by its key, at this share of the plot's width. */
+  | { readonly kind: 'curve'; readonly mark: string; readonly at: number; readonly side: CurveSide }
+  /** A level line by its key; one that runs out to the margin is named there on a wide page. */
+  | { readonly kind: 'level'; readonly mark: string; readonly side: 'left' | 'right' }
+  /** A place in shown units. */
+  | { readonly kind: 'point'; readonly x: number; readonly y: number; readonly side: PointSide }
+  /** A box by its key. */
+  | { readonly kind: 'box'; readonly mark: string };
+
+/** Words in a plot, or in the margin beside it. */
+export interface PlotName {
   readonly key: string;
   readonly text: string;
-  readonly hand: Hand;
-  readonly bold: boolean;
-  readonly optional: boolean;
-  readonly places: readonly NamePlace[];
-}
-
-/** Words right of the plot, on wide only: at the curve's end, or in the margin column after a line's run-out. */
-export interface MarginName {
-  readonly key: string;
-  readonly text: string;
-  /** A second, softer line; may be empty. */
+  /** A second, softer line where it stands in the margin; may be empty. */
   readonly note: string;
-  readonly y: number;
   readonly hand: Hand;
   readonly bold: boolean;
-  readonly at: 'margin' | 'end';
+  /** Left out where no place beside it is free; the others stand farther off, on a thin line. */
+  readonly optional: boolean;
+  readonly of: Named;
 }
 
 /** A second scale at the right edge. */
@@ -130,8 +127,7 @@ export interface Panel {
   readonly height: number;
   readonly y: Axis;
   readonly marks: readonly Mark[];
-  readonly names: readonly CurveName[];
-  readonly marginNames: readonly MarginName[];
+  readonly names: readonly PlotName[];
   /** Series that carry a dot at the cursor. */
   readonly cursorSeries: readonly CursorSeries[];
   /** Frame and vertical grid ends, for squares only. */
@@ -182,6 +178,6 @@ export interface Drawing {
   readonly rightRoom: number;
   readonly cursor: CursorSpec | null;
   readonly readOut: ReadOut | null;
-  /** Made when asked for: it is long. */
-  readonly table: () => DataTable;
+  /** Made when asked for: it is long. Thinned to a page, or as fine as what is drawn where it is. */
+  readonly table: (fine?: boolean) => DataTable;
 }

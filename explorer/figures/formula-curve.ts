@@ -5,9 +5,9 @@ import { numberText } from '../text/number-text.js';
 import { joined } from '../text/format.js';
 import { extentOf, roundAxis } from './axes.js';
 import { valueAt } from './columns.js';
-import type { Axis, CurveName, Drawing, FigureSize, Mark } from './figure.js';
+import type { PlotName, Drawing, FigureSize, Mark } from './figure.js';
 import type { ShownQuantity } from '../rows/shown.js';
-import { curvePlaces } from './name-places.js';
+import { nameOf } from './names.js';
 
 const height = { wide: 300, narrow: 250 };
 
@@ -47,8 +47,7 @@ export function formulaCurve(rows: FormulaCurveRows, size: FigureSize): Drawing 
         height: panelHeight,
         y,
         marks,
-        names: seen ? [nameOfNow(rows, now, x, y, size)] : [],
-        marginNames: [],
+        names: seen ? [nameOfNow(rows, now)] : [],
         cursorSeries: [{ hand: 'ink', at }],
         framed: false,
         rightScale: null,
@@ -104,19 +103,8 @@ function piecesOf({ x, y }: ReturnType<typeof rising>): { readonly x: number[]; 
   return pieces.filter((piece) => piece.x.length > 1);
 }
 
-function nameOfNow(
-  rows: FormulaCurveRows,
-  now: { readonly x: number; readonly y: number },
-  xAxis: Axis,
-  yAxis: Axis,
-  size: FigureSize,
-): CurveName {
-  const beside = [-16, 18].flatMap((dy) =>
-    (['start', 'end'] as const).map((anchor) => ({ ...now, dx: anchor === 'start' ? 10 : -10, dy, anchor })),
-  );
-  const curve = { x: rows.x.numbers, y: rows.y.numbers, xAxis, yAxis, width: size.width, height: height[size.layout] };
-  const places = rows.y.numbers.every(Number.isFinite) ? [...beside, ...curvePlaces(curve, 'above')] : beside;
-  return { key: 'now', text: `now ${text(rows.y, now.y)}`, hand: 'ink', bold: true, optional: true, places };
+function nameOfNow({ y }: FormulaCurveRows, now: { readonly x: number; readonly y: number }): PlotName {
+  return nameOf('now', `now ${text(y, now.y)}`, 'ink', true, { kind: 'point', ...now, side: 'right' });
 }
 
 function shownAs({ unit }: FormulaColumn, step: number): ShownQuantity {

@@ -2,7 +2,8 @@
 // stands in pencil dots, from a known point on; afterwards the answer lies in ink over the dots.
 
 import { valueAt } from './columns.js';
-import type { Axis, CurveName, DataTable, Drawing, Figure, FigureSize, Mark, Panel } from './figure.js';
+import { nameOf } from './names.js';
+import type { Axis, PlotName, DataTable, Drawing, Figure, Mark, Panel } from './figure.js';
 import type { Column, ShownQuantity } from '../rows/shown.js';
 
 /** What a figure is guessed on. */
@@ -45,7 +46,7 @@ export function guessFigure<Rows>(guessed: GuessedFigure<Rows>): Figure<GuessRow
       ...drawing,
       description: described(drawing.description, given),
       panels: drawing.panels.map((panel) =>
-        panel.key === guessed.panel ? drawnOn(panel, drawing, guessed, given, size) : panel,
+        panel.key === guessed.panel ? drawnOn(panel, drawing, guessed, given) : panel,
       ),
       cursor: null,
       readOut: null,
@@ -54,13 +55,7 @@ export function guessFigure<Rows>(guessed: GuessedFigure<Rows>): Figure<GuessRow
   };
 }
 
-function drawnOn<Rows>(
-  panel: Panel,
-  drawing: Drawing,
-  { hidden }: GuessedFigure<Rows>,
-  given: GuessRows<Rows>,
-  size: FigureSize,
-): Panel {
+function drawnOn<Rows>(panel: Panel, drawing: Drawing, { hidden }: GuessedFigure<Rows>, given: GuessRows<Rows>): Panel {
   const shown = (key: string): boolean => given.answered || !hidden.includes(key);
   const isAnswer = (mark: Mark): boolean => hidden.includes(mark.key);
   // Asked for without a guess, the answer stands alone.
@@ -74,8 +69,7 @@ function drawnOn<Rows>(
       ...(untouched ? [] : pencil(drawing, panel.y, given)),
       ...marks.filter(isAnswer),
     ],
-    names: [...(untouched ? [] : guessNames(panel.y, given, size)), ...names],
-    marginNames: panel.marginNames.filter(({ key }) => shown(key)),
+    names: [...(untouched ? [] : guessNames(drawing.x, panel.y, given)), ...names],
     cursorSeries: [],
   };
 }
@@ -104,20 +98,16 @@ function pencil<Rows>(drawing: Drawing, axis: Axis, given: GuessRows<Rows>): Mar
   return marks;
 }
 
-function guessNames<Rows>(axis: Axis, given: GuessRows<Rows>, size: FigureSize): CurveName[] {
+function guessNames<Rows>(x: Axis, axis: Axis, given: GuessRows<Rows>): PlotName[] {
   const { start, points } = given;
   const key = 'guess';
   if (points.length === 0) {
-    const begin = shownAt(start, given);
-    const dx = size.width * startShare + 10;
-    const places = [{ ...begin, dx, dy: onFoot(begin, axis) ? -14 : 0, anchor: 'start' as const }];
-    return [{ key, text: 'draw on from here', hand: 'pencil', bold: false, optional: false, places }];
+    const end = beginning(shownAt(start, given), axis, x.domain[0], x.domain[1]);
+    return [nameOf(key, 'draw on from here', 'pencil', false, { kind: 'point', ...end, side: 'right' })];
   }
-  const places = [0.75, 0.5, 0.9, 0.3].flatMap((share) => {
-    const place = shownAt(points[Math.round(share * (points.length - 1))]!, given);
-    return [18, -16].map((dy) => ({ ...place, dx: 0, dy, anchor: 'middle' as const }));
-  });
-  return [{ key, text: 'your guess', hand: 'pencil', bold: false, optional: false, places }];
+  const place = shownAt(points[Math.round(0.75 * (points.length - 1))]!, given);
+  const at = (place.x - x.domain[0]) / (x.domain[1] - x.domain[0]);
+  return [nameOf(key, 'your guess', 'pencil', false, { kind: 'curve', mark: 'guess', at, side: 'below' })];
 }
 
 /** Where the dotted start ends: level, or a little up where it would lie on the axis. */

@@ -1,11 +1,10 @@
 // What can be laid over a finished figure: published points, and in the last corner the curves of other
 // models. Each takes a figure and gives a figure; the page asks for them only when the reader does.
 
-import { valueAt } from './columns.js';
-import type { CurveName, DataTable, Drawing, Figure, Mark, NamePlace } from './figure.js';
+import type { PlotName, DataTable, Drawing, Figure, Mark, Named } from './figure.js';
 import type { FigureUnits } from '../rows/shown.js';
-import type { AzeotropeRow, CurveRows, MeasuredRows, ModelRows, StaircaseDiagramRows } from '../rows/equilibrium.js';
-import { cornerWindow } from './last-corner-window.js';
+import type { AzeotropeRow, MeasuredRows, ModelRows, StaircaseDiagramRows } from '../rows/equilibrium.js';
+import { nameOf } from './names.js';
 import { fixed } from '../text/format.js';
 
 /** Rows of a figure with what is laid over it. */
@@ -58,15 +57,14 @@ export function modelsOver(
 ): Figure<{ readonly under: StaircaseDiagramRows; readonly models: readonly ModelRows[] }> {
   return ({ under, models }, size) => {
     const drawing = figure(under, size);
-    const window = cornerWindow(under.azeotrope);
     const panel = drawing.panels[0]!;
     const marks = models.flatMap((model) => modelMarks(model));
     const stays = panel.names.filter(({ key }) => !key.startsWith('step ') && key !== 'azeotrope');
-    const own = under.azeotrope === null ? [] : [nameOf('used here', under.azeotrope, under.units, window, true)];
-    const others = models.map((model) =>
+    const own = under.azeotrope === null ? [] : [nameOfModel('used here', under.azeotrope, under.units, true)];
+    const others = models.map((model): PlotName =>
       model.azeotrope === null
-        ? nameOnCurve(model.label, model.curve, window)
-        : nameOf(model.label, model.azeotrope, under.units, window, false),
+        ? { ...nameOf(`model ${model.label}`, model.label, 'print', false, besideCurve(model)), optional: true }
+        : nameOfModel(model.label, model.azeotrope, under.units, false),
     );
     const said = models.map(({ label, azeotrope }) =>
       azeotrope === null ? `${label} knows none` : `${label} puts it at ${fixed(azeotrope.moleFraction, 4)}`,
@@ -82,7 +80,7 @@ export function modelsOver(
             ...panel.marks,
             ...marks.filter(({ kind }) => kind === 'dot'),
           ],
-          names: [...stays, ...[...own, ...others].sort((a, b) => b.places[0]!.y - a.places[0]!.y)],
+          names: [...stays, ...own, ...others],
         },
       ],
     };
@@ -98,29 +96,19 @@ function modelMarks({ label, curve, azeotrope }: ModelRows): Mark[] {
   return [line, { kind: 'dot', key: label, hand: 'print', x: at, y: at }];
 }
 
-// Left of the point, above the curve; where there is no room right of the diagonal, ending at the frame.
-function nameOf(
+/** A model is named at its azeotrope, or beside its curve where it has none. */
+function nameOfModel(
   label: string,
   { moleFraction: at, strength }: AzeotropeRow,
   units: FigureUnits,
-  window: readonly [number, number],
   bold: boolean,
-): CurveName {
+): PlotName {
   const text = `${label} ${fixed(units.strength.toShown(strength), 2)}`;
-  const places: NamePlace[] = [
-    ...[-12, -16].map((dy): NamePlace => ({ x: at, y: at, dx: -14, dy, anchor: 'end' })),
-    ...[26, 34, 44, 56, 70].map((dy): NamePlace => ({ x: window[1], y: at, dx: -8, dy, anchor: 'end' })),
-  ];
-  return { key: `model ${label}`, text, hand: 'print', bold, optional: false, places };
+  return nameOf(`model ${label}`, text, 'print', bold, { kind: 'point', x: at, y: at, side: 'left' });
 }
 
-function nameOnCurve(label: string, curve: CurveRows, window: readonly [number, number]): CurveName {
-  const places = [0.3, 0.25, 0.2, 0.35].map((share): NamePlace => {
-    const x = window[0] + share * (window[1] - window[0]);
-    const y = Math.min(window[1], valueAt(curve.liquidMoleFraction, curve.vapourMoleFraction, x));
-    return { x, y, dx: 12, dy: 8, anchor: 'start' };
-  });
-  return { key: `model ${label}`, text: label, hand: 'print', bold: false, optional: true, places };
+function besideCurve({ label }: ModelRows): Named {
+  return { kind: 'curve', mark: label, at: 0.3, side: 'right' };
 }
 
 function pointsOf({ form, filled }: MeasuredRows, key: string): Extract<Mark, { kind: 'points' }> {

@@ -1,8 +1,9 @@
 // The last corner of the x-y diagram, eight times larger: where the steps shrink and stop.
 
 import { fixedAxis } from './axes.js';
-import type { CurveName, Drawing, FigureSize, Mark, NamePlace, RightScale } from './figure.js';
+import type { PlotName, Drawing, FigureSize, Mark, RightScale } from './figure.js';
 import { cornerSide, cornerWindow } from './last-corner-window.js';
+import { nameOf } from './names.js';
 import type { StaircaseDiagramRows } from '../rows/equilibrium.js';
 import { staircaseMarks, staircaseTable } from './staircase-marks.js';
 import { fixed } from '../text/format.js';
@@ -19,7 +20,7 @@ export function lastCorner(rows: StaircaseDiagramRows, size: FigureSize): Drawin
   const window = cornerWindow(rows.azeotrope);
   const axis = fixedAxis({ title: 'alcohol in the liquid', unit: 'mole fraction' }, window, 0.02, 2);
   const marks: Mark[] = [...staircaseMarks(rows)];
-  const names: CurveName[] = [];
+  const names: PlotName[] = [];
   const { azeotrope } = rows;
   if (azeotrope !== null) {
     const at = azeotrope.moleFraction;
@@ -27,9 +28,8 @@ export function lastCorner(rows: StaircaseDiagramRows, size: FigureSize): Drawin
       { kind: 'level', key: 'azeotrope', hand: 'print', weight: 'azeotrope', y: at, reach: 'plot' },
       { kind: 'dot', key: 'azeotrope point', hand: 'print', x: at, y: at },
     );
-    const places: NamePlace[] = [{ x: window[0], y: at, dx: 9, dy: -12, anchor: 'start' }];
     const text = size.layout === 'wide' ? 'azeotrope: here the steps stop' : 'azeotrope';
-    names.push({ key: 'azeotrope', text, hand: 'print', bold: true, optional: false, places });
+    names.push(nameOf('azeotrope', text, 'print', true, { kind: 'level', mark: 'azeotrope', side: 'left' }));
   }
   names.push(...stepNames(rows, window, size.layout));
   return {
@@ -42,7 +42,6 @@ export function lastCorner(rows: StaircaseDiagramRows, size: FigureSize): Drawin
         y: { ...axis, title: 'The last corner', unit: `${times} times larger` },
         marks,
         names,
-        marginNames: [],
         cursorSeries: [],
         framed: true,
         rightScale: rightScale(rows, window, side),
@@ -60,29 +59,18 @@ function stepNames(
   rows: StaircaseDiagramRows,
   window: readonly [number, number],
   layout: FigureSize['layout'],
-): CurveName[] {
+): PlotName[] {
   const step = layout === 'wide' ? 'step ' : '';
   const { vapourMoleFraction: vapour, strength } = rows.staircase;
   const all = Array.from(strength);
   const chosen = [all.length - 1, ...namedStrengths.map((at) => all.findIndex((s) => s >= at))];
   return [...new Set(chosen)]
     .filter((k) => k >= 0 && vapour[k]! > window[0] && vapour[k]! < window[1])
-    .map((k) => ({
-      key: `step ${k + 1}`,
-      text: `${step}${k + 1} at ${fixed(rows.units.strength.toShown(strength[k]!), 2)}`,
-      hand: 'ink' as const,
-      bold: false,
-      optional: true,
-      places: [16, 24, 34, 48, 62].map((dy) => stepPlace(vapour[k]!, window, dy)),
-    }));
-}
-
-// Right of the diagonal as long as there is room there; past the middle the words end at the frame.
-function stepPlace(at: number, window: readonly [number, number], dy: number): NamePlace {
-  const share = (at - window[0]) / (window[1] - window[0]);
-  return share > 0.68
-    ? { x: window[1], y: at, dx: -8, dy: dy + 12, anchor: 'end' }
-    : { x: at, y: at, dx: 12, dy, anchor: 'start' };
+    .map((k) => {
+      const text = `${step}${k + 1} at ${fixed(rows.units.strength.toShown(strength[k]!), 2)}`;
+      const of = { kind: 'point', x: vapour[k]!, y: vapour[k]!, side: 'right' } as const;
+      return nameOf(`step ${k + 1}`, text, 'ink', false, of);
+    });
 }
 
 function rightScale(rows: StaircaseDiagramRows, window: readonly [number, number], height: number): RightScale {

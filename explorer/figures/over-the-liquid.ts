@@ -1,8 +1,8 @@
 // What rises from a boiling liquid above the temperature it boils at, both against its strength.
 
 import { extentOf, roundAxis } from './axes.js';
-import type { CurveName, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
-import { stack } from './stack.js';
+import type { PlotName, Drawing, FigureSize, Mark } from './figure.js';
+import { nameOf } from './names.js';
 import { overLiquidTable, plainPanel, shownAll, vapourOverLiquid, wholeAxis } from './vapour-over-liquid.js';
 import type { OverTheLiquidRows } from '../rows/course.js';
 
@@ -10,7 +10,13 @@ const height = { wide: 150, narrow: 130 };
 
 /** Vapour over liquid, above the temperature of the boil. */
 export function overTheLiquid(rows: OverTheLiquidRows, size: FigureSize): Drawing {
-  return { ...stack(vapourOverLiquid(rows, size), boil(rows, size)), table: () => overLiquidTable(rows, true) };
+  const [upper, lower] = [vapourOverLiquid(rows, size), boil(rows, size)];
+  return {
+    ...upper,
+    description: `${upper.description} ${lower.description}`,
+    panels: [...upper.panels, ...lower.panels],
+    table: () => overLiquidTable(rows, true),
+  };
 }
 
 function boil(rows: OverTheLiquidRows, size: FigureSize): Drawing {
@@ -25,23 +31,12 @@ function boil(rows: OverTheLiquidRows, size: FigureSize): Drawing {
   const marks: Mark[] = [
     { kind: 'curve', key: 'boil', hand: 'print', weight: 'equilibrium', shape: 'monotone', x: liquid, y: degrees },
   ];
-  const names: CurveName[] = [];
+  const names: PlotName[] = [];
   if (rows.own !== null) {
     const [px, py] = [strength.toShown(rows.own.liquid), temperature.toShown(rows.own.temperature_K)];
     marks.push({ kind: 'dot', key: 'own', hand: 'ink', x: px, y: py });
-    const places: NamePlace[] = [
-      { x: px, y: py, dx: 10, dy: -12, anchor: 'start' },
-      { x: px, y: py, dx: 0, dy: -16, anchor: 'end' },
-      { x: px, y: py, dx: 0, dy: 16, anchor: 'end' },
-    ];
-    names.push({
-      key: 'own',
-      text: temperature.withUnit(rows.own.temperature_K),
-      hand: 'ink',
-      bold: true,
-      optional: false,
-      places,
-    });
+    const of = { kind: 'point', x: px, y: py, side: 'right' } as const;
+    names.push(nameOf('own', temperature.withUnit(rows.own.temperature_K), 'ink', true, of));
   }
   const own = rows.own === null ? '' : `; yours at ${temperature.withUnit(rows.own.temperature_K)}`;
   return {

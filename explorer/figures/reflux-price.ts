@@ -3,9 +3,10 @@
 
 import type { RefluxPriceRows } from '../rows/course.js';
 import { roundAxis, strengthAxis } from './axes.js';
-import { azeotropeCeiling } from './azeotrope-line.js';
+import { ceilingOf } from './levels.js';
+import { nameOf } from './names.js';
 import { valueAt } from './columns.js';
-import type { Axis, CurveName, Drawing, FigureSize, Mark, NamePlace, Panel } from './figure.js';
+import type { Axis, PlotName, Drawing, FigureSize, Mark, Panel } from './figure.js';
 import type { Column } from '../rows/shown.js';
 
 /** Keys of what is the answer to a guess. */
@@ -21,7 +22,7 @@ export function refluxPrice(rows: RefluxPriceRows, size: FigureSize): Drawing {
     ticks: 6,
   });
   const y = strengthAxis(rows.units, rows.strengthFrom, `Strength when ${rows.measure} are in`);
-  const ceiling = azeotropeCeiling(rows.azeotrope, rows.units, { x, y }, size.layout);
+  const ceiling = ceilingOf(rows.azeotrope, rows.units, y);
   const [strengths, times] = [
     Array.from(rows.strength, strength.toShown),
     Array.from(rows.time_s, rows.minutes.toShown),
@@ -31,15 +32,8 @@ export function refluxPrice(rows: RefluxPriceRows, size: FigureSize): Drawing {
     description: describe(rows),
     x,
     panels: [
-      panel(
-        'strength',
-        height.strength[size.layout],
-        y,
-        upper,
-        [...ceiling.names, nameOf('strength', 'bought', x, rows.reflux, strengths)],
-        ceiling.marginNames,
-      ),
-      timePanel(rows, size, x, times),
+      panel('strength', height.strength[size.layout], y, upper, [...ceiling.names, curveName('strength', 'bought')]),
+      timePanel(rows, size, times),
     ],
     rightRoom: 0,
     cursor: null,
@@ -60,7 +54,7 @@ export function refluxPrice(rows: RefluxPriceRows, size: FigureSize): Drawing {
   };
 }
 
-function timePanel(rows: RefluxPriceRows, size: FigureSize, x: Axis, times: readonly number[]): Panel {
+function timePanel(rows: RefluxPriceRows, size: FigureSize, times: readonly number[]): Panel {
   const longest = Math.max(...times);
   // Room above the answer, so that the height of the axis does not give it away.
   const y = roundAxis({ title: `Time for the first ${rows.measure}`, unit: rows.minutes.unit }, [0, 1.6 * longest], {
@@ -69,42 +63,27 @@ function timePanel(rows: RefluxPriceRows, size: FigureSize, x: Axis, times: read
   });
   const at = valueAt(rows.reflux, times, rows.known);
   const known = `${rows.known} : 1, ${rows.minutes.withUnit(rows.minutes.fromShown(at))}`;
-  const places: NamePlace[] = [
-    { x: rows.known, y: at, dx: 10, dy: 16, anchor: 'start' },
-    { x: rows.known, y: at, dx: 0, dy: -18, anchor: 'start' },
-  ];
-  const names: CurveName[] = [
-    nameOf('time', 'paid', x, rows.reflux, times),
-    { key: 'known', text: known, hand: 'ink', bold: false, optional: false, places },
+  const names: PlotName[] = [
+    curveName('time', 'paid'),
+    nameOf('known', known, 'ink', false, { kind: 'point', x: rows.known, y: at, side: 'below' }),
   ];
   const marks: Mark[] = [
     curve('time', rows.reflux, times),
     { kind: 'dot', key: 'known', hand: 'ink', x: rows.known, y: at },
   ];
-  return panel('time', height.time[size.layout], y, marks, names, []);
+  return panel('time', height.time[size.layout], y, marks, names);
 }
 
 function curve(key: string, x: Column, y: readonly number[]): Mark {
   return { kind: 'curve', key, hand: 'ink', weight: 'result', shape: 'monotone', x, y };
 }
 
-function nameOf(key: string, text: string, axis: Axis, x: Column, y: Column): CurveName {
-  const places = [0.6, 0.7, 0.5].flatMap((share): NamePlace[] => {
-    const at = share * axis.domain[1];
-    return [18, -16].map((dy) => ({ x: at, y: valueAt(x, y, at), dx: 8, dy, anchor: 'start' }));
-  });
-  return { key, text, hand: 'ink', bold: true, optional: false, places };
+function curveName(key: string, text: string): PlotName {
+  return nameOf(key, text, 'ink', true, { kind: 'curve', mark: key, at: 0.6, side: 'below' });
 }
 
-function panel(
-  key: string,
-  px: number,
-  y: Axis,
-  marks: readonly Mark[],
-  names: readonly CurveName[],
-  marginNames: Panel['marginNames'],
-): Panel {
-  return { key, height: px, y, marks, names, marginNames, cursorSeries: [], framed: false, rightScale: null };
+function panel(key: string, px: number, y: Axis, marks: readonly Mark[], names: readonly PlotName[]): Panel {
+  return { key, height: px, y, marks, names, cursorSeries: [], framed: false, rightScale: null };
 }
 
 function describe({ reflux, strength, time_s, measure, minutes, units }: RefluxPriceRows): string {

@@ -2,9 +2,10 @@
 
 import type { StrengthByPlatesRows } from '../rows/course.js';
 import { roundAxis, strengthAxis } from './axes.js';
-import { azeotropeCeiling } from './azeotrope-line.js';
+import { ceilingOf } from './levels.js';
+import { nameOf } from './names.js';
 import { valueAt } from './columns.js';
-import type { CurveName, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
+import type { PlotName, Drawing, FigureSize, Mark } from './figure.js';
 
 /** Keys of what is the answer to a guess. */
 export const platesAnswer = ['strength'] as const;
@@ -19,36 +20,21 @@ export function strengthByPlates(rows: StrengthByPlatesRows, size: FigureSize): 
     steps: 6,
     ticks: size.width < 480 ? 4 : 6,
   });
-  const ceiling = azeotropeCeiling(rows.azeotrope, rows.units, { x, y }, size.layout);
+  const ceiling = ceilingOf(rows.azeotrope, rows.units, y);
   const shown = Array.from(rows.strength, strength.toShown);
   const marks: Mark[] = [
     ...ceiling.marks,
     { kind: 'curve', key: 'strength', hand: 'ink', weight: 'result', shape: 'monotone', x: rows.plates, y: shown },
   ];
-  const names: CurveName[] = [...ceiling.names];
-  const middle = last * 0.6;
-  const places: NamePlace[] = [18, -16, 34].map((dy) => ({
-    x: middle,
-    y: valueAt(rows.plates, shown, middle),
-    dx: 0,
-    dy,
-    anchor: 'middle',
-  }));
-  names.push({ key: 'strength', text: 'the answer', hand: 'ink', bold: true, optional: false, places });
+  const names: PlotName[] = [...ceiling.names];
+  names.push(
+    nameOf('strength', 'the answer', 'ink', true, { kind: 'curve', mark: 'strength', at: 0.6, side: 'below' }),
+  );
   for (const plates of rows.known) {
     const at = valueAt(rows.plates, shown, plates);
     marks.push({ kind: 'dot', key: `known ${plates}`, hand: 'ink', x: plates, y: at });
     const text = `${platesInWords(plates)}, ${strength.text(strength.fromShown(at))}`;
-    // Near the foot there is no room below.
-    const low = (at - y.domain[0]) / (y.domain[1] - y.domain[0]) < 0.2;
-    const beside = [low ? -18 : 18, low ? 18 : -18].map((dy): NamePlace => ({
-      x: plates,
-      y: at,
-      dx: 8,
-      dy,
-      anchor: 'start',
-    }));
-    names.push({ key: `known ${plates}`, text, hand: 'ink', bold: false, optional: false, places: beside });
+    names.push(nameOf(`known ${plates}`, text, 'ink', false, { kind: 'point', x: plates, y: at, side: 'below' }));
   }
   return {
     description: describe(rows),
@@ -60,7 +46,6 @@ export function strengthByPlates(rows: StrengthByPlatesRows, size: FigureSize): 
         y,
         marks,
         names,
-        marginNames: ceiling.marginNames,
         cursorSeries: [],
         framed: false,
         rightScale: null,

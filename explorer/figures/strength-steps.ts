@@ -3,9 +3,9 @@
 
 import type { StrengthStepsRows } from '../rows/course.js';
 import { fixedAxis, roundAxis } from './axes.js';
-import { valueAt } from './columns.js';
-import type { Axis, CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace } from './figure.js';
+import type { Axis, PlotName, DataTable, Drawing, FigureSize, Mark } from './figure.js';
 import type { Column } from '../rows/shown.js';
+import { nameOf, printedName } from './names.js';
 import { azeotropeLine } from './vapour-over-liquid.js';
 
 /** Side of the last corner, % vol / 100. */
@@ -48,27 +48,11 @@ function drawn(rows: StrengthStepsRows, size: FigureSize, x: Axis, title: string
     { kind: 'curve', key: 'vapour', hand: 'print', weight: 'equilibrium', shape: 'monotone', x: liquid, y: vapour },
     { kind: 'curve', key: 'steps', hand: 'ink', weight: 'staircase', shape: 'straight', ...stair },
   ];
-  const at = (share: number): number => low + share * (high - low);
-  const beside = (px: number, dx: number, dy: number, anchor: NamePlace['anchor']): NamePlace => ({
-    x: px,
-    y: valueAt(liquid, vapour, px),
-    dx,
-    dy,
-    anchor,
-  });
-  const names: CurveName[] = [
-    name('vapour', 'what rises', false, [
-      ...[0.35, 0.3].map((s) => beside(at(s), 0, -16, 'middle')),
-      ...[0.2, 0.12, 0.3].map((s) => beside(at(s), -8, -10, 'end')),
-    ]),
-    name(
-      'same',
-      size.layout === 'wide' ? 'condensed, it is the next liquid' : 'condensed',
-      false,
-      [0.5, 0.4, 0.6].map((s) => ({ x: at(s), y: at(s), dx: 12, dy: 14, anchor: 'start' })),
-    ),
+  const names: PlotName[] = [
+    printedName('vapour', 'what rises', 0.25, 'above'),
+    printedName('same', size.layout === 'wide' ? 'condensed, it is the next liquid' : 'condensed', 0.5, 'right'),
   ];
-  const ceiling = azeotropeLine(rows, x, size.width, false);
+  const ceiling = azeotropeLine(rows, false);
   marks.push(...ceiling.marks);
   names.push(...ceiling.names);
   return {
@@ -81,7 +65,6 @@ function drawn(rows: StrengthStepsRows, size: FigureSize, x: Axis, title: string
         y: { ...x, title },
         marks,
         names: [...names, ...numbers(rows, x)],
-        marginNames: [],
         cursorSeries: [],
         framed: true,
         rightScale: null,
@@ -108,32 +91,20 @@ function corners(kettle: number, steps: readonly number[]): { x: number[]; y: nu
 }
 
 /** The kettle and the plates by number, as long as they can be told apart. */
-function numbers(rows: StrengthStepsRows, axis: Axis): CurveName[] {
+function numbers(rows: StrengthStepsRows, axis: Axis): PlotName[] {
   const { toShown } = rows.units.strength;
   const [low, high] = axis.domain;
-  const names: CurveName[] = [];
+  const names: PlotName[] = [];
   let liquid = toShown(rows.kettle);
   Array.from(rows.steps).forEach((strength, plate) => {
     const rises = toShown(strength);
     const seen = liquid >= low && (rises - liquid) / (high - low) > 0.045;
-    const places: NamePlace[] = [
-      { x: liquid, y: rises, dx: -6, dy: -10, anchor: 'end' },
-      { x: liquid, y: rises, dx: 8, dy: 12, anchor: 'start' },
-    ];
-    if (seen) names.push(name(`step ${plate}`, plate === 0 ? 'kettle' : String(plate), true, places, 'ink'));
+    const text = plate === 0 ? 'kettle' : String(plate);
+    const of = { kind: 'point', x: liquid, y: rises, side: 'left' } as const;
+    if (seen) names.push({ ...nameOf(`step ${plate}`, text, 'ink', true, of), optional: true });
     liquid = rises;
   });
   return names;
-}
-
-function name(
-  key: string,
-  text: string,
-  bold: boolean,
-  places: readonly NamePlace[],
-  hand: 'print' | 'ink' = 'print',
-): CurveName {
-  return { key, text, hand, bold, optional: hand === 'ink', places };
 }
 
 function table(rows: StrengthStepsRows): DataTable {

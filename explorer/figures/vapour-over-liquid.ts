@@ -1,9 +1,10 @@
 // What rises from a boiling liquid, in the strengths a distiller measures: vapour against liquid, both % vol.
 
 import type { OverTheLiquidRows } from '../rows/course.js';
-import { pixelsPerUnit, roundAxis } from './axes.js';
+import { roundAxis } from './axes.js';
+import { nameOf, printedName } from './names.js';
 import { pick, thinned, valueAt } from './columns.js';
-import type { Axis, CurveName, DataTable, Drawing, FigureSize, Mark, NamePlace, Panel } from './figure.js';
+import type { Axis, PlotName, DataTable, Drawing, FigureSize, Mark, Panel } from './figure.js';
 import type { Column, FigureUnits } from '../rows/shown.js';
 
 const height = { wide: 330, narrow: 270 };
@@ -30,19 +31,11 @@ export function vapourOverLiquid(rows: OverTheLiquidRows, size: FigureSize): Dra
     },
     { kind: 'curve', key: 'vapour', hand: 'print', weight: 'equilibrium', shape: 'monotone', x: liquid, y: vapour },
   ];
-  const across = pixelsPerUnit(x, size.width);
-  const names: CurveName[] = [
-    print('vapour', 'what rises', [
-      ...[0.4, 0.5, 0.3, 0.6].map((at) => on(x, liquid, vapour, at, 0, -16, 'middle')),
-      ...[0.5, 0.4, 0.6].map((at) => on(x, liquid, vapour, at, 0, 18, 'middle')),
-    ]),
-    print(
-      'same',
-      'as strong as the liquid',
-      [0.45, 0.4, 0.5, 0.35].map((at) => on(x, [...x.domain], [...x.domain], at, 12, 14, 'start')),
-    ),
+  const names: PlotName[] = [
+    printedName('vapour', 'what rises', 0.4, 'above'),
+    printedName('same', 'as strong as the liquid', 0.45, 'right'),
   ];
-  const ceiling = azeotropeLine(rows, y, height[size.layout], size.layout === 'wide');
+  const ceiling = azeotropeLine(rows, true);
   marks.push(...ceiling.marks);
   names.unshift(...ceiling.names);
   if (rows.own !== null) {
@@ -59,29 +52,13 @@ export function vapourOverLiquid(rows: OverTheLiquidRows, size: FigureSize): Dra
       },
       { kind: 'dot', key: 'own', hand: 'ink', x: px, y: py },
     );
-    const left = (px - x.domain[0]) * across < size.width * 0.6;
-    const places: NamePlace[] = left
-      ? [
-          { x: px, y: py, dx: 10, dy: 14, anchor: 'start' },
-          { x: px, y: py, dx: 10, dy: -16, anchor: 'start' },
-        ]
-      : [
-          { x: px, y: py, dx: -6, dy: 32, anchor: 'end' },
-          { x: px, y: py, dx: -10, dy: -16, anchor: 'end' },
-        ];
-    names.push({
-      key: 'own',
-      text: strength.withUnit(rows.own.vapour),
-      hand: 'ink',
-      bold: true,
-      optional: false,
-      places,
-    });
+    const of = { kind: 'point', x: px, y: py, side: 'right' } as const;
+    names.push(nameOf('own', strength.withUnit(rows.own.vapour), 'ink', true, of));
   }
   return {
     description: describe(rows),
     x,
-    panels: [{ ...plainPanel('vapour', height[size.layout], y, marks, names), marginNames: ceiling.marginNames }],
+    panels: [plainPanel('vapour', height[size.layout], y, marks, names)],
     rightRoom: 0,
     cursor: null,
     readOut: null,
@@ -89,35 +66,22 @@ export function vapourOverLiquid(rows: OverTheLiquidRows, size: FigureSize): Dra
   };
 }
 
-/** Px under which a line is so near the top that its name stands below it. */
-const nameRoom = 26;
-
 /** The azeotrope as a line and a point with its name: there the vapour is as strong as the liquid. */
 export function azeotropeLine(
   { azeotrope, units }: Pick<OverTheLiquidRows, 'azeotrope' | 'units'>,
-  axis: Axis,
-  px: number,
-  margin: boolean,
-): Pick<Panel, 'names' | 'marginNames' | 'marks'> {
-  if (azeotrope === null) return { marks: [], names: [], marginNames: [] };
+  runsOut: boolean,
+): Pick<Panel, 'names' | 'marks'> {
+  if (azeotrope === null) return { marks: [], names: [] };
   const y = units.strength.toShown(azeotrope.strength);
   const text = `azeotrope ${units.strength.withUnit(azeotrope.strength)}`;
-  const marks: Mark[] = [
-    { kind: 'level', key: 'azeotrope', hand: 'print', weight: 'minor', y, reach: margin ? 'margin' : 'plot' },
-    { kind: 'dot', key: 'azeotrope', hand: 'print', x: y, y },
-  ];
-  if (margin) {
-    const note = 'the vapour is as strong as the liquid';
-    return {
-      marks,
-      names: [],
-      marginNames: [{ key: 'azeotrope', text, note, y, hand: 'print', bold: true, at: 'margin' }],
-    };
-  }
-  const low = axis.domain[0];
-  const below = (axis.domain[1] - y) * pixelsPerUnit(axis, px) < nameRoom;
-  const places: NamePlace[] = [{ x: low, y, dx: 9, dy: below ? 14 : -12, anchor: 'start' }];
-  return { marks, names: [{ ...print('azeotrope', text, places), bold: true }], marginNames: [] };
+  const note = 'the vapour is as strong as the liquid';
+  return {
+    marks: [
+      { kind: 'level', key: 'azeotrope', hand: 'print', weight: 'minor', y, reach: runsOut ? 'margin' : 'plot' },
+      { kind: 'dot', key: 'azeotrope', hand: 'print', x: y, y },
+    ],
+    names: [{ ...nameOf('azeotrope', text, 'print', true, { kind: 'level', mark: 'azeotrope', side: 'left' }), note }],
+  };
 }
 
 /** An axis over all strengths: 0 to 100 % vol, 0 to 200 proof. */
@@ -126,32 +90,15 @@ export function wholeAxis(title: string, units: FigureUnits, size: FigureSize): 
   return roundAxis({ title, unit: units.strength.unit }, [0, top], { steps: 5, ticks: size.width < 480 ? 4 : 5 });
 }
 
-function on(
-  axis: Axis,
-  x: Column,
-  y: Column,
-  share: number,
-  dx: number,
-  dy: number,
-  anchor: NamePlace['anchor'],
-): NamePlace {
-  const at = axis.domain[0] + share * (axis.domain[1] - axis.domain[0]);
-  return { x: at, y: valueAt(x, y, at), dx, dy, anchor };
-}
-
-function print(key: string, text: string, places: readonly NamePlace[]): CurveName {
-  return { key, text, hand: 'print', bold: false, optional: false, places };
-}
-
-/** A plain panel: no frame, no margin names, no cursor. */
+/** A plain panel: no frame, no cursor. */
 export function plainPanel(
   key: string,
   px: number,
   y: Axis,
   marks: readonly Mark[],
-  names: readonly CurveName[],
+  names: readonly PlotName[],
 ): Drawing['panels'][number] {
-  return { key, height: px, y, marks, names, marginNames: [], cursorSeries: [], framed: false, rightScale: null };
+  return { key, height: px, y, marks, names, cursorSeries: [], framed: false, rightScale: null };
 }
 
 /** A whole column, converted. */

@@ -3,7 +3,7 @@
 
 import { moleFractionFromStrength, strengthFromMoleFraction, temperatureOnSlice, vapourOnSlice } from '#lib/index.js';
 import type { CurveSlice, RunSolution } from '#lib/index.js';
-import type { RunHistoryRows } from '../rows/run.js';
+import type { RunsDrawn } from '../rows/run.js';
 import type { OverTheLiquidRows } from '../rows/course.js';
 import type { StrengthStepsRows } from '../rows/course.js';
 import type { UnitSystem } from '../text/unit-systems.js';
@@ -83,21 +83,24 @@ export function lessonRunRows(
   answer: EquilibriumAnswer,
   pressure: number,
   units: UnitSystem,
-): RunHistoryRows {
+): RunsDrawn {
   const earlier = kept.filter(({ run }) => run !== now.run);
   return {
     runs: [
-      { ...now, shortLabel: now.label, hand: 'ink' },
+      { ...now, shortLabel: now.label, hand: 'ink', weight: 'result' },
       ...earlier.map(({ label, run }) => ({
         label: `${label}, before`,
         shortLabel: 'before',
         hand: 'pencil' as const,
+        weight: 'pencil' as const,
         run,
       })),
     ],
     azeotrope: azeotropeRow(answer, pressure, units.pressure),
+    panels: ['strength'],
     along: 'volume',
     measure: null,
+    threshold: null,
     strengthFrom: invented.endStrength,
     units,
   };

@@ -15,19 +15,21 @@ const apart = 1e-7;
 export function withJumps(
   { time_s, stepStarts }: Stepped,
   column: ArrayLike<number>,
-): { readonly time_s: Float64Array; readonly values: Float64Array } {
+): { readonly along: Float64Array; readonly values: Float64Array } {
   const gap_s = apart * (time_s[time_s.length - 1] ?? 0);
   const starts = new Set(stepStarts.filter((row) => row > 0 && row < time_s.length));
   const times: number[] = [];
   const values: number[] = [];
   for (let row = 0; row < time_s.length; row++) {
+    // A step of no length sets nothing: the next begins in the same moment.
+    if (starts.has(row) && starts.has(row + 1) && !(time_s[row + 1]! > time_s[row]!)) continue;
     const before = time_s[row]! - gap_s;
-    if (starts.has(row) && before > time_s[row - 1]!) {
+    if (starts.has(row) && before > (times.at(-1) ?? -Infinity)) {
       times.push(before);
-      values.push(column[row - 1]!);
+      values.push(values.at(-1)!);
     }
     times.push(time_s[row]!);
     values.push(column[row]!);
   }
-  return { time_s: Float64Array.from(times), values: Float64Array.from(values) };
+  return { along: Float64Array.from(times), values: Float64Array.from(values) };
 }

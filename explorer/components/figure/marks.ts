@@ -4,9 +4,8 @@ import { curveLinear, curveMonotoneX, line } from 'd3-shape';
 import type { Column } from '../../rows/shown.js';
 import type { Mark } from '../../figures/figure.js';
 import { pointShape } from './point-shapes.js';
-import { measureText } from './measure-text.js';
 import { marginGap } from './geometry.js';
-import { setAttributes, setText, svgElement } from './svg.js';
+import { setAttributes, svgElement } from './svg.js';
 
 /** Scales of a panel and the ids its marks refer to. */
 export interface MarkContext {
@@ -22,9 +21,11 @@ export interface MarkContext {
 /** Px a line runs on into the gap before its name. */
 const runOut = marginGap - 10;
 const tick = 7;
+/** Px that the tick of a warning goes up and down from its curve. */
+export const warningTick = tick;
 /** Px from the edge at which brackets stand: above the base axis, or under the top with room for their names. */
 const bracketFromBase = 8;
-const bracketFromTop = 22;
+const bracketFromTop = 24;
 /** Px between points of a smooth curve below which one is passed over. */
 const nearest = 1.5;
 
@@ -47,12 +48,12 @@ export function makeMark(mark: Mark): SVGElement {
     case 'bracket':
     case 'warning': {
       const group = svgElement('g', { class: `kp-${mark.kind}` });
-      group.append(svgElement('path'), svgElement('text'));
+      group.append(svgElement('path'));
       return group;
     }
     case 'measure': {
       const group = svgElement('g', { class: 'kp-measure' });
-      group.append(svgElement('path', { class: 'drop' }), svgElement('path', { class: 'length' }), svgElement('text'));
+      group.append(svgElement('path', { class: 'drop' }), svgElement('path', { class: 'length' }));
       return group;
     }
   }
@@ -111,56 +112,40 @@ export function updateMark(node: SVGElement, mark: Mark, context: MarkContext): 
   }
 }
 
-/** Where the words of a measure line begin: on it, or beyond its end when it is much shorter than they are. */
-export function measureWords(mark: Extract<Mark, { kind: 'measure' }>, context: MarkContext): { x: number; y: number } {
-  const from = context.x(mark.from);
-  const to = context.x(mark.to);
-  const fits = to - from > 0.6 * measureText(mark.words, false);
-  return fits ? { x: from + 8, y: context.y(mark.at) - 13 } : { x: to + 8, y: context.y(mark.at) - 2 };
+/** Height of a bracket in its plot, px from the top. */
+export function bracketHeight({ along }: Extract<Mark, { kind: 'bracket' }>, height: number): number {
+  return along === 'base' ? height - bracketFromBase : bracketFromTop;
 }
 
 function updateMeasure(node: SVGElement, mark: Extract<Mark, { kind: 'measure' }>, context: MarkContext): void {
-  const [drop, length, words] = node.children;
+  const [drop, length] = node.children;
   const from = context.x(mark.from);
   const to = context.x(mark.to);
   const at = context.y(mark.at);
   setAttributes(drop!, { d: `M${to},${context.y(mark.dropFrom)}V${at - tick}` });
   setAttributes(length!, { d: `M${from},${at - tick}v${2 * tick}M${from},${at}H${to}M${to},${at - tick}v${2 * tick}` });
-  setAttributes(words!, { class: 'kp-name ink', ...measureWords(mark, context) });
-  setText(words!, mark.words);
 }
 
 function updateBracket(node: SVGElement, mark: Extract<Mark, { kind: 'bracket' }>, context: MarkContext): void {
-  const [path, words] = node.children;
   const from = context.x(mark.from) + 1;
   const to = Math.max(from + 1, context.x(mark.to) - 1);
-  const at = mark.along === 'base' ? context.height - bracketFromBase : bracketFromTop;
-  setAttributes(path!, { d: `M${from},${at + 5}V${at}H${to}V${at + 5}` });
-  setAttributes(words!, { class: 'kp-name ink', 'text-anchor': 'middle', x: (from + to) / 2, y: at - 12 });
-  setText(words!, measureText(mark.words, false) < to - from + 12 ? mark.words : '');
+  const at = bracketHeight(mark, context.height);
+  setAttributes(node.children[0]!, { d: `M${from},${at + 5}V${at}H${to}V${at + 5}` });
 }
 
 function updateWarning(node: SVGElement, mark: Extract<Mark, { kind: 'warning' }>, context: MarkContext): void {
-  const [path, words] = node.children;
-  const x = context.x(mark.x);
-  const y = context.y(mark.y);
-  const before = x + 10 + measureText(mark.words, false) > context.width;
-  setAttributes(path!, { d: `M${x},${y - tick}v${2 * tick}` });
-  setAttributes(words!, {
-    class: 'kp-name red',
-    'text-anchor': before ? 'end' : 'start',
-    x: before ? x - 8 : x + 8,
-    y: y - tick - 4,
-  });
-  setText(words!, mark.words);
+  setAttributes(node.children[0]!, { d: `M${context.x(mark.x)},${context.y(mark.y) - tick}v${2 * tick}` });
 }
 
 function pathOf(mark: Extract<Mark, { kind: 'curve' }>, context: MarkContext): string {
   const smooth = mark.shape === 'monotone';
   const points = pointsOf(mark, context, smooth ? nearest : 0);
-  return line()
-    .curve(smooth ? curveMonotoneX : curveLinear)
-    .digits(2)(points)!;
+  return (
+    line()
+      .curve(smooth ? curveMonotoneX : curveLinear)
+      .defined(([, y]) => !Number.isNaN(y))
+      .digits(2)(points) ?? ''
+  );
 }
 
 // Points of a smooth curve nearer to the one before than the eye can tell are passed over; ends are kept.

@@ -1,15 +1,17 @@
 // One panel on the page: its sheet, marks, names and right-hand scale, each updated in place.
 
-import type { Axis, CurveName, FigureSize, MarginName, Mark, Panel } from '../../figures/figure.js';
+import type { Axis, FigureSize, Mark, Panel, PlotName } from '../../figures/figure.js';
 import { marginGap } from './geometry.js';
-import { makeMark, measureWords, updateMark } from './marks.js';
+import { makeMark, updateMark } from './marks.js';
 import type { MarkContext } from './marks.js';
 import { measureText } from './measure-text.js';
-import { linesOf, nameApart, placeNames, spreadMargin } from './place-names.js';
-import type { Box, PlacedName, Point } from './place-names.js';
+import { namesOfPanel } from './names/in-plot.js';
+import { noteBelow, spreadEnds, spreadMargin } from './names/margin-names.js';
+import { placeNames } from './names/place-names.js';
+import type { PlacedName } from './names/wanted.js';
 import { drawSheet, sheetKey } from './sheet.js';
 import { toPixels } from './pixels.js';
-import { KeyedChildren, setAttributes, setText, svgElement } from './svg.js';
+import { KeyedChildren, setAttributes, setText, svgElement, trimmed } from './svg.js';
 
 export interface PanelPlace {
   readonly left: number;
@@ -32,8 +34,9 @@ export class PanelPainter {
   readonly #unit = svgElement('tspan', { class: 'unit' });
   readonly #quantity = svgElement('tspan');
   readonly #marks: KeyedChildren<Mark, SVGElement>;
+  readonly #leaders = svgElement('path', { class: 'kp-leader' });
   readonly #names: KeyedChildren<PlacedName, SVGTextElement>;
-  readonly #margin: KeyedChildren<{ name: MarginName; x: number; y: number }, SVGTextElement>;
+  readonly #margin: KeyedChildren<BesidePlot, SVGTextElement>;
   readonly #scale = svgElement('g', { class: 'kp-right-scale' });
   #sheetKey = '';
   #context: MarkContext;
@@ -44,7 +47,7 @@ export class PanelPainter {
     clipPath.append(this.#clip);
     const [marks, names, margin] = [svgElement('g'), svgElement('g'), svgElement('g')];
     this.#title.append(this.#quantity, this.#unit);
-    this.root.append(clipPath, this.#title, this.#sheet, marks, this.#scale, names, margin);
+    this.root.append(clipPath, this.#title, this.#sheet, marks, this.#scale, this.#leaders, names, margin);
     this.#marks = new KeyedChildren(marks, makeMark, (node, mark) => updateMark(node, mark, this.#context));
     this.#names = new KeyedChildren(names, () => svgElement('text'), updateName);
     this.#margin = new KeyedChildren(margin, makeMarginName, updateMarginName);
@@ -62,13 +65,6 @@ export class PanelPainter {
     this.#paintSheet(xAxis, panel, place);
     this.#marks.set(panel.marks.map((mark) => [`${mark.kind} ${mark.key}`, mark]));
     this.#paintNames(panel, width, place.cursorShown);
-    const heights = spreadMargin(panel.marginNames, y);
-    this.#margin.set(
-      panel.marginNames.map((name) => [
-        name.key,
-        { name, x: width + (name.at === 'margin' ? marginGap : 8), y: heights.get(name.key) ?? 0 },
-      ]),
-    );
     this.#paintScale(panel, place);
   }
 
@@ -88,25 +84,23 @@ export class PanelPainter {
   }
 
   #paintNames(panel: Panel, width: number, cursorShown: number | null): void {
-    const { x, y } = this.#context;
-    const toPx = (point: Point): Point => ({ x: x(point.x), y: y(point.y) });
-    const taken: Box[] = [];
-    for (const mark of panel.marks) {
-      if (mark.kind !== 'measure') continue;
-      const at = measureWords(mark, this.#context);
-      const right = at.x + measureText(mark.words, false);
-      taken.push({ left: at.x, right, top: at.y - nameApart / 2, bottom: at.y + nameApart });
-    }
-    const lines = panel.marks.flatMap((mark) => linesOf(mark, toPx, width));
-    if (cursorShown !== null) {
-      const at = x(cursorShown);
-      lines.push([
-        { x: at, y: 0 },
-        { x: at, y: panel.height },
-      ]);
-    }
-    const around = { width, height: panel.height, lines, taken, toPx, measure: measureText };
-    this.#names.set(placeNames(panel.names, around).map((placed) => [placed.name.key, placed]));
+    const { around, plot, ends, margin, crossing } = namesOfPanel(panel, this.#context, cursorShown, measureText);
+    const atEnds = spreadEnds(ends, crossing);
+    const inMargin = spreadMargin(margin);
+    const within = ends.flatMap(({ key, inPlot }) => (atEnds.has(key) ? [] : [inPlot]));
+    const placed = placeNames([...plot, ...within], around);
+    this.#names.set(placed.map((one) => [one.name.key, one]));
+    setAttributes(this.#leaders, {
+      d: placed.map(({ leader }) => (leader === null ? '' : leaderPath(leader))).join(''),
+    });
+    const beside = [
+      ...margin.map(({ key, name }) => ({ name, x: width + marginGap, y: inMargin.get(key)! })),
+      ...ends.flatMap(({ key, inPlot }) => {
+        const y = atEnds.get(key);
+        return y === undefined ? [] : [{ name: { ...inPlot, note: '' }, x: width + 8, y }];
+      }),
+    ];
+    this.#margin.set(beside.map((one) => [one.name.key, one]));
   }
 
   #paintScale(panel: Panel, place: PanelPlace): void {
@@ -125,18 +119,29 @@ export class PanelPainter {
   }
 }
 
+/** Words right of the plot. */
+interface BesidePlot {
+  readonly name: PlacedName['name'] & Pick<PlotName, 'note'>;
+  readonly x: number;
+  readonly y: number;
+}
+
 function updateName(node: SVGTextElement, { name, x, y, anchor }: PlacedName): void {
   setAttributes(node, { class: nameClass(name), x, y, 'text-anchor': anchor });
   setText(node, name.text);
 }
 
+function leaderPath([from, to]: NonNullable<PlacedName['leader']>): string {
+  return `M${trimmed(from.x)} ${trimmed(from.y)}L${trimmed(to.x)} ${trimmed(to.y)}`;
+}
+
 function makeMarginName(): SVGTextElement {
   const node = svgElement('text');
-  node.append(svgElement('tspan'), svgElement('tspan', { class: 'note', dy: 20 }));
+  node.append(svgElement('tspan'), svgElement('tspan', { class: 'note', dy: noteBelow }));
   return node;
 }
 
-function updateMarginName(node: SVGTextElement, { name, x, y }: { name: MarginName; x: number; y: number }): void {
+function updateMarginName(node: SVGTextElement, { name, x, y }: BesidePlot): void {
   const [words, note] = node.children;
   setAttributes(node, { class: nameClass(name), x, y });
   setAttributes(note!, { x });
@@ -144,6 +149,6 @@ function updateMarginName(node: SVGTextElement, { name, x, y }: { name: MarginNa
   setText(note!, name.note);
 }
 
-function nameClass(name: Pick<CurveName, 'hand' | 'bold'>): string {
+function nameClass(name: PlacedName['name']): string {
   return `kp-name ${name.hand}${name.bold ? ' bold' : ''}`;
 }

@@ -1,6 +1,7 @@
 // Lesson 3: what is sent back buys strength, and every part of it is boiled again.
 
-import { strengthHistory } from '../../figures/strength-history.js';
+import { ofRuns } from '../../figures/run/of-runs.js';
+import { runFigure } from '../../figures/run/run-figure.js';
 import { boilingAt, measureOf } from '../../state/course-questions.js';
 import { lessonRunRows } from '../../state/course-rows.js';
 import { runResults } from '../../state/run-results.js';
@@ -46,7 +47,7 @@ export const reflux: Lesson<Asked> = {
     const boiled = trimmed(scenario.reflux + 1, 2);
     return {
       tries: {
-        figures: [{ figure: strengthHistory, rows, keeps: true }],
+        figures: [{ figure: runFigure, rows: ofRuns(rows), keeps: true }],
         words: [`${inWords(now, 'ink')}${kept.length === 0 ? '' : ` ${inWords(kept.at(-1)!, 'before')}`}`],
       },
       why: [

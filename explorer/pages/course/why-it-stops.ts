@@ -1,7 +1,8 @@
 // Lesson 4: at the azeotrope the vapour is as strong as the liquid, and no column goes beyond.
 
 import { massFractionFromMoleFraction, toSI } from '#lib/index.js';
-import { strengthHistory } from '../../figures/strength-history.js';
+import { ofRuns } from '../../figures/run/of-runs.js';
+import { runFigure } from '../../figures/run/run-figure.js';
 import { strengthCorner } from '../../figures/strength-steps.js';
 import type { Given } from '../../entries/asking.js';
 import { boilingAt, measureOf } from '../../state/course-questions.js';
@@ -63,7 +64,7 @@ export const whyItStops: Lesson<Asked> = {
     const short = azeotrope === null ? '' : `, and the line stands at ((${strength.withUnit(azeotrope.strength)}))`;
     return {
       tries: {
-        figures: [{ figure: strengthHistory, rows, keeps: true }],
+        figures: [{ figure: runFigure, rows: ofRuns(rows), keeps: true }],
         words: [
           `When the first ((${measure})) are in, the spout stands at {{${stands}}}. It never stood higher than {{${strength.withUnit(best)}}}, in the first drops after the holding${short}. Try to get past it.`,
         ],

@@ -9,9 +9,9 @@ import { lastCorner } from '../../../explorer/figures/last-corner.js';
 import { modelsOver, vapourPointsOver } from '../../../explorer/figures/laid-over.js';
 import type { BoilingDiagramRows, StaircaseDiagramRows } from '../../../explorer/rows/equilibrium.js';
 import type { DriftRows } from '../../../explorer/rows/drift.js';
-import type { RunHistoryRows, StrengthByStillRows } from '../../../explorer/rows/run.js';
-import { runHistory } from '../../../explorer/figures/run-history.js';
-import { strengthByStill } from '../../../explorer/figures/strength-by-still.js';
+import type { NamedRun, RunRows, RunsDrawn } from '../../../explorer/rows/run.js';
+import { ofRuns } from '../../../explorer/figures/run/of-runs.js';
+import { runFigure } from '../../../explorer/figures/run/run-figure.js';
 import { xyDiagram } from '../../../explorer/figures/xy-diagram.js';
 import { measuredAzeotropeRows, measuredRows } from '../../../explorer/state/measured-rows.js';
 import {
@@ -39,11 +39,13 @@ export interface Case {
 
 const kettle = 0.031;
 
-export const history: RunHistoryRows = {
+export const history: RunsDrawn = {
+  panels: ['strength', 'temperature'],
   runs: [inkRun, pencilRun],
   azeotrope,
   along: 'volume',
   measure: 0.9,
+  threshold: null,
   strengthFrom: 0.5,
   units,
 };
@@ -85,14 +87,26 @@ export const boiling: BoilingDiagramRows = {
   units,
 };
 
-export const stills: StrengthByStillRows = {
-  stills: [
-    { label: 'plated column', shortLabel: 'column', weight: 'result', run: inventedRun(0.93, 5, 11) },
-    { label: 'one doubler', shortLabel: 'doubler', weight: 'second', run: inventedRun(0.8, 3, 12) },
-    { label: 'bare pot', shortLabel: 'pot', weight: 'third', run: inventedRun(0.57, 0.5, 13) },
+const still = (label: string, shortLabel: string, weight: 'result' | 'second' | 'third', run: RunRows): NamedRun => ({
+  label,
+  shortLabel,
+  hand: 'ink',
+  weight,
+  run,
+});
+
+export const stills: RunsDrawn = {
+  panels: ['strength'],
+  runs: [
+    still('plated column', 'column', 'result', inventedRun(0.93, 5, 11)),
+    still('one doubler', 'doubler', 'second', inventedRun(0.8, 3, 12)),
+    still('bare pot', 'pot', 'third', inventedRun(0.57, 0.5, 13)),
   ],
+  along: 'volume',
   azeotrope,
+  measure: null,
   threshold: 0.8,
+  strengthFrom: null,
   units,
 };
 
@@ -121,12 +135,19 @@ const overCorner = vapourPointsOver(modelsOver(lastCorner));
 const cornerRows = { under: { under: steps, models }, measured: measuredRows };
 
 export const cases: readonly Case[] = [
-  { name: 'run history', figure: runHistory, rows: history, pair: false, pencils: 1 },
+  { name: 'run history', figure: runFigure, rows: ofRuns(history), pair: false, pencils: 1 },
   { name: 'x-y diagram', figure: xyDiagram, rows: steps, pair: true, pencils: -1 },
   { name: 'last corner', figure: lastCorner, rows: steps, pair: true, pencils: -1 },
   { name: 'x-y diagram at reflux 3', figure: xyDiagram, rows: stepsAtReflux, pair: true, pencils: -1 },
   { name: 'boiling diagram', figure: boilingDiagram, rows: boiling, pair: true, pencils: -1 },
-  { name: 'strength by still', figure: strengthByStill, rows: stills, pair: false, pencils: -1 },
+  { name: 'strength by still', figure: runFigure, rows: ofRuns(stills), pair: false, pencils: -1 },
+  {
+    name: 'a panel a still',
+    figure: runFigure,
+    rows: ofRuns({ ...stills, panels: ['each'] }),
+    pair: false,
+    pencils: -1,
+  },
   { name: 'azeotrope against pressure', figure: azeotropeDrift, rows: drift, pair: false, pencils: -1 },
   { name: 'last corner laid over', figure: overCorner, rows: cornerRows, pair: true, pencils: -1 },
   ...courseCases,

@@ -4,9 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { boilingDiagram } from '../../../explorer/figures/boiling-diagram.js';
 import type { Drawing, FigureSize, Mark } from '../../../explorer/figures/figure.js';
 import { lastCorner } from '../../../explorer/figures/last-corner.js';
-import { runHistory } from '../../../explorer/figures/run-history.js';
-import { strengthByStill } from '../../../explorer/figures/strength-by-still.js';
-import { strengthHistory } from '../../../explorer/figures/strength-history.js';
+import { ofRuns } from '../../../explorer/figures/run/of-runs.js';
+import { runFigure } from '../../../explorer/figures/run/run-figure.js';
+import { alongClock } from '../../../explorer/figures/run/along-clock.js';
+import type { RunFigureRows, RunsDrawn } from '../../../explorer/rows/run.js';
 import { xyDiagram } from '../../../explorer/figures/xy-diagram.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
 import { boiling, cases, history, steps, stepsAtReflux, stills } from './cases.js';
@@ -53,11 +54,19 @@ describe.each(cases)('$name', ({ figure, rows }) => {
     });
   }
 
-  it('keeps words inside on a phone: nothing stands in a margin', () => {
-    const drawing = figure(rows as never, narrow);
-    expect(drawing.panels.flatMap((panel) => panel.marginNames)).toEqual([]);
+  it('names only what it draws', () => {
+    for (const panel of figure(rows as never, narrow).panels) {
+      for (const { of } of panel.names) {
+        if (of.kind === 'point') expect([of.x, of.y].every(Number.isFinite)).toBe(true);
+        else expect(panel.marks.map((mark) => `${mark.kind} ${mark.key}`)).toContain(`${of.kind} ${of.mark}`);
+      }
+    }
   });
 });
+
+/** The strength of runs alone. */
+const strengthHistory = (drawn: RunsDrawn, size: FigureSize): Drawing =>
+  runFigure(ofRuns({ ...drawn, panels: ['strength'] }), size);
 
 describe('strength over a run', () => {
   const drawing = strengthHistory(history, wide);
@@ -133,7 +142,7 @@ describe('strength over a run', () => {
 });
 
 describe('the read-out', () => {
-  const { readOut, cursor } = runHistory(history, wide);
+  const { readOut, cursor } = runFigure(ofRuns(history), wide);
 
   it('says what the rows hold at the cursor, a column a run', () => {
     expect(readOut!.columns.map(({ label, hand }) => [label, hand])).toEqual([
@@ -148,9 +157,37 @@ describe('the read-out', () => {
 
   it('says that a run has ended rather than reading past its last row', () => {
     const short = { ...inkRun, run: inventedRun(0.9, 4, 5) };
-    const both = runHistory({ ...history, runs: [inkRun, short] }, wide);
+    const both = runFigure(ofRuns({ ...history, runs: [inkRun, short] }), wide);
     expect(both.readOut!.rows[0]!.texts(0.008)[1]).toBe('ended');
     expect(both.panels[0]!.cursorSeries.map(({ at }) => at(8))).toContain(null);
+  });
+
+  it('has a dash and no dot where a curve has not begun yet', () => {
+    const late: RunFigureRows = alongClock({
+      since: 'since lighting up',
+      panels: [
+        {
+          key: 'strength',
+          title: 'Strength',
+          quantity: unitSystems.metric.strength,
+          height: 190,
+          takesIn: [0],
+          curves: [
+            { key: 'spout', label: 'spout', weight: 'result', along: [3600, 7200], values: [0.9, 0.8] },
+            { key: 'kettle', label: 'kettle', weight: 'second', along: [0, 7200], values: [0.1, 0.05] },
+          ],
+          levels: [],
+        },
+      ],
+      phases: [],
+      phasesIn: { panel: '', along: 'top' },
+      warnings: [],
+      units: unitSystems.metric,
+    });
+    const drawing = runFigure(late, wide);
+    expect(drawing.readOut!.rows.map(({ texts }) => texts(1800))).toEqual([['–'], ['8.8']]);
+    expect(drawing.panels[0]!.cursorSeries.map(({ at }) => at(0.5))).toEqual([null, expect.closeTo(8.75, 9)]);
+    expect(drawing.table(true).rows[0]).toEqual(['0.00', '–', '10.0']);
   });
 
   it('starts inside the run', () => {
@@ -217,7 +254,7 @@ describe('the boiling diagram', () => {
 
 describe('strength by still', () => {
   it('tells stills apart by weight, all in the same ink', () => {
-    const curves = strengthByStill(stills, wide).panels[0]!.marks.filter((mark) => mark.kind === 'curve');
+    const curves = runFigure(ofRuns(stills), wide).panels[0]!.marks.filter((mark) => mark.kind === 'curve');
     expect(new Set(curves.map((mark) => mark.hand))).toEqual(new Set(['ink']));
     expect(new Set(curves.map((mark) => mark.weight)).size).toBe(curves.length);
   });

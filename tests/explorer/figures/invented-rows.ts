@@ -85,11 +85,13 @@ export const inkRun: NamedRun = {
   label: '12 plates',
   shortLabel: '12 plates',
   hand: 'ink',
+  weight: 'result',
   run: inventedRun(0.956, 4.6),
 };
 export const pencilRun: NamedRun = {
   label: '4 plates, before',
   shortLabel: '4 before',
   hand: 'pencil',
+  weight: 'pencil',
   run: inventedRun(0.885, 4),
 };

@@ -1,72 +1,302 @@
-// Words at curves: they avoid what is drawn, stay apart, and give way downwards.
+// The one rule of names, on random panels, by exact geometry: no name overlaps another, a curve or the frame; it is
+// nearest to what it names; the lower one gives way.
 
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { nameApart, placeNames, spreadMargin } from '../../../explorer/components/figure/place-names.js';
-import type { Surroundings } from '../../../explorer/components/figure/place-names.js';
-import type { CurveName, MarginName, NamePlace } from '../../../explorer/figures/figure.js';
+import { spreadEnds, spreadMargin } from '../../../explorer/components/figure/names/margin-names.js';
+import { namesOfPanel, type NamesOfPanel } from '../../../explorer/components/figure/names/in-plot.js';
+import { placeNames } from '../../../explorer/components/figure/names/place-names.js';
+import { lineHeight } from '../../../explorer/components/figure/names/places.js';
+import type { Box, Point } from '../../../explorer/components/figure/names/geometry.js';
+import type { PlacedName } from '../../../explorer/components/figure/names/wanted.js';
+import type { MarkContext } from '../../../explorer/components/figure/marks.js';
+import { toPixels } from '../../../explorer/components/figure/pixels.js';
+import type { Axis, CurveSide, Mark, Panel, PlotName } from '../../../explorer/figures/figure.js';
 
-const around: Surroundings = {
-  width: 400,
-  height: 300,
-  lines: [],
-  taken: [],
-  toPx: (place) => ({ x: place.x, y: place.y }),
-  measure: (text) => 8 * text.length,
-};
+const axis: Axis = { title: 'x', unit: '', domain: [0, 1], ticks: [], tickText: String };
+const measure = (text: string): number => 7.5 * text.length;
 
-describe('names at curves', () => {
-  it('take their first place when it is free', () => {
-    expect(placeNames([name('a', [at(100, 50), at(200, 50)])], around)[0]).toMatchObject({ x: 100, y: 50 });
+interface Drawn {
+  readonly panel: Panel;
+  readonly width: number;
+}
+
+const side = fc.constantFrom<CurveSide>('above', 'below', 'left', 'right', 'bend', 'end');
+const words = fc.integer({ min: 3, max: 24 }).map((length) => 'n'.repeat(length));
+const share = fc.double({ min: 0, max: 1, noNaN: true });
+
+/** A curve that wanders from left to right, perhaps not all the way, perhaps with a jump. */
+const curve = fc
+  .record({
+    start: share,
+    steps: fc.array(fc.double({ min: -0.12, max: 0.12, noNaN: true }), { minLength: 8, maxLength: 60 }),
+    end: fc.double({ min: 0.3, max: 1, noNaN: true }),
+  })
+  .map(({ start, steps, end }) => {
+    let y = start;
+    const ys = [start, ...steps.map((step) => (y = Math.min(1, Math.max(0, y + step))))];
+    return { x: ys.map((_, i) => (end * i) / steps.length), y: ys };
   });
 
-  it('take the next place when a curve runs through the first', () => {
-    const line = [
-      { x: 0, y: 0 },
-      { x: 400, y: 200 },
+const panels: fc.Arbitrary<Drawn> = fc
+  .record({
+    width: fc.constantFrom(294, 432, 608),
+    height: fc.integer({ min: 92, max: 330 }),
+    curves: fc.array(fc.record({ curve, side, at: share, words, optional: fc.boolean() }), {
+      minLength: 1,
+      maxLength: 4,
+    }),
+    levels: fc.array(fc.record({ y: share, words }), { maxLength: 2 }),
+    dots: fc.array(fc.record({ x: share, y: share, words }), { maxLength: 3 }),
+  })
+  .map(({ width, height, curves, levels, dots }) => {
+    const marks: Mark[] = [
+      ...curves.map((one, i): Mark => ({
+        kind: 'curve',
+        key: `c${String(i)}`,
+        hand: 'ink',
+        weight: 'result',
+        shape: 'straight',
+        ...one.curve,
+      })),
+      ...levels.map(({ y }, i): Mark => ({
+        kind: 'level',
+        key: `l${String(i)}`,
+        hand: 'print',
+        weight: 'minor',
+        y,
+        reach: 'plot',
+      })),
+      ...dots.map(({ x, y }, i): Mark => ({ kind: 'dot', key: `d${String(i)}`, hand: 'ink', x, y })),
     ];
-    const placed = placeNames([name('a', [at(100, 50), at(100, 200)])], { ...around, lines: [line] });
-    expect(placed[0]).toMatchObject({ x: 100, y: 200 });
-  });
-
-  it('are not misled by the long segment of a staircase that passes beside them', () => {
-    const riser = [
-      { x: 90, y: 0 },
-      { x: 90, y: 300 },
+    const name = (key: string, text: string, optional: boolean, of: PlotName['of']): PlotName => ({
+      key,
+      text,
+      note: '',
+      hand: 'ink',
+      bold: false,
+      optional,
+      of,
+    });
+    const names = [
+      ...curves.map((one, i) =>
+        name(`c${String(i)}`, one.words, one.optional, {
+          kind: 'curve',
+          mark: `c${String(i)}`,
+          at: one.at,
+          side: one.side,
+        }),
+      ),
+      ...levels.map((one, i) =>
+        name(`l${String(i)}`, one.words, false, { kind: 'level', mark: `l${String(i)}`, side: 'right' }),
+      ),
+      ...dots.map(({ x, y, words: text }, i) =>
+        name(`d${String(i)}`, text, false, { kind: 'point', x, y, side: 'right' }),
+      ),
     ];
-    expect(placeNames([name('a', [at(100, 50), at(300, 50)])], { ...around, lines: [riser] })[0]!.x).toBe(100);
+    const panel: Panel = { key: 'p', height, y: axis, marks, names, cursorSeries: [], framed: false, rightScale: null };
+    return { panel, width };
   });
 
-  it('stay inside the plot', () => {
-    expect(placeNames([name('wide words', [at(380, 50), at(20, 50)])], around)[0]!.x).toBe(20);
+describe('names in a plot', () => {
+  it('overlap no other name and never the frame', () => {
+    forAll(({ placed, width, panel }) => {
+      placed.forEach(({ box }, i) => {
+        expect(box.left).toBeGreaterThanOrEqual(0);
+        expect(box.right).toBeLessThanOrEqual(width);
+        expect(box.top).toBeGreaterThanOrEqual(0);
+        expect(box.bottom).toBeLessThanOrEqual(panel.height);
+        for (const other of placed.slice(i + 1)) expect(overlap(box, other.box)).toBe(false);
+      });
+    });
   });
 
-  it('give way downwards when two have nowhere else to go', () => {
-    const placed = placeNames([name('a', [at(100, 50)]), name('b', [at(102, 55)])], around);
-    expect(placed[1]!.y - placed[0]!.y).toBeGreaterThanOrEqual(nameApart);
+  it('cross no curve, no level and no point', () => {
+    forAll(({ placed, lines, points }) => {
+      for (const { box } of placed) {
+        for (const line of lines.values()) expect(crosses(line, box)).toBe(false);
+        for (const point of points) expect(away(box, point)).toBeGreaterThan(4);
+      }
+    });
   });
 
-  it('are left out when they may be and no place is free', () => {
-    const optional = { ...name('b', [at(100, 50)]), optional: true };
-    expect(placeNames([name('a', [at(100, 50)]), optional], around)).toHaveLength(1);
+  it('are nearest to what they name, or have a line to it', () => {
+    forAll(({ placed, lines, points }) => {
+      for (const { name, box, leader } of placed) {
+        const own = lines.get(name.key);
+        if (leader !== null) {
+          const end = leader[1];
+          if (own !== undefined)
+            expect(distance(own, { left: end.x, right: end.x, top: end.y, bottom: end.y })).toBeLessThan(6);
+          continue;
+        }
+        if (own === undefined) {
+          const nearest = Math.min(...points.map((point) => away(box, point)));
+          expect(away(box, points[Number(name.key.slice(1))]!)).toBeLessThanOrEqual(nearest + 1e-9);
+          continue;
+        }
+        for (const [key, line] of lines)
+          if (key !== name.key) expect(distance(own, box)).toBeLessThanOrEqual(distance(line, box));
+      }
+    });
+  });
+
+  it('stand as if alone where they are the highest: the lower one gives way', () => {
+    forAll(({ named, placed }) => {
+      const first = placed.find(({ name }) => named.plot.some(({ key, optional }) => key === name.key && !optional));
+      if (first === undefined) return;
+      const wanted = named.plot.filter(({ key }) => key === first.name.key);
+      expect(placeNames(wanted, named.around)[0]).toEqual(first);
+    });
+  });
+
+  it('are never left out where two curves have the plot to themselves', () => {
+    const lines = [0.2, 0.8].map((y, i): Mark => ({
+      kind: 'curve',
+      key: `c${String(i)}`,
+      hand: 'ink',
+      weight: 'result',
+      shape: 'straight',
+      x: [0, 1],
+      y: [y, 1 - y],
+    }));
+    const named = lines.map(({ key }): PlotName => ({
+      key,
+      text: 'into the kettle',
+      note: '',
+      hand: 'ink',
+      bold: false,
+      optional: false,
+      of: { kind: 'curve', mark: key, at: 0.5, side: 'above' },
+    }));
+    const panel: Panel = {
+      key: 'p',
+      height: 92,
+      y: axis,
+      marks: lines,
+      names: named,
+      cursorSeries: [],
+      framed: false,
+      rightScale: null,
+    };
+    expect(place({ panel, width: 294 }).placed).toHaveLength(2);
   });
 });
 
-describe('names in the margin', () => {
-  it('keep their height when they are apart and move down when they are not', () => {
-    const names = [margin('kettle', 40), margin('head', 45), margin('far', 200)];
-    const heights = spreadMargin(names, (y) => y);
-    expect([...heights.values()]).toEqual([40, 40 + nameApart, 200]);
+describe('names beside the plot', () => {
+  const one = (key: string, y: number) => ({ key, y, lines: 1 as const });
+
+  it('keep their height in the margin when they are apart and move down when they are not', () => {
+    const heights = spreadMargin([one('kettle', 40), one('head', 45), one('far', 200)]);
+    expect([...heights.values()]).toEqual([40, 40 + lineHeight, 200]);
+  });
+
+  it('keep the order of their curves in the gap, a line apart, clear of lines that run out', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: 0, max: 200 }), { maxLength: 5 }),
+        fc.array(fc.integer({ min: 0, max: 200 }), { maxLength: 2 }),
+        (ends, crossing) => {
+          const heights = [
+            ...spreadEnds(
+              ends.map((y, i) => one(String(i), y)),
+              crossing,
+            ).entries(),
+          ];
+          const sorted = heights.map(([key, y]) => ({ y, end: ends[Number(key)]! })).sort((a, b) => a.y - b.y);
+          sorted.forEach(({ y, end }, i) => {
+            expect(Math.abs(y - end)).toBeLessThanOrEqual(20);
+            for (const line of crossing) expect(Math.abs(line - y)).toBeGreaterThanOrEqual(10);
+            if (i === 0) return;
+            expect(y - sorted[i - 1]!.y).toBeGreaterThanOrEqual(lineHeight);
+            expect(end).toBeGreaterThanOrEqual(sorted[i - 1]!.end);
+          });
+        },
+      ),
+    );
   });
 });
 
-function at(x: number, y: number): NamePlace {
-  return { x, y, dx: 0, dy: 0, anchor: 'start' };
+interface Placed {
+  readonly named: NamesOfPanel;
+  readonly placed: readonly PlacedName[];
+  readonly lines: ReadonlyMap<string, readonly Point[]>;
+  readonly points: readonly Point[];
+  readonly panel: Panel;
+  readonly width: number;
 }
 
-function name(text: string, places: readonly NamePlace[]): CurveName {
-  return { key: text, text, hand: 'ink', bold: false, optional: false, places };
+function forAll(check: (placed: Placed) => void): void {
+  fc.assert(
+    fc.property(panels, (drawn) => check(place(drawn))),
+    { numRuns: 150 },
+  );
 }
 
-function margin(key: string, y: number): MarginName {
-  return { key, text: key, note: '', y, hand: 'ink', bold: false, at: 'end' };
+function place({ panel, width }: Drawn): Placed {
+  const x = toPixels(axis, width, 'right');
+  const y = toPixels(axis, panel.height, 'up');
+  const context: MarkContext = { x, y, width, height: panel.height, clip: '', hatch: '', wide: false };
+  const named = namesOfPanel(panel, context, null, measure);
+  const lines = new Map<string, readonly Point[]>();
+  const points: Point[] = [];
+  for (const mark of panel.marks) {
+    if (mark.kind === 'curve')
+      lines.set(
+        mark.key,
+        Array.from(mark.x, (at, i) => ({ x: x(at), y: y(mark.y[i]!) })),
+      );
+    if (mark.kind === 'level')
+      lines.set(
+        mark.key,
+        [0, width].map((at) => ({ x: at, y: y(mark.y) })),
+      );
+    if (mark.kind === 'dot') points.push({ x: x(mark.x), y: y(mark.y) });
+  }
+  return { named, placed: placeNames(named.plot, named.around), lines, points, panel, width };
+}
+
+function overlap(a: Box, b: Box): boolean {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
+
+function away(box: Box, { x, y }: Point): number {
+  return Math.hypot(Math.max(box.left - x, 0, x - box.right), Math.max(box.top - y, 0, y - box.bottom));
+}
+
+function crosses(line: readonly Point[], box: Box): boolean {
+  return distance(line, box) === 0;
+}
+
+/** Px from a line to a box; 0 where they meet. */
+function distance(line: readonly Point[], box: Box): number {
+  let least = Infinity;
+  for (let i = 1; i < line.length; i++) least = Math.min(least, segmentToBox(line[i - 1]!, line[i]!, box));
+  return least;
+}
+
+function segmentToBox(a: Point, b: Point, box: Box): number {
+  // Part of the segment within the box, by Liang and Barsky; else the nearest of ends to box and corners to segment.
+  let [from, to] = [0, 1];
+  let outside = false;
+  for (const [p, q] of [
+    [a.x - b.x, a.x - box.left],
+    [b.x - a.x, box.right - a.x],
+    [a.y - b.y, a.y - box.top],
+    [b.y - a.y, box.bottom - a.y],
+  ] as const) {
+    if (p === 0) outside ||= q < 0;
+    else if (p < 0) from = Math.max(from, q / p);
+    else to = Math.min(to, q / p);
+  }
+  if (!outside && from <= to) return 0;
+  const corners = [box.left, box.right].flatMap((x) => [box.top, box.bottom].map((y) => ({ x, y })));
+  return Math.min(away(box, a), away(box, b), ...corners.map((corner) => toSegment(corner, a, b)));
+}
+
+function toSegment(p: Point, a: Point, b: Point): number {
+  const length = (b.x - a.x) ** 2 + (b.y - a.y) ** 2;
+  const t =
+    length === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / length));
+  return Math.hypot(p.x - a.x - t * (b.x - a.x), p.y - a.y - t * (b.y - a.y));
 }

@@ -11,7 +11,7 @@ import { labelTypeface, pngOf } from './png.js';
 /** What a figure hands over: itself at book width, and its numbers. */
 export interface Taken {
   readonly description: string;
-  readonly table: () => DataTable;
+  readonly table: (fine?: boolean) => DataTable;
   /** Draws at book width while `read` looks at it, whatever the screen. */
   readonly atBookWidth: <Result>(read: (svg: SVGSVGElement) => Result) => Result;
 }
@@ -66,7 +66,7 @@ export class KpTakeAlong extends LitElement {
 
   readonly #saveCsv = (): Promise<string> =>
     Promise.resolve(
-      this.#save('csv', new Blob([byteOrderMark, csvOf(this.from.table())], { type: 'text/csv;charset=utf-8' })),
+      this.#save('csv', new Blob([byteOrderMark, csvOf(this.from.table(true))], { type: 'text/csv;charset=utf-8' })),
     );
 
   readonly #copyPicture = async (): Promise<string> => {
@@ -75,7 +75,7 @@ export class KpTakeAlong extends LitElement {
   };
 
   readonly #copyNumbers = async (): Promise<string> =>
-    (await copy(csvOf(this.from.table())))
+    (await copy(csvOf(this.from.table(true))))
       ? 'The numbers are copied.'
       : 'The browser did not let them be copied; save them instead.';
 }

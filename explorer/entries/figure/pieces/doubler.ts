@@ -1,7 +1,6 @@
 // A doubler over the pot, with its charge and with water; and what goes on inside it along the clock.
 
-import { strengthByStill } from '../../../figures/strength-by-still.js';
-import { timeline } from '../../../figures/timeline.js';
+import { runFigure } from '../../../figures/run/run-figure.js';
 import { doublerQuestions, type DoublerQuestions } from '../../../state/doubler.js';
 import { remembered } from '../../../state/memo.js';
 import { insideRows } from '../../doubler-clock.js';
@@ -14,11 +13,11 @@ const inside = remembered(insideRows);
 export const doublerStrength: FigurePiece<DoublerQuestions> = {
   asks: doublerQuestions,
   cautions: ['spout'],
-  draw: ({ units }, now) => ({ figure: strengthByStill, rows: rows(now, units) }),
+  draw: ({ units }, now) => ({ figure: runFigure, rows: rows(now, units) }),
 };
 
 export const insideTheDoubler: FigurePiece<DoublerQuestions> = {
   asks: doublerQuestions,
   cautions: ['spout'],
-  draw: ({ units }, now) => ({ figure: timeline, rows: inside(now, units) }),
+  draw: ({ units }, now) => ({ figure: runFigure, rows: inside(now, units) }),
 };

@@ -1,8 +1,9 @@
 // How the spout runs over the charge: strength and temperatures, kept runs in pencil, the page's cursor.
 
 import { html } from 'lit';
-import { runHistory } from '../../../figures/run-history.js';
-import type { NamedRun, RunHistoryRows } from '../../../rows/run.js';
+import { ofRuns } from '../../../figures/run/of-runs.js';
+import { runFigure } from '../../../figures/run/run-figure.js';
+import type { NamedRun, RunFigureRows } from '../../../rows/run.js';
 import { invented } from '../../../state/derive.js';
 import { azeotropeRow } from '../../../state/equilibrium-rows.js';
 import { remembered } from '../../../state/memo.js';
@@ -22,7 +23,7 @@ export const run: FigurePiece<CeilingAsks<Names>> = {
   keeps: true,
   cautions: ['spout'],
   draw: ({ kept, cursor, units, specs }, now) => ({
-    figure: runHistory,
+    figure: runFigure,
     rows: rows(now, sameList(kept), cursor.along, units, specs),
   }),
   cursor: {
@@ -45,7 +46,7 @@ function sameList(kept: readonly Now[]): readonly Now[] {
 
 /** The run in ink, kept ones in pencil. */
 const rows = remembered(
-  (now: Now, kept: readonly Now[], along: 'volume' | 'time', units: UnitSystem, specs: NumberSpecs): RunHistoryRows => {
+  (now: Now, kept: readonly Now[], along: 'volume' | 'time', units: UnitSystem, specs: NumberSpecs): RunFigureRows => {
     const named = (one: Now, hand: 'ink' | 'pencil'): NamedRun => {
       const label = difference(one.scenario, now.scenario, hand, specs);
       const pencilled = hand === 'pencil';
@@ -53,16 +54,19 @@ const rows = remembered(
         label: pencilled ? `${label}, before` : label,
         shortLabel: pencilled ? `${label.replace(/\u00a0plates?$/u, '')} before` : label,
         hand,
+        weight: pencilled ? 'pencil' : 'result',
         run: one.answers.run.solution,
       };
     };
-    return {
+    return ofRuns({
+      panels: ['strength', 'temperature'],
       runs: [named(now, 'ink'), ...kept.filter((one) => one !== now).map((one) => named(one, 'pencil'))],
       azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure, units.pressure),
       along,
       measure: touchesOnly(runResults(now.answers.run.solution, measuredStrength)) ? null : measuredStrength,
       strengthFrom: invented.endStrength,
+      threshold: null,
       units,
-    };
+    });
   },
 );

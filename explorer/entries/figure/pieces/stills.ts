@@ -1,7 +1,7 @@
 // One charge through several stills, a panel each, and the words that set a column of the reader's own beside them.
 
 import { html } from 'lit';
-import { stillMultiples } from '../../../figures/still-multiples.js';
+import { runFigure } from '../../../figures/run/run-figure.js';
 import { remembered } from '../../../state/memo.js';
 import { mostOwnStills, type StillsQuestions } from '../../../state/three-stills.js';
 import { keepColumn, ownStills, stillsAsks, takeAway } from '../../own-stills.js';
@@ -14,7 +14,7 @@ export const stills: FigurePiece<StillsQuestions> = {
   asks: stillsAsks,
   cautions: ['spout'],
   draw: ({ units, specs }, now) => ({
-    figure: stillMultiples,
+    figure: runFigure,
     rows: rows(now, ownStills(now.common), units, specs),
   }),
   words: (here) => {

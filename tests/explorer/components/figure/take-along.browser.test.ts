@@ -9,7 +9,8 @@ import '../../../../explorer/components/figure/take/kp-take-along.js';
 import type { KpFigure } from '../../../../explorer/components/figure/kp-figure.js';
 import { pictureOf } from '../../../../explorer/components/figure/take/picture.js';
 import { labelTypeface, pngOf } from '../../../../explorer/components/figure/take/png.js';
-import { runHistory } from '../../../../explorer/figures/run-history.js';
+import { ofRuns } from '../../../../explorer/figures/run/of-runs.js';
+import { runFigure } from '../../../../explorer/figures/run/run-figure.js';
 import { history } from '../../figures/cases.js';
 
 describe('the picture of a figure', () => {
@@ -99,8 +100,8 @@ async function shown(): Promise<KpFigure> {
   const main = document.createElement('main');
   main.style.cssText = 'width: 360px; display: block; margin-left: 60px';
   const figure = document.createElement('kp-figure');
-  figure.figure = runHistory;
-  figure.rows = history;
+  figure.figure = runFigure;
+  figure.rows = ofRuns(history);
   main.append(figure);
   document.body.append(main);
   await document.fonts.ready;

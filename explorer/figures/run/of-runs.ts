@@ -1,21 +1,11 @@
 // The panels of runs of a still, as data: strength at the spout of all in one panel or in one each, and the temperatures of
 // the first. Each run's columns are picked once, where what is collected (or time) rises.
 
-import type {
-  NamedRun,
-  RunCurve,
-  RunFigureRows,
-  RunLevel,
-  RunMeasure,
-  RunPanel,
-  RunReading,
-  RunRows,
-  RunsDrawn,
-} from '../../rows/run.js';
+import type { RunCurve, RunFigureRows, RunLevel, RunMeasure, RunPanel, RunRows, RunsDrawn } from '../../rows/run.js';
+import { noteOf, picking, readings, type Picked } from './picked.js';
 import type { Column, ShownQuantity } from '../../rows/shown.js';
-import { clock, fixed } from '../../text/format.js';
 import { chosen, chosenDigits, extentOf } from '../axes.js';
-import { firstFallTo, pick, risingRows, valueAt } from '../columns.js';
+import { firstFallTo } from '../columns.js';
 
 /** Px of the plot rectangle. */
 const height = {
@@ -31,13 +21,6 @@ const height = {
 const highestFrom = 0.9;
 /** K below the lowest temperature, so that it does not lie on the base axis. */
 const underTemperature = 0.5;
-
-/** A run with the rows that are drawn. */
-interface Picked {
-  readonly named: NamedRun;
-  readonly along: readonly number[];
-  readonly of: (column: (run: RunRows) => Column) => readonly number[];
-}
 
 export function ofRuns(drawn: RunsDrawn): RunFigureRows {
   const { units } = drawn;
@@ -65,12 +48,6 @@ export function ofRuns(drawn: RunsDrawn): RunFigureRows {
     warnings: [],
     units,
   };
-}
-
-function picking(named: NamedRun, along: RunsDrawn['along']): Picked {
-  const column = along === 'volume' ? named.run.collectedVolume_m3 : named.run.time_s;
-  const rows = risingRows(column);
-  return { named, along: pick(column, rows), of: (choose) => pick(choose(named.run), rows) };
 }
 
 /** Ink over pencil: the runs come ink first and are painted from the last. */
@@ -207,44 +184,6 @@ function measureOf(first: Picked | undefined, { measure, units }: RunsDrawn, alo
     words: words(chosen(units.strength, measure)),
     // On a phone the title's unit has to do for both.
     narrowWords: words(chosenDigits(units.strength, measure)),
-  };
-}
-
-function readings(picked: readonly Picked[], { units, along }: RunsDrawn): RunReading[] {
-  const row = (
-    label: string,
-    quantity: RunReading['quantity'],
-    column: (run: RunRows) => Column,
-    tableOnly = false,
-  ) => ({
-    label,
-    quantity,
-    tableOnly,
-    curves: picked.map((one) => ({ along: one.along, values: one.of(column) })),
-  });
-  const { strength, temperature, volume, time } = units;
-  // Pure alcohol is a small volume: one digit more than volumes are read to.
-  const pure = { ...volume, text: (si: number): string => fixed(volume.toShown(si), 2) };
-  return [
-    along === 'volume'
-      ? row('since the first vapour', time, (run) => run.time_s, true)
-      : row('collected', volume, (run) => run.collectedVolume_m3, true),
-    row('spout', strength, (run) => run.spoutStrength),
-    row('head', temperature, (run) => run.headTemperature_K),
-    row('kettle', temperature, (run) => run.kettleTemperature_K),
-    row('kettle', strength, (run) => run.kettleStrength),
-    row('pure alcohol', pure, (run) => run.pureAlcoholCollected_m3),
-  ];
-}
-
-function noteOf(first: Picked | undefined, { along, units, panels }: RunsDrawn): (at: number) => string {
-  if (first === undefined || panels.includes('each')) return () => 'collected';
-  const end = first.along[first.along.length - 1] ?? 0;
-  const other = first.of((run) => (along === 'volume' ? run.time_s : run.collectedVolume_m3));
-  return (at) => {
-    if (at > end * (1 + 1e-9)) return '';
-    const there = valueAt(first.along, other, at);
-    return along === 'volume' ? `${clock(there)} after the first vapour` : `${units.volume.withUnit(there)} collected`;
   };
 }
 

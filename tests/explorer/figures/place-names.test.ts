@@ -146,7 +146,7 @@ interface Placed {
 function forAll(check: (placed: Placed) => void): void {
   fc.assert(
     fc.property(panels, (drawn) => check(place(drawn))),
-    { numRuns: 150 },
+    { numRuns: 80 },
   );
 }
 

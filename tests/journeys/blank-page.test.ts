@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
-import { accessibilityFaults, explorerInBrowser } from '../support/open-explorer.js';
+import { accessibilityFaults, contrastFaults, explorerInBrowser } from '../support/open-explorer.js';
 import { Reader } from '../support/reader.js';
 
 const explorer = explorerInBrowser();
@@ -132,10 +132,9 @@ describe.each([390, 1440])('A page of one’s own at %d px', (width) => {
     await page.locator('[data-entry=run-words] [data-do=edit]').focus();
     await page.keyboard.press('Enter');
     await page.locator('.entry-editor select').waitFor();
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      expect([colorScheme, await accessibilityFaults(page)]).toEqual([colorScheme, []]);
-    }
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await contrastFaults(page)).toEqual([]);
     const { scroll, client } = await page.evaluate(() => ({
       scroll: document.documentElement.scrollWidth,
       client: document.documentElement.clientWidth,

@@ -19,10 +19,12 @@ const cases = pages.map(({ name, title, group }) => {
 });
 
 describe.each(cases)('$title', ({ name, live }) => {
-  it('on a desk gives axe nothing to complain of, and comes without anything moving', async () => {
+  it('on a desk gives axe nothing to complain of, by night as well, and comes without anything moving', async () => {
     const { page, problems } = await explorer.open(`#${name}`);
     await stands(page, live);
     expect(await accessibilityFaults(page)).toEqual([]);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await contrastFaults(page)).toEqual([]);
     expect(await movement(page)).toBeLessThan(unseen);
     expect(problems).toEqual([]);
   });

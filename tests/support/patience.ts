@@ -4,8 +4,8 @@
 /** For one thing to come, ms. */
 export const patience_ms = 120_000;
 
-/** For a whole test, or what is made ready before it, ms. */
-export const wholeTest_ms = 300_000;
+/** For a whole test, or what is made ready before it, ms: many things, one after the other. */
+export const wholeTest_ms = 1_200_000;
 
 /** How many times slower than it is the browser of the tests is to work: `SLOW=6 npx vitest …`. */
 export const slowness = Number(process.env.SLOW ?? 1);

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { packingLoad } from '#lib/index.js';
-import { vapourDensity } from '#lib/still/fluids.js';
+import { liquidDensity, molarMass, vapourDensity } from '#lib/still/fluids.js';
 
 const packing = {
   kind: 'packing',
@@ -56,6 +56,22 @@ describe('a packing', () => {
     const flood = 0.3 / at(0.3).floodShare;
     // 0.115 F^0.7 inches of water a foot, at most two: F = 350/0.92³ per metre, 137 per foot, is beyond 60.
     expect(at(flood).drop_Pa_m / (2 * 249.089 * 3.28084)).toBeCloseTo(1, 6);
+  });
+
+  it('costs near flooding what the liquid in it adds to the drop of a dry packing', () => {
+    // Robbins 1991, by hand: P = P_dry 10^(2.7e-5 L_f), Δp = P + 0.4 (L_f/20 000)^0.1 P⁴ in inches of water a foot, with
+    // L_f = L (1000 kg/m³/ρ_L) (F/20)^½ in lb/(h ft²); one kg/(s m²) is 737.34 lb/(h ft²).
+    const inch = 249.089 * 3.28084;
+    const vapour_mol_s = 0.3 / at(0.3).floodShare;
+    const liquid_mol_s = 0.75 * vapour_mol_s;
+    const dry = packingLoad(packing, { ...rich, vapour_mol_s, liquid_mol_s: 0 }).drop_Pa_m / inch;
+    const factor = 350 / 0.92 ** 3 / 3.28084;
+    const liquid_kg_s_m2 = (liquid_mol_s * molarMass(0.894)) / ((Math.PI * 0.1 ** 2) / 4);
+    const loading = 737.34 * liquid_kg_s_m2 * (1000 / liquidDensity(0.894, 351.3)) * Math.sqrt(factor / 20);
+    const wetted = dry * 10 ** (2.7e-5 * loading);
+    const held = 0.4 * (loading / 20_000) ** 0.1 * wetted ** 4;
+    expect(held).toBeGreaterThan(0.1 * wetted);
+    expect(at(vapour_mol_s).drop_Pa_m / inch).toBeCloseTo(wetted + held, 9);
   });
 
   it('floods at a vapour factor near 2 Pa^½, as rings of this surface do', () => {

@@ -26,7 +26,7 @@ export const ENTHALPY_RANGE_PA: readonly [Pascal, Pascal] = Object.freeze([20e3,
 const INTERVALS = 256;
 const NODES = 6;
 /** Temperature a charge is counted from, K: the cold liquid's heat is exact there. */
-const COLD_K = 293.15;
+export const COLD_K = 293.15;
 const EDGE = 1e-5;
 
 const QUANTITIES = ['liquid', 'volume', 'vapour', 'first', 'second'] as const;

@@ -7,14 +7,14 @@ import { bubbleSolver, checkState } from './bubble-state.js';
 /**
  * Relative volatility of ethanol to water at the bubble point.
  *
- * Equation: α = γ1 p1(T) / (γ2 p2(T)); finite at both ends of x, 1 at the azeotrope.
- * @param model Activity model that gives γ.
+ * Equation: α = K1/K2 = γ1 p1(T) exp(F1) / (γ2 p2(T) exp(F2)), F what the model's vapour departs from an ideal gas; finite at both ends of x, 1 at the azeotrope.
+ * @param model Activity model that gives γ, with the vapour it was fitted with (F = 0 where that is ideal).
  * @param moleFraction Ethanol in the liquid, x, [mol/mol]; 0 to 1; outside it throws.
  * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
  * @returns Relative volatility α, dimensionless.
  * @throws InputError when the composition or the pressure is outside its range.
  * @example relativeVolatility(activityModel('redlich-kister'), 0.5, 101325) // → 1.8672
- * Source: definition.
+ * Source: definition; docs/theory/equilibrium.md for F.
  */
 export function relativeVolatility(model: ActivityModel, moleFraction: MoleFraction, pressure_Pa: Pascal): number {
   checkState(moleFraction, pressure_Pa);

@@ -128,7 +128,7 @@ const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
 };
 
 /** Vapour at the condenser counts from this share of the full boil-up on. Source: this project's choice. */
-const FIRST_VAPOUR = 0.01;
+export const FIRST_VAPOUR = 0.01;
 
 /** The margin of a rule: a function of the run's state that falls through zero when the rule is met. */
 export function stopMargin(rule: StopRule): StopMargin {

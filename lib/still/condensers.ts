@@ -6,7 +6,7 @@ import { checkRange } from '../errors.js';
 import type { Kelvin, Watt } from '../units/quantities.js';
 
 /** Heat capacity of cooling water, J/(kg K). Source: IAPWS-95 at 20 °C, 4184, rounded. */
-const WATER_J_kg_K = 4184;
+export const WATER_J_kg_K = 4184;
 
 /** Conductance between what condenses and the water's inlet, W/K: duty = G (T − T_water). */
 export function waterConductance(flow_kg_s: number, transfer_W_K: number): number {

@@ -1,7 +1,7 @@
 """Whole runs of a still by scipy, written from docs/theory/train.md alone: cold start, rounded corners, lags, doublers, condensers and all.
 The constants are read from the table of that page, so a run that agrees says that page and code are the same still.
 
-Each case is a problem of the library as plain data; tests/lib/run/train/page.test.ts gives it to the library and compares row by row.
+Each case is a problem of the library as plain data; tests/lib/run/engines/energy/page.test.ts gives it to the library and compares row by row.
 Radau at two tolerances; the difference is the stated error. Boiling line and dew line are splines through points found by Newton's method
 (ethanol_water.py): their error is in the output as well.
 
@@ -49,15 +49,14 @@ class Lines:
     """Boiling line by x and dew line by y at one pressure."""
 
     def __init__(self, p):
-        grid = np.unique(np.concatenate((np.linspace(0, 1, 2001), np.linspace(0, 0.05, 1001))))
+        grid = np.concatenate((np.linspace(0, 0.05, 1001), np.linspace(0.05, 1, 1901)[1:]))
         t, y, h, v, _, _ = ew.boiling(grid, p)
         depth = t - PAGE_SAYS["cold_K"]
         whole = h - ew.liquid_enthalpy(grid, t - depth)
         half = h - ew.liquid_enthalpy(grid, t - depth / 2)
         inner = grid[1:-1]
-        k1, k2 = ew.ln_k(grid, t, p)
         dew = np.concatenate(([t[0]], ew.dew(inner, p)[0], [t[-1]]))
-        columns = dict(alpha=np.exp(k1 - k2), t=t, h=h, v=v, c1=(4 * half - whole) / depth, c2=(2 * whole - 4 * half) / depth**2,
+        columns = dict(star=y, t=t, h=h, v=v, c1=(4 * half - whole) / depth, c2=(2 * whole - 4 * half) / depth**2,
                        dew=dew, H=ew.vapour_enthalpy(grid, dew))
         self.splines = {k: CubicSpline(grid, c) for k, c in columns.items()}
 
@@ -153,7 +152,6 @@ class Train:
         amount = np.maximum(1e-12, n1 + n2)
         x = n1 / amount
         ts, hs, v = self.at("t", x), self.at("h", x), self.at("v", x)
-        alpha = self.at("alpha", x)
         e = energy - amount * hs - self.metal * (ts - ZERO)
         w = c["rounding"] * self.v0 * c["unitHeat"] * self.tau_b
         rise = rounded(e, w) / (c["unitHeat"] * self.tau_b) * amount / (amount + self.little)
@@ -164,7 +162,7 @@ class Train:
         h, t = hs - below * (c1 + c2 * below), ts - below
         crest = amount - self.brim_mol - self.brim_m3 / v
         down = np.where(self.runs_over, rounded(crest, c["rounding"] * self.v0 * self.tau_w) / self.tau_w, 0.0)
-        star = alpha * x / (1 + (alpha - 1) * x)
+        star = self.at("star", x)
         y = np.empty_like(x)
         y[0] = star[0]
         for j in range(1, n):
@@ -269,8 +267,7 @@ class Train:
                 n1, n2 = take(brim * (1 if full else c["moist"]), x0)
                 t = None if full else air_K
             u[3 * j:3 * j + 3] = n1, n2, self.energy_at(j, n1, n2, t)
-        alpha = float(self.lines[0]("alpha", x0))
-        z = alpha * x0 / (1 + (alpha - 1) * x0) if full else x0
+        z = float(self.lines[0]("star", x0)) if full else x0
         u[3 * n:3 * n + 2] = take(self.drum_m3 / float(self.lines[-1]("v", z)) * (1 if full else c["moist"]), z)
         u[0:3] = *left, self.energy_at(0, *left, None if hot else problem.get("chargeTemperature_K", air_K))
         return u
@@ -360,8 +357,7 @@ def spline_error(p=101325.0):
     """Between the knots of Lines, against Newton's method."""
     lines, x = Lines(p), np.linspace(0.00037, 0.99963, 977)
     t, y, h, v, _, _ = ew.boiling(x, p)
-    alpha = lines("alpha", x)
-    return dict(boiling_K=float(f"{np.abs(lines('t', x) - t).max():.1g}"), vapour=float(f"{np.abs(alpha * x / (1 + (alpha - 1) * x) - y).max():.1g}"),
+    return dict(boiling_K=float(f"{np.abs(lines('t', x) - t).max():.1g}"), vapour=float(f"{np.abs(lines('star', x) - y).max():.1g}"),
                 liquid_J_mol=float(f"{np.abs(lines('h', x) - h).max():.1g}"),
                 vapour_J_mol=float(f"{np.abs(lines('H', x) - ew.vapour_enthalpy(x, ew.dew(x, p)[0])).max():.1g}"))
 

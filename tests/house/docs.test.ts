@@ -55,6 +55,25 @@ describe('library example in README.md', () => {
 });
 
 describe('decisions', () => {
+  const files = filesUnder('docs/decisions', /\.md$/);
+
+  it('are numbered from 1 without gaps, in name and title', () => {
+    const numbers = files.map((page) => Number(/(\d{4})-/.exec(page)?.[1])).sort((a, b) => a - b);
+    expect(numbers).toEqual(files.map((_page, k) => k + 1));
+    expect(files.filter((page) => !read(page).startsWith(`# ${String(Number(/(\d{4})-/.exec(page)?.[1]))}. `))).toEqual(
+      [],
+    );
+  });
+
+  it('are indexed each with its title, in order', () => {
+    const listed = [...read('docs/index.md').matchAll(/^- \[(.+)\]\(decisions\/(.+)\)$/gm)].map(([, title, file]) => [
+      title,
+      file,
+    ]);
+    const titled = files.map((page) => [/^# (.+)$/m.exec(read(page))?.[1], posix.basename(page)]);
+    expect(listed).toEqual(titled.sort(([, a], [, b]) => (a! < b! ? -1 : 1)));
+  });
+
   it.each(filesUnder('docs/decisions', /\.md$/))('%s is dated and has its four headings', (page) => {
     const text = read(page);
     expect(text).toMatch(/^Date: \d{4}-\d{2}-\d{2}$/m);

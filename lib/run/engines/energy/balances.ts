@@ -23,7 +23,7 @@ const LEAST_FLOW = 0.01;
  */
 const BY_ITSELF = 1.25;
 /** Vapour below this share of the usual is none. */
-const NO_VAPOUR = 1e-8;
+export const NO_VAPOUR = 1e-8;
 
 export abstract class TrainBalances {
   readonly size: number;

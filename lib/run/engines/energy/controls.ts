@@ -10,8 +10,10 @@ import type { Still } from '../../../still/still.js';
 import type { MoleFraction } from '../../../units/quantities.js';
 import type { TrainStep } from './problem.js';
 
-const GAIN = 8;
-const INTEGRAL_s = 240;
+export const GAIN = 8;
+export const INTEGRAL_s = 240;
+/** 'total' on a partial condenser: so many times the heat, more than there is to take. */
+export const TOTAL_DUTY = 3;
 
 /** What a step sets; energies in W. */
 export interface Controls {
@@ -50,7 +52,7 @@ export function controlsOf(step: TrainStep, still: Still, power_W: number): Cont
     else if (typeof reflux === 'number') controls.returned = reflux / (1 + reflux);
   } else if (condenser.kind === 'partial' && reflux !== 'none') {
     const { coolant } = condenser;
-    if (reflux === 'total') controls.duty_W = 3 * controls.power_W;
+    if (reflux === 'total') controls.duty_W = TOTAL_DUTY * controls.power_W;
     else if (typeof reflux === 'object' && reflux.kind === 'duty') controls.duty_W = reflux.power_W;
     else if (coolant.kind === 'duty') controls.duty_W = coolant.power_W;
     else {

@@ -1,7 +1,7 @@
 // A set duty fades away while what it cools gets far below its boiling point: nothing is cooled below its water.
 
-const FADES_FROM_K = 5;
-const FADES_TO_K = 25;
+export const FADES_FROM_K = 5;
+export const FADES_TO_K = 25;
 
 /** Share of a set duty that is left when its holder is this far below its boiling point. */
 export function fade(below_K: number): number {

@@ -13,11 +13,11 @@ import type { TrainProblem } from './problem.js';
 export const LAMBDA0 = 40e3;
 
 /** Longest time by which vapour follows its heat, and liquid its weir, s. */
-const LONGEST_BOIL_LAG_s = 0.5;
-const LONGEST_WEIR_LAG_s = 3;
+export const LONGEST_BOIL_LAG_s = 0.5;
+export const LONGEST_WEIR_LAG_s = 3;
 /** The same as shares of the time in which the vapour renews a holder. */
-const BOIL_SHARE = 0.05;
-const WEIR_SHARE = 0.1;
+export const BOIL_SHARE = 0.05;
+export const WEIR_SHARE = 0.1;
 
 /** What a holder of the train is. */
 export type HolderKind = 'kettle' | 'doubler' | 'plate' | 'packing' | 'head' | 'partialCondenser';
@@ -62,8 +62,11 @@ export interface Train {
   readonly nominalVapour_mol_s: number;
 }
 
-/** Liquid of the densest kind a holder may hold, mol/m³: hot water's. */
-const MOL_PER_M3 = 53e3;
+/** What a volume under a brim counts as where lags are set, mol/m³: half the molar density of hot water. Source: this project's choice. */
+export const MOL_PER_M3 = 26.5e3;
+
+/** A kettle's charge counts so many times less. Source: this project's choice. */
+export const KETTLE_COUNTS = 20;
 
 /** The train of a checked problem, kettle first. */
 export function trainOf(problem: TrainProblem): Train {
@@ -89,7 +92,7 @@ export function trainOf(problem: TrainProblem): Train {
       metal_J_K: part.metal_J_K,
       loss_W_K: part.loss_W_K,
       reference_K: part.reference_K ?? still.air.temperature_K,
-      scale_mol: part.kind === 'kettle' ? held_mol / 20 : held_mol,
+      scale_mol: part.kind === 'kettle' ? held_mol / KETTLE_COUNTS : held_mol,
       ...lags(held_mol),
     });
     pressure_Pa += part.drop_Pa;
@@ -108,7 +111,8 @@ export function trainOf(problem: TrainProblem): Train {
   return { holders, drum, nominalVapour_mol_s: vapour };
 }
 
-const MOL_PER_DRUM = 17e3;
+/** The same of a drum, which holds strong spirit. */
+export const MOL_PER_DRUM = 17e3;
 
 interface Part {
   readonly kind: HolderKind;
@@ -176,7 +180,7 @@ function section({ column }: Still): Part[] {
         metal_J_K: column.metal_J_K,
         loss_W_K: column.heatLoss_W_K,
         drop_Pa: column.drop_Pa,
-        holds_mol: holdUp.kind === 'volume' ? 0.5 * MOL_PER_M3 * holdUp.volume_m3 : holdUp.amount_mol,
+        holds_mol: holdUp.kind === 'volume' ? MOL_PER_M3 * holdUp.volume_m3 : holdUp.amount_mol,
       };
     });
   }
@@ -192,7 +196,7 @@ function section({ column }: Still): Part[] {
       metal_J_K: column.metal_J_K / count,
       loss_W_K: column.heatLoss_W_K / count,
       drop_Pa: (column.drop_Pa_m * column.height_m) / count,
-      holds_mol: 0.5 * MOL_PER_M3 * held_m3,
+      holds_mol: MOL_PER_M3 * held_m3,
     };
   });
 }
@@ -208,7 +212,7 @@ function head({ head: { heatLoss_W_K, metal_J_K, film_m3 } }: Still): Part[] {
       metal_J_K,
       loss_W_K: heatLoss_W_K,
       drop_Pa: 0,
-      holds_mol: 0.5 * MOL_PER_M3 * film_m3,
+      holds_mol: MOL_PER_M3 * film_m3,
     },
   ];
 }
@@ -224,7 +228,7 @@ function partial({ refluxCondenser: condenser }: Still): Part[] {
       loss_W_K: 0,
       reference_K: condenser.coolant.kind === 'water' ? condenser.coolant.inlet_K : ZERO_CELSIUS,
       drop_Pa: 0,
-      holds_mol: 0.5 * MOL_PER_M3 * condenser.holdUp_m3,
+      holds_mol: MOL_PER_M3 * condenser.holdUp_m3,
     },
   ];
 }

@@ -66,6 +66,6 @@ export interface TrainSolution extends RunHistory {
   readonly collected_J: Float64Array;
   readonly stored_J: Float64Array;
   readonly jars: readonly Jar[];
-  /** When the first vapour reached the condenser, s; null if it never did. */
+  /** When the first vapour reached the condenser, s; 0 in a run that starts with it, null if it never did. */
   readonly firstVapour_s: number | null;
 }

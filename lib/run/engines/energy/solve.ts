@@ -7,7 +7,9 @@ import type { IntegrationEnd, StepView } from '../../../numerics/stiff/integrate
 import type { FallingEvent } from '../../../numerics/stiff/stiff-system.js';
 import { chargeAmounts, DRY_SHARE } from '../../charge.js';
 import { metBefore } from '../equal-flows/endings.js';
+import { bracketedRoot } from '../../../numerics/root.js';
 import { RuleWatch } from '../../rule-watch.js';
+import { FIRST_VAPOUR } from '../../stop-rules.js';
 import type { Ending } from '../../solution.js';
 import { Between } from './between.js';
 import { checkTrainProblem } from './check.js';
@@ -75,6 +77,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
 
   moment.drumStart_J = moment.look(0, state).drumEnergy_J;
   rows.add(moment, 0);
+  if (moment.vapourShare > FIRST_VAPOUR) firstVapour_s = 0;
   for (const [index, step] of sheet.entries()) {
     stepStarts.push(rows.rows - 1);
     equations.controls = controlsOf(step, still, power_W);
@@ -163,7 +166,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
 
   function record(step: StepView): void {
     watch.look(moment.look(step.to, step.end));
-    if (firstVapour_s === null && moment.vapourShare > 0.01) firstVapour_s = step.to;
+    if (firstVapour_s === null && moment.vapourShare > FIRST_VAPOUR) firstVapour_s = vapourFrom(step);
     if (outputs.kind === 'perStep') {
       if (rows.full) return;
       for (let p = 1; p < outputs.points; p++) addAt(step, step.from + (p / outputs.points) * (step.to - step.from));
@@ -173,6 +176,19 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
         addAt(step, nextOutput);
     }
     jars.watch(step);
+  }
+
+  /** When the vapour reached the condenser in a step at whose end it has. */
+  function vapourFrom(step: StepView): number {
+    const beyond = (s: number): number => {
+      between.state(step, s, probe, equations.filling);
+      return moment.look(s, probe).vapourShare - FIRST_VAPOUR;
+    };
+    let at = step.to;
+    if (beyond(step.from) >= 0) at = step.from;
+    else if (beyond(step.to) > 0) at = bracketedRoot(beyond, step.from, step.to);
+    moment.look(step.to, step.end);
+    return at;
   }
 
   function suppliedAt(s: number): number {

@@ -16,7 +16,7 @@ import { ENERGY, ETHANOL, UNKNOWNS, VAPOUR, WATER } from './streams.js';
 import type { TrainTables } from './tables.js';
 
 /** Share of its usual hold-up that clings to a cold, empty part. Source: this project's choice. */
-const MOIST = 0.01;
+export const MOIST = 0.01;
 
 /** The state at the beginning. */
 export function startingState(problem: TrainProblem, train: Train, tables: TrainTables): Float64Array {

@@ -16,7 +16,7 @@ export const ETHANOL = 2;
 export const WATER = 3;
 
 /** A holder with less than this share of its usual amount gives its vapour reluctantly, and so never runs below nothing. */
-const NEARLY_DRY = 1e-3;
+export const NEARLY_DRY = 1e-3;
 /** An amount that divides, mol: keeps a mole fraction defined in an empty holder. */
 export const NOTHING_mol = 1e-12;
 const PER_LAMBDA = 1 / LAMBDA0;

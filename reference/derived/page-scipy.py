@@ -304,7 +304,7 @@ class Train:
             for name, key in (("holderAmount_mol", "amount"), ("holderLiquid", "x"), ("holderTemperature_K", "t"),
                               ("holderVapourRate_mol_s", "rise"), ("holderLiquidRate_mol_s", "down")):
                 row[f"{name}.{j}"] = s[key][j]
-        row.update(spoutMoleFraction=s["z"], drumAmount_mol=s["drum"], distillate_mol_s=s["drawn"], collectedEthanol_mol=u[-2], collectedWater_mol=u[-1])
+        row.update(spoutMoleFraction=s["z"], drumAmount_mol=s["drum"], collectedEthanol_mol=u[-2], collectedWater_mol=u[-1])
         return row
 
     def run(self, rtol):

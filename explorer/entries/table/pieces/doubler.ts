@@ -9,5 +9,6 @@ const numbers = remembered(doublerNumbers);
 
 export const doublerCharges: Piece<DoublerQuestions> = {
   asks: doublerQuestions,
+  cautions: ['heating'],
   view: ({ units }, now) => chargesTable(now, numbers(now), units),
 };

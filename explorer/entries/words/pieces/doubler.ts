@@ -31,7 +31,7 @@ const retortSource = source(html`Edwards’ figures as quoted by F. H. Smith, Vo
 
 export const doublerFirst: Piece<DoublerQuestions> = {
   asks: doublerQuestions,
-  cautions: ['cooling', 'heating', 'spout'],
+  cautions: ['cooling', 'spout'],
   view: ({ units, specs }, now) => [firstWords(now, numbers(now), units, specs), laterWords(now, numbers(now), units)],
   notes: () => [inventedNote, modelNote],
 };

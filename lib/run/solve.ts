@@ -22,7 +22,7 @@ export type SolutionOf<Problem extends RunProblem> = Problem extends TrainProble
 /**
  * Runs any still in time, to the last stop rule of its run sheet.
  *
- * Equation: solveSimple, solveColumn or solveTrain, by the problem's kind.
+ * Equation: the bare pot by quadrature, the column at constant molar overflow or the still with its energy, by the problem's kind.
  * @param problem A SimpleProblem, a ColumnProblem or a TrainProblem, as plain data.
  * @param system Equilibrium of ethanol and water, made once by createEthanolWater() and used again.
  * @returns Columns of the run, how it ended and what it cost; arrays are the caller's.
@@ -53,7 +53,7 @@ function solveAny(problem: RunProblem, system: EthanolWater): RunSolution | Trai
  * Equation: checks of shape, then of ranges, then of stop rules.
  * @param problem A SimpleProblem, a ColumnProblem or a TrainProblem, or data that should be one.
  * @param system Equilibrium of ethanol and water, made once by createEthanolWater() and used again.
- * @returns Faults, each with argument, value and what would be right; an empty list when the problem can be run.
+ * @returns Faults, each with argument, value and what would be right: all of the first group that has any, of shape (unknown names and kinds among them), then numbers, then how they go together, then stop rules; an empty list when the problem can be run.
  * @example problemFaults({ kind: 'simple', charge: { kind: 'amount', amount_mol: -5, moleFraction: 0.18 }, pressure_Pa: 101325, activity: 'raoult', heat: { kind: 'boilUp', rate_mol_s: 0.01 }, until: [] }, createEthanolWater()).length // → 1
  * Source: this project's error contract (DEVELOPERS.md).
  */

@@ -1,5 +1,5 @@
 // The stop rules as one family: for each kind a margin that falls through zero when the rule is met, a check that
-// refuses rules that can never be met, and a sentence.
+// refuses rules beyond any run (more than the charge holds, hotter than boiling water), and a sentence.
 
 import { ZERO_CELSIUS, STANDARD_ATMOSPHERE } from '../constants.js';
 import type { InputFault } from '../errors.js';

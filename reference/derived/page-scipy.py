@@ -25,7 +25,7 @@ import ethanol_water as ew
 from page_cases import CASES
 
 PAGE = Path(__file__).resolve().parents[2] / "docs" / "theory" / "train.md"
-GRAVITY, ZERO = 9.80665, 273.15
+ZERO = 273.15
 TOLERANCES = (1e-6, 1e-8)
 
 
@@ -37,6 +37,7 @@ def constants():
 
 
 PAGE_SAYS = constants()
+assert (ew.R, ew.M1, ew.M2) == tuple(PAGE_SAYS[name] for name in ("gasConstant", "molarMassEthanol", "molarMassWater"))
 
 
 def rounded(s, w):
@@ -82,7 +83,7 @@ def holders_of(problem):
     out = [Holder("kettle", sum(amounts(problem["charge"])), metal=kettle["metal_J_K"], loss=kettle["heatLoss_W_K"])]
     for doubler, own in zip(still["doublers"], problem["doublerCharges"]):
         n1, n2 = amounts(own["charge"])
-        lifted = GRAVITY * doubler["dipDepth_m"] * ew.density_r22(ew.mass_fraction(n1 / (n1 + n2)), ZERO + 20)
+        lifted = c["gravity"] * doubler["dipDepth_m"] * ew.density_r22(ew.mass_fraction(n1 / (n1 + n2)), ZERO + 20)
         out.append(Holder("doubler", n1 + n2, doubler["volume_m3"], metal=doubler["metal_J_K"], loss=doubler["heatLoss_W_K"], drop=lifted,
                           over=doubler["overflow"] == "over"))
     if column["kind"] == "plates":

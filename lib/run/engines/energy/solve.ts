@@ -42,7 +42,7 @@ const FIRST_STEP_s = 0.05;
  * @param problem Still, charges, heat, run sheet, outputs and jars as plain data; see TrainProblem for units and ranges.
  * @param system Equilibrium and enthalpies of ethanol and water, made once by createEthanolWater() and used again.
  * @returns Columns of the run, its jars, how it ended and what it cost; arrays are the caller's.
- * @throws InputError when a part of the problem cannot be used or a stop rule can never be met.
+ * @throws InputError when a part of the problem cannot be used or a stop rule lies beyond any run: more than the charge holds, hotter than boiling water, a strength above 100 %.
  */
 export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSolution {
   checkTrainProblem(problem, system);

@@ -32,7 +32,7 @@ const SAME_MOMENT = 1e-9;
  * @param problem Charge, column, heat, run sheet and outputs as plain data; see ColumnProblem for units and ranges.
  * @param system Equilibrium of ethanol and water, made once by createEthanolWater() and used again.
  * @returns Columns of the run, how it ended and what it cost; arrays are the caller's.
- * @throws InputError when a part of the problem cannot be used or a stop rule can never be met.
+ * @throws InputError when a part of the problem cannot be used or a stop rule lies beyond any run: more than the charge holds, hotter than boiling water, a strength above 100 %.
  * @example solveColumn({ kind: 'column', charge: { kind: 'volume', volume_m3: 0.12, strength: 0.095 }, column: { plates: 12, efficiency: 0.65, plateHoldUp_mol: 10, condenserHoldUp_mol: 5, headPressure_Pa: 101325, plateDrop_Pa: 0 }, activity: 'raoult', heat: { kind: 'boilUp', rate_mol_s: 0.13 }, sheet: [{ reflux: 'total', until: [{ kind: 'duration', seconds: 1200 }] }], outputs: { kind: 'every', interval_s: 60 } }, createEthanolWater()).time_s.at(-1) // → 1200
  * Source: this project, docs/theory/column.md.
  */

@@ -25,7 +25,7 @@ const END_OF_PATH = -Math.log(DRY_SHARE);
  * @param problem Charge, pressure [Pa] (20 to 300 kPa), activity model, heat, stop rules and number of rows (default 200), as plain data.
  * @param system Equilibrium of ethanol and water, made once by createEthanolWater() and used again.
  * @returns Columns of the run evenly spaced in the amount distilled, how it ended ('stopped' or 'kettleDry', when 0.5 % of the charge's moles is left), what it cost; one row when a rule was met from the start.
- * @throws InputError when a part of the problem cannot be used or a stop rule can never be met.
+ * @throws InputError when a part of the problem cannot be used or a stop rule lies beyond any run: more than the charge holds, hotter than boiling water, a strength above 100 %.
  * @example solveSimple({ kind: 'simple', charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, pressure_Pa: 101325, activity: 'redlich-kister', heat: { kind: 'power', power_W: 1000 }, until: [{ kind: 'alcoholLeftBelow', share: 0.5 }] }, createEthanolWater()).kettleMoleFraction.at(-1) // → 0.1101
  * Source: Lord Rayleigh, Phil. Mag. (6) 4 (1902) 521-537.
  */

@@ -156,6 +156,7 @@ class Train:
         e = energy - amount * hs - self.metal * (ts - ZERO)
         w = c["rounding"] * self.v0 * c["unitHeat"] * self.tau_b
         rise = rounded(e, w) / (c["unitHeat"] * self.tau_b) * amount / (amount + self.little)
+        spare = rounded(e, w) / self.tau_b * (self.little / (amount + self.little)) ** 2
         lacks = rounded(-e - 2 * w, w)
         c1, c2 = self.at("c1", x), self.at("c2", x)
         linear = amount * c1 + self.metal
@@ -168,7 +169,7 @@ class Train:
         y[0] = star[0]
         for j in range(1, n):
             own = self.holders[j].efficiency
-            met = c["byItself"] * rise[j - 1] + c["noVapour"] * self.v0
+            met = min(c["byItself"], 1 / max(1e-300, 1 - own)) * rise[j - 1] + c["noVapour"] * self.v0
             now = np.where(rise[j] <= met, own, 1 - (1 - own) * met / np.maximum(rise[j], 1e-300))
             y[j] = y[j - 1] + now * (star[j] - y[j - 1])
         carried = self.at("H", y)
@@ -190,7 +191,7 @@ class Train:
             duty = (share if hold else 1.0) * control["duty_W"] * (1 - s * s * (3 - 2 * s))
             loss[-1] = loss[-1] + duty + control["water_W_K"] * (t[-1] - (self.holders[-1].reference or ZERO))
         back = 0.0 * share if self.partial else share
-        return dict(amount=amount, x=x, t=t, h=h, rise=rise, y=y, carried=carried, down=down, z=z, drum=drum, drum_h=drum_h, run_off=run_off,
+        return dict(amount=amount, x=x, t=t, h=h, rise=rise, y=y, carried=carried, spare=spare, down=down, z=z, drum=drum, drum_h=drum_h, run_off=run_off,
                     back=back * run_off, drawn=(1 - back) * run_off, loss=loss, integral_rate=integral_rate, share=share)
 
     def right_hand_side(self, control):
@@ -204,7 +205,7 @@ class Train:
             for j, holder in enumerate(self.holders):
                 into = 3 * (j + 1)  # the next holder, or the drum
                 up, y, L, x = s["rise"][j], s["y"][j], s["down"][j], s["x"][j]
-                for k, (gas, liquid) in enumerate(((up * y, L * x), (up * (1 - y), L * (1 - x)), (up * s["carried"][j], L * s["h"][j]))):
+                for k, (gas, liquid) in enumerate(((up * y, L * x), (up * (1 - y), L * (1 - x)), (up * s["carried"][j] + s["spare"][j], L * s["h"][j]))):
                     out[3 * j + k] -= gas + liquid
                     if j < n - 1 or k < 2:
                         out[into + k] += gas

@@ -183,6 +183,7 @@ Measured batch distillations of ethanol and water with a table and a licence tha
 - Heller & Einfalt, Beverages 8 (2022) 20, CC BY: repeated runs of a fruit-spirit column with six measured quantities; no table in the copy.
 - Douady, Puentes, Awad & Esteban-Decloux, J. Inst. Brew. 125 (2019) 268, open to read: a wine run in a copper still; no table in the copy, licence not stated.
 - Oh, Kang & Park, World J. Chem. Educ. 10 (2022) 131: simple distillations by 23 groups of students, open to read; the copy ends with the abstract.
+- N. E. Shriner, Cyclic distillation for energy conservation in spirit production, dissertation, Michigan State University 2018, open to read: spirit over plates, run in cycles and as usual; the copy ends with the abstract.
 - J. Chem. Eng. Japan 7 (1974) 271: batch rectification of ethanol and water with furfural; abstract only.
 
 They are where to look next. A run log of one's own that may be published would do as well: a file in \`reference/runs/\` with its header, and a section here.

@@ -21,7 +21,7 @@ const LEAST_FLOW = 0.01;
  * A plate that raises more than so many times the vapour from below boils by itself. Source: this project's choice, above what heats that
  * differ from plate to plate and plates that fill make of equal flows (some 15 %).
  */
-const BY_ITSELF = 1.25;
+export const BY_ITSELF = 1.25;
 /** Vapour below this share of the usual is none. */
 export const NO_VAPOUR = 1e-8;
 

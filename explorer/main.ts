@@ -9,6 +9,7 @@ import { wanted, whileWaiting } from './offline/wanted.js';
 import type { Act } from './pages/act-event.js';
 import type { PageElement } from './pages/page-element.js';
 import { OpenPages } from './pages/open-pages.js';
+import { whyNot } from './pages/refused-act.js';
 import { pages } from './pages/registry.js';
 import { undoKey } from './pages/undo-keys.js';
 import { setNumber } from './state/acts.js';
@@ -79,7 +80,13 @@ function show(state: NotebookState): void {
 /** Does what the reader wants, so that it can be undone. */
 function act({ next, deed }: Act): void {
   const { history: before } = store.get();
-  const after = done(before, next(before.now), { ...deed, at: performance.now() });
+  const notebook = next(before.now);
+  frame.refused = whyNot(notebook, before.now) ?? '';
+  if (frame.refused !== '') {
+    show(store.get()); // so that a field shows again what is kept
+    return;
+  }
+  const after = done(before, notebook, { ...deed, at: performance.now() });
   if (after === before) return;
   goOn(after, deed.leads);
   if (deed.together === undefined) frame.say(deed.says);

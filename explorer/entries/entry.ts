@@ -167,6 +167,8 @@ export interface EntryKind<Data = Json, Asked extends Asks = Asks> {
   readonly provides?: (here: Here<Data, Asked>) => readonly Provided[];
   /** Absent where there is nothing to edit. */
   readonly edit?: () => Promise<EntryEditor<Data>>;
+  /** What is wrong with what a file says the reader did with such an entry; for a kind that keeps anything. */
+  readonly checkWork?: (work: Json) => string | undefined;
   /** The entry as plain text, with its numbers, for a summary, a file of text, or paper. */
   readonly words: (here: Here<Data, Asked>) => string;
 }
@@ -174,6 +176,12 @@ export interface EntryKind<Data = Json, Asked extends Asks = Asks> {
 /** A kind in a list of kinds, which are made of different data and ask different things. */
 export function anyKind<Data, Asked extends Asks>(kind: EntryKind<Data, Asked>): EntryKind {
   return kind as unknown as EntryKind;
+}
+
+/** Data from outside as they stand in a message: never long. */
+export function shown(data: Json | undefined): string {
+  const text = JSON.stringify(data) ?? 'nothing';
+  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
 }
 
 export const good = <Data>(data: Data): Checked<Data> => ({ good: true, data });

@@ -1,20 +1,17 @@
 // Stills of the reader's own beside the three of 'One charge, three stills': what the entries of the page share.
 
 import type { Common, Json } from '../state/notebook-record.js';
-import { mostOwnStills, stillsQuestions, type OwnStill, type StillsQuestions } from '../state/three-stills.js';
+import { faultInOwnStills, ownStillsName as name } from '../state/own-stills-check.js';
+import { stillsQuestions, type OwnStill, type StillsQuestions } from '../state/three-stills.js';
 import type { Scenario } from '../state/scenario.js';
 import type { Here } from './entry.js';
 
-const name = 'own-stills';
 const none: readonly OwnStill[] = [];
 
 /** The stills set beside the others, the very list that is kept; none where a file holds something else. */
 export function ownStills(common: Common | undefined): readonly OwnStill[] {
   const kept = common?.[name];
-  if (!Array.isArray(kept)) return none;
-  const stills = kept as readonly Json[];
-  const sound = stills.length <= mostOwnStills && stills.every(isStill);
-  return sound ? kept : none;
+  return kept === undefined || faultInOwnStills(kept) !== undefined ? none : (kept as unknown as readonly OwnStill[]);
 }
 
 /** What the pieces of the page ask; the same record for the same numbers and stills. */
@@ -43,9 +40,4 @@ export function takeAway({ common, setCommon }: Pick<Here, 'common' | 'setCommon
   const next = ownStills(common).filter((_still, at) => at !== place);
   const left: Json = next.map(({ plates, efficiency, reflux }) => ({ plates, efficiency, reflux }));
   setCommon(name, next.length === 0 ? undefined : left, { says: 'column taken away' });
-}
-
-function isStill(value: Json): boolean {
-  const { plates, efficiency, reflux } = (value ?? {}) as Readonly<Record<string, Json>>;
-  return [plates, efficiency, reflux].every((number) => typeof number === 'number' && Number.isFinite(number));
 }

@@ -9,6 +9,7 @@ import { choosing, type Choice } from './choice.js';
 import {
   anyKind,
   good,
+  shown,
   wrong,
   type Answered,
   type CautionName,
@@ -72,9 +73,7 @@ export function kindOfPieces({ name, title, about, choose }: KindWords, lines: r
     check: (data) => {
       const { show } = (data ?? {}) as { show?: Json };
       return lineOf(show) === undefined
-        ? wrong(
-            `there is none called ${JSON.stringify(show ?? null)}, only ${lines.map((line) => line.name).join(', ')}`,
-          )
+        ? wrong(`there is none called ${shown(show)}, only ${lines.map((line) => line.name).join(', ')}`)
         : good({ show: show as string });
     },
     label: ({ show }) => lineOf(show)!.title,

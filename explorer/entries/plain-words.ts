@@ -10,7 +10,8 @@ interface Template {
   readonly values: readonly unknown[];
 }
 
-const marks = new RegExp('<[^>]*>', 'gu');
+// A mark has no other inside it.
+const marks = new RegExp('<[^<>]*>', 'gu');
 const blockEnds = /<\/(p|h2|table|tr|li|div)>/gu;
 const names: Readonly<Record<string, string>> = { '&amp;': '&', '&lt;': '<', '&gt;': '>', '&nbsp;': '\u00a0' };
 

@@ -9,11 +9,12 @@ import { sameNumbers } from '../state/scenario.js';
 import type { Store } from '../state/store.js';
 import { asideFiles, keepAside, type AsideFile } from './aside.js';
 import { keeper, type Keeper, type KeptState } from './autosave.js';
+import { bytesOf } from './file-bytes.js';
 import { limits } from './format.js';
 import { latestKey, windowKey } from './keys.js';
 import { newId } from './new-id.js';
 import { readNotebookFile } from './read-file.js';
-import { tooLarge, type Reading, type Refusal } from './reading.js';
+import { unreadable, type Reading, type Refusal } from './reading.js';
 import { keyOf, rename, textOf } from './shelf.js';
 import { put, type Shelves } from './storage.js';
 import { notebookFile } from './write-file.js';
@@ -30,13 +31,11 @@ export interface Book {
 export interface Refused {
   readonly name: string;
   readonly refusal: Refusal;
-  readonly bytes: Uint8Array<ArrayBuffer>;
+  /** The file itself; null where it was not read at all. */
+  readonly bytes: Uint8Array<ArrayBuffer> | null;
   /** Whether it is kept aside for later, too. */
   readonly aside: boolean;
 }
-
-/** Most bytes of a file that is looked at: each letter may take four. */
-const mostBytes = 4 * limits.characters;
 
 export class Keeping extends EventTarget {
   readonly shelves: Shelves | undefined;
@@ -114,9 +113,12 @@ export class Keeping extends EventTarget {
   /** Brings a file in; false where it was refused, see `refused`. */
   async bringIn(name: string, file: Blob): Promise<boolean> {
     this.flush();
-    const tooMuch = file.size > mostBytes ? tooLarge(file.size) : undefined;
-    const bytes = new Uint8Array(await file.arrayBuffer());
-    const reading = tooMuch ?? (await this.#read(new TextDecoder().decode(bytes)));
+    const bytes = await bytesOf(file);
+    if ('kind' in bytes) {
+      this.#refuse(name, bytes.refusal, null);
+      return false;
+    }
+    const reading = await this.#read(new TextDecoder().decode(bytes));
     if (reading.kind === 'refused') {
       this.#refuse(name, reading.refusal, bytes);
       return false;
@@ -130,6 +132,11 @@ export class Keeping extends EventTarget {
     const page = reading.page ?? reading.notebook.pages[0]?.name ?? this.#book.readyPages[0]!;
     this.#book.goTo(page);
     return true;
+  }
+
+  /** Tells of a file that the system handed over and did not open. */
+  unreadable(name: string): void {
+    this.#refuse(name, unreadable().refusal, null);
   }
 
   /** Names the open notebook, or another on the shelf. */
@@ -203,9 +210,9 @@ export class Keeping extends EventTarget {
     return readNotebookFile(text, this.#book.readyPages, new Date());
   }
 
-  #refuse(name: string, refusal: Refusal, bytes: Uint8Array<ArrayBuffer>): void {
+  #refuse(name: string, refusal: Refusal, bytes: Uint8Array<ArrayBuffer> | null): void {
     const file = { name, at: new Date().toISOString(), why: refusal.says };
-    const aside = keepAside(this.shelves, file, bytes);
+    const aside = bytes !== null && keepAside(this.shelves, file, bytes);
     this.refused = { name, refusal, bytes, aside };
     this.#tell();
   }

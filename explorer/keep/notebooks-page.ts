@@ -1,8 +1,10 @@
 // The page 'Notebooks': the open notebook, the others on the shelf, and the way in and out for files.
 
 import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
+import { atMost } from '../components/field/at-most.js';
 import { saveFile } from '../components/hand/hand-over.js';
 import type { PageElement } from '../pages/page-element.js';
+import { letters } from '../state/limits.js';
 import type { Scenario } from '../state/scenario.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Solver } from '../worker/solver-client.js';
@@ -68,7 +70,7 @@ export class NotebooksPage extends LitElement implements PageElement {
             class="name-blank"
             .value=${name}
             placeholder="Untitled"
-            maxlength="120"
+            ${atMost(letters.notebookName)}
             @input=${rename}
             data-in-history
           />
@@ -160,8 +162,8 @@ export class NotebooksPage extends LitElement implements PageElement {
           ? nothing
           : html`<p class="correction" role="alert">
               <b>${refused.name}</b> was not opened. ${refused.refusal.says}
-              ${refused.aside ? 'The file is kept aside, unchanged.' : 'It could not be kept aside; the file itself is as it was.'}
-              ${word('Save it unchanged', () => saveFile(refused.name, new Blob([refused.bytes])))}
+              ${refused.aside ? 'The file is kept aside, unchanged.' : 'It is not kept aside; the file itself is as it was.'}
+              ${refused.bytes === null ? nothing : word('Save it unchanged', () => saveBytes(refused.name, refused.bytes ?? undefined))}
             </p>`
       }
       ${

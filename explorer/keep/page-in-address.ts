@@ -1,6 +1,7 @@
 // A page of the reader's own in an address, where it is short enough: its record compressed and written in
 // letters that addresses allow. What is longer is handed on as a file.
 
+import { withoutEnd } from '../text/ends.js';
 import type { PageRecord } from '../state/notebook-record.js';
 import { formatName, formatVersion } from './format.js';
 import { readNotebookFile } from './read-file.js';
@@ -17,7 +18,7 @@ export async function packPage(page: PageRecord): Promise<string> {
   const text = new Blob([JSON.stringify(page)]).stream().pipeThrough(new CompressionStream('deflate-raw'));
   let binary = '';
   for (const byte of new Uint8Array(await new Response(text).arrayBuffer())) binary += String.fromCharCode(byte);
-  return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/u, '');
+  return withoutEnd(btoa(binary).replaceAll('+', '-').replaceAll('/', '_'), '=');
 }
 
 /** The page that `packPage` wrote; undefined where it cannot be read. Checked like a page in a file. */

@@ -10,6 +10,8 @@ const reserved = new Set([...Object.getOwnPropertyNames(Object.prototype), 'prot
 export function faultInJson(value: unknown): string | undefined {
   const open: { readonly value: unknown; readonly depth: number }[] = [{ value, depth: 0 }];
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    // JSON has no word for it, but 1e999 is read as that.
+    if (typeof next.value === 'number' && !Number.isFinite(next.value)) return 'holds a number that is too large';
     if (typeof next.value !== 'object' || next.value === null) continue;
     if (next.depth >= limits.depth) return `goes more than ${String(limits.depth)} levels deep`;
     for (const [name, inside] of Object.entries(next.value)) {

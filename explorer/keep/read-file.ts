@@ -4,18 +4,22 @@
 import * as v from 'valibot';
 import { kindNamed } from '../entries/registry.js';
 import type { EntryRecord, Notebook, PageRecord, PageWork } from '../state/notebook-record.js';
+import { faultInShared } from '../state/shared-values.js';
+import { beyondLimits } from '../state/within-limits.js';
 import { formatName, formatVersion, limits } from './format.js';
 import { fromVersion1, type Migrated } from './migrate.js';
 import { fromFileNumbers } from './numbers.js';
+import { addressIn } from './address-text.js';
+import { faultOfLayout } from './layout-fault.js';
 import { faultInJson } from './plain-json.js';
-import { damaged, newer, notANotebook, tooLarge, type Reading } from './reading.js';
+import { beyond, damaged, newer, notANotebook, tooLarge, type Reading } from './reading.js';
 import { asJson, version1, version2, type FileWork } from './schema.js';
 
 /** `pages` are the names of the ready pages, which an address may mean. */
 export async function readNotebookFile(text: string, pages: readonly string[], now: Date): Promise<Reading> {
-  if (text.length > limits.characters) return tooLarge(text.length);
+  if (text.length > limits.letters) return tooLarge(text.length);
   const plain = text.replace(/^\ufeff/u, '').trim();
-  const address = /^(?:https?:\/\/\S*?)?#([a-z][a-z0-9-]*(?:\?\S*)?)$/u.exec(plain)?.[1];
+  const address = addressIn(plain);
   if (address !== undefined) return fromParsed({ format: formatName, version: 1, address }, pages, now);
   let parsed: unknown;
   try {
@@ -44,19 +48,13 @@ async function fromParsed(parsed: unknown, pages: readonly string[], now: Date):
 
 function readVersion1(parsed: object, pages: readonly string[], now: Date): Migrated | Reading {
   const result = v.safeParse(version1, parsed);
-  return result.success ? fromVersion1(result.output, pages, now) : damaged(...firstFault(result.issues));
+  return result.success ? fromVersion1(result.output, pages, now) : damaged(...faultOfLayout(result.issues[0]));
 }
 
 function readVersion2(parsed: object): Migrated | Reading {
   const result = v.safeParse(version2, parsed);
-  if (!result.success) return damaged(...firstFault(result.issues));
+  if (!result.success) return damaged(...faultOfLayout(result.issues[0]));
   return { file: result.output, page: undefined, notes: [] };
-}
-
-function firstFault([issue]: readonly [v.BaseIssue<unknown>, ...v.BaseIssue<unknown>[]]): [string, string] {
-  const { expected, received } = issue;
-  const found = received.length > 60 ? `${received.slice(0, 60)}…` : received;
-  return [v.getDotPath(issue) ?? '', `${expected ?? 'something else'} is expected, ${found} stands there`];
 }
 
 async function toNotebook({ file, page, notes }: Migrated, ready: readonly string[]): Promise<Reading> {
@@ -84,9 +82,13 @@ async function toNotebook({ file, page, notes }: Migrated, ready: readonly strin
   for (const [name, done] of Object.entries(file.work)) {
     const read = toWork(done);
     if (typeof read === 'string') return damaged(`work.${name}.pencils`, read);
+    const fault = await faultInWork(read, pages.find((page) => page.name === name)?.entries);
+    if (fault !== undefined) return damaged(`work.${name}.${fault.where}`, fault.why);
     work[name] = read;
   }
   const notebook: Notebook = { version: 1, name: file.name, scenario, pages, work };
+  const over = beyondLimits(notebook);
+  if (over !== undefined) return over.where === '' ? beyond(over.why) : damaged(over.where, over.why);
   return { kind: 'read', notebook, notes, ...(page === undefined ? {} : { page }) };
 }
 
@@ -100,6 +102,24 @@ async function faultInEntry(name: string, data: unknown): Promise<string | undef
   } catch {
     return 'its data are not what such an entry is made of';
   }
+}
+
+/** What is wrong with what was done on a page; what belongs to no entry that is known here is kept as it is. */
+async function faultInWork(
+  { common, entries }: PageWork,
+  records: readonly EntryRecord[] = [],
+): Promise<{ readonly where: string; readonly why: string } | undefined> {
+  for (const [name, value] of Object.entries(common)) {
+    const why = faultInShared(name, value);
+    if (why !== undefined) return { where: `common.${name}`, why };
+  }
+  for (const [id, value] of Object.entries(entries)) {
+    const record = records.find((entry) => entry.id === id);
+    const kind = record === undefined ? undefined : await kindNamed(record.kind);
+    const why = kind?.checkWork?.(value);
+    if (why !== undefined) return { where: `entries.${id}`, why };
+  }
+  return undefined;
 }
 
 function toWork({ pencils, common, entries }: FileWork): PageWork | string {

@@ -3,12 +3,13 @@
 
 import * as v from 'valibot';
 import type { Json } from '../state/notebook-record.js';
-import { formatName, limits } from './format.js';
+import { counts, letters, type Letters } from '../state/limits.js';
+import { formatName } from './format.js';
 
 /** In an address and in the names of what is kept: small letters, digits, hyphens. */
 const pageName = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]*$/u), v.maxLength(60));
 const entryName = v.pipe(v.string(), v.minLength(1), v.maxLength(60));
-const words = (most: number): v.GenericSchema<string> => v.pipe(v.string(), v.maxLength(most));
+const words = ({ most }: Letters): v.GenericSchema<string> => v.pipe(v.string(), v.maxLength(most));
 /** Checked for depth and names before: see plain-json.ts. */
 const anything = v.pipe(v.unknown(), v.description('any JSON; the kind of the entry knows its shape'));
 
@@ -21,19 +22,19 @@ const entry = v.strictObject({
   id: entryName,
   kind: entryName,
   data: anything,
-  heading: v.optional(words(limits.title)),
+  heading: v.optional(words(letters.heading)),
   close: v.optional(v.boolean()),
 });
 
 const page = v.strictObject({
   name: pageName,
-  title: words(limits.title),
-  promise: words(limits.promise),
-  entries: v.pipe(v.array(entry), v.maxLength(limits.entries)),
+  title: words(letters.title),
+  promise: words(letters.promise),
+  entries: v.pipe(v.array(entry), v.maxLength(counts.entries)),
 });
 
 const work = v.strictObject({
-  pencils: v.pipe(v.array(numbers), v.maxLength(limits.pencils)),
+  pencils: v.pipe(v.array(numbers), v.maxLength(counts.pencils)),
   common: v.record(v.string(), anything),
   entries: v.record(v.string(), anything),
 });
@@ -43,9 +44,9 @@ export const version2 = v.strictObject({
   format: v.literal(formatName),
   version: v.literal(2),
   written: v.pipe(v.string(), v.isoTimestamp(), v.description('when it was written, UTC')),
-  name: words(limits.name),
+  name: words(letters.notebookName),
   numbers,
-  pages: v.pipe(v.array(page), v.maxLength(limits.pages)),
+  pages: v.pipe(v.array(page), v.maxLength(counts.pages)),
   work: v.record(pageName, work),
 });
 

@@ -42,8 +42,12 @@ export async function startKeeping(book: Book, frame: Frame, notice: KpNotice, a
   document.addEventListener('visibilitychange', () => document.hidden && keeping.flush());
   addEventListener('hashchange', () => void takePage(book, location.hash));
   addEventListener('storage', () => keeping.shelfChanged());
-  takeDroppedFiles(keeping, book);
-  takeFilesOfTheSystem(keeping);
+  const take = takerOf(keeping, book);
+  takeDroppedFiles(take);
+  takeFilesOfTheSystem(take, () => {
+    keeping.unreadable('The file');
+    book.goTo('notebooks');
+  });
   if (import.meta.env.PROD) {
     const ready = (take: () => Promise<void>, says: string): void =>
       notice.show('version', {
@@ -90,7 +94,15 @@ async function takePage({ act, store, goTo, readyPages }: Book, address: string)
   history.replaceState(null, '', writeAddress(name, store.get().history.now.scenario));
 }
 
-function takeDroppedFiles(keeping: Keeping, { goTo }: Book): void {
+/** Brings a file in; where it is refused the reader is led to where that is said. */
+function takerOf(keeping: Keeping, { goTo }: Book): (file: File) => void {
+  return (file) =>
+    void keeping.bringIn(file.name, file).then((good) => {
+      if (!good) goTo('notebooks');
+    });
+}
+
+function takeDroppedFiles(take: (file: File) => void): void {
   const holdsFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') === true;
   const mark = (on: boolean): void => void document.documentElement.classList.toggle('drop-here', on);
   addEventListener('dragover', (event) => {
@@ -104,11 +116,9 @@ function takeDroppedFiles(keeping: Keeping, { goTo }: Book): void {
   addEventListener('drop', (event) => {
     mark(false);
     const file = event.dataTransfer?.files[0];
-    if (!holdsFiles(event) || file === undefined) return;
+    if (!holdsFiles(event)) return;
     event.preventDefault();
-    void keeping.bringIn(file.name, file).then((good) => {
-      if (!good) goTo('notebooks');
-    });
+    if (file !== undefined) take(file);
   });
 }
 
@@ -117,9 +127,9 @@ interface LaunchQueue {
   setConsumer(take: (launch: { readonly files: readonly { getFile(): Promise<File> }[] }) => void): void;
 }
 
-function takeFilesOfTheSystem(keeping: Keeping): void {
+function takeFilesOfTheSystem(take: (file: File) => void, lost: () => void): void {
   const { launchQueue } = globalThis as { launchQueue?: LaunchQueue };
   launchQueue?.setConsumer(({ files }) => {
-    void files[0]?.getFile().then((file) => keeping.bringIn(file.name, file));
+    void files[0]?.getFile().then(take, lost);
   });
 }

@@ -1,21 +1,19 @@
 // What can be done with any page of a notebook: set a number, keep and rub out pencil lines, set what the
 // entries of a page share, keep what the reader did. Pure; an act that changes nothing gives the same notebook.
 
+import { counts } from './limits.js';
 import { workOn, type Json, type Notebook, type PageWork } from './notebook-record.js';
 import { withNumber, type ParameterKey, type Scenario } from './scenario.js';
 import { without } from './without.js';
-
-/** Pencil lines kept on a page; the oldest goes first. */
-export const mostPencils = 3;
 
 export function setNumber(notebook: Notebook, key: ParameterKey, value: number): Notebook {
   const scenario = withNumber(notebook.scenario, key, value);
   return scenario === notebook.scenario ? notebook : { ...notebook, scenario };
 }
 
-/** Keeps a run, by its numbers, as a pencil line of a page. */
+/** Keeps a run, by its numbers, as a pencil line of a page; the oldest goes first. */
 export function keepPencil(notebook: Notebook, page: string, scenario: Scenario): Notebook {
-  return withWork(notebook, page, (work) => ({ ...work, pencils: [...work.pencils, scenario].slice(-mostPencils) }));
+  return withWork(notebook, page, (work) => ({ ...work, pencils: [...work.pencils, scenario].slice(-counts.pencils) }));
 }
 
 /** Rubs out the latest pencil line of a page. */

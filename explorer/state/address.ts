@@ -5,6 +5,7 @@
 import { numberSpecs } from './number-specs.js';
 import { parameters, startingScenario } from './parameters.js';
 import type { ParameterKey, Scenario } from './scenario.js';
+import { withoutZeros } from '../text/ends.js';
 import { unitSystems } from '../text/unit-systems.js';
 
 const version = '1';
@@ -34,9 +35,7 @@ export function writeAddress(page: string, scenario: Scenario): string {
 
 /** A number without exponent and without zeros that say nothing. */
 function written(shown: number): string {
-  return Number(shown.toPrecision(digits))
-    .toFixed(decimals)
-    .replace(/\.?0+$/, '');
+  return withoutZeros(Number(shown.toPrecision(digits)).toFixed(decimals));
 }
 
 /** Reads a fragment, with or without its #. */

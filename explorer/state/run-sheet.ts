@@ -1,11 +1,12 @@
 // The run sheet of a page: steps as the library takes them, and the jars; shared by all entries of the page that show the run.
 // With the page's numbers it makes the one question they all ask.
 
-import { DEFAULT_ACTIVITY, toSI, type Reflux, type StopRule, type TrainStep } from '#lib/index.js';
+import { DEFAULT_ACTIVITY, toSI, type TrainStep } from '#lib/index.js';
 import type { TrainQuestion } from '../worker/questions.js';
 import { chargeOf } from './derive.js';
 import { inventedStill } from './invented-stills.js';
 import { remembered } from './memo.js';
+import { faultInRunSheet, runSheetName } from './run-sheet-check.js';
 import type { Scenario } from './scenario.js';
 
 /** Steps and the size of a jar. */
@@ -14,9 +15,6 @@ export interface RunSheet {
   /** m³; null for a jar a step. */
   readonly jar_m3: number | null;
 }
-
-/** Where a page keeps it among what its entries share. */
-export const runSheetName = 'runSheet';
 
 /** Invented, like everything a page starts with. */
 export const startingSheet: RunSheet = {
@@ -30,35 +28,10 @@ export const startingSheet: RunSheet = {
   jar_m3: toSI(1, 'L'),
 };
 
-export const mostSteps = 12;
-export const mostRules = 3;
-
 /** The sheet in what a page shares; the starting one where there is none that can be read. */
 export function runSheetIn(common: Readonly<Record<string, unknown>>): RunSheet {
   const found = common[runSheetName];
-  return isRunSheet(found) ? found : startingSheet;
-}
-
-/** Whether a value from outside is a run sheet in shape; the library checks its numbers. */
-export function isRunSheet(value: unknown): value is RunSheet {
-  if (typeof value !== 'object' || value === null) return false;
-  const { steps, jar_m3 } = value as Partial<RunSheet>;
-  if (!(jar_m3 === null || typeof jar_m3 === 'number')) return false;
-  if (!Array.isArray(steps) || steps.length === 0 || steps.length > mostSteps) return false;
-  return steps.every((step: Partial<TrainStep> | null) => {
-    if (typeof step !== 'object' || step === null || !isReflux(step.reflux)) return false;
-    if (step.power_W !== undefined && typeof step.power_W !== 'number') return false;
-    return Array.isArray(step.until) && step.until.length > 0 && step.until.every(isRule);
-  });
-}
-
-function isReflux(value: unknown): value is Reflux {
-  if (typeof value === 'number' || value === 'total' || value === 'none' || value === 'asSet') return true;
-  return typeof value === 'object' && value !== null && 'kind' in value;
-}
-
-function isRule(value: unknown): value is StopRule {
-  return typeof value === 'object' && value !== null && 'kind' in value;
+  return faultInRunSheet(found) === undefined ? (found as RunSheet) : startingSheet;
 }
 
 /** Ten times the library's: a run of the page moves by less than its last printed digit. */

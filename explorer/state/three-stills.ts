@@ -19,7 +19,6 @@ export const inventedStills = {
 
 /** A still of the reader's own, kept beside the others: the numbers that make it. */
 export type OwnStill = Pick<Scenario, 'plates' | 'efficiency' | 'reflux'>;
-export const mostOwnStills = 3;
 
 /** What the page asks, by name; stills of the reader's own are own0, own1, ... */
 export type StillsQuestions = {

@@ -1,6 +1,7 @@
 // Numbers as text. Fixed decimals in read-outs and tables, so that columns line up; trimmed ones in
 // sentences. A true minus sign; the reader's decimal mark; a thin space between thousands from five digits on.
 
+import { withoutZeros } from './ends.js';
 import { decimalMark } from './locale.js';
 
 /** '92.2', '18\u2009767': always so many decimals. */
@@ -12,13 +13,19 @@ export function fixed(value: number, decimals: number, mark = decimalMark): stri
 /** A thin space between thousands where there are five digits or more before the decimal mark. */
 export function grouped(text: string): string {
   const whole = /\d{5,}/u.exec(text.split(/[.,]/u, 1)[0]!)?.[0];
-  return whole === undefined ? text : text.replace(whole, whole.replace(/\B(?=(\d{3})+$)/gu, '\u2009'));
+  return whole === undefined ? text : text.replace(whole, inThousands(whole));
+}
+
+function inThousands(digits: string): string {
+  const first = digits.length % 3;
+  const threes = digits.slice(first).match(/\d{3}/gu) ?? [];
+  return [...(first === 0 ? [] : [digits.slice(0, first)]), ...threes].join('\u2009');
 }
 
 /** '9.5', '120': at most so many decimals, none that say nothing. */
 export function trimmed(value: number, decimals: number, mark = decimalMark): string {
   const text = fixed(value, decimals, mark);
-  return text.includes(mark) ? text.replace(/[.,]?0+$/, '') : text;
+  return text.includes(mark) ? withoutZeros(text) : text;
 }
 
 /** A number and its unit, which never part: no-break space before words, none before a degree sign's unit. */

@@ -1,5 +1,6 @@
 // Any number as text: five digits that count, no more than say something. For numbers whose kind is not known before.
 
+import { withoutZeros } from './ends.js';
 import { grouped, trimmed } from './format.js';
 import { decimalMark } from './locale.js';
 
@@ -14,6 +15,6 @@ export function numberText(value: number): string {
 function scientific(value: number): string {
   const [digits = '', exponent = ''] = value.toExponential(4).split('e');
   const raised = exponent.replace('+', '').replace(/./gu, (sign) => (sign === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(sign)]!));
-  const short = digits.includes('.') ? digits.replace(/\.?0+$/u, '') : digits;
+  const short = digits.includes('.') ? withoutZeros(digits) : digits;
   return `${grouped(short).replace('-', '−').replace('.', decimalMark).replace('.', decimalMark)}\u00a0×\u00a010${raised}`;
 }

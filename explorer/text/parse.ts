@@ -14,19 +14,22 @@ export interface Readable {
   readonly engine: boolean;
 }
 
-const numberThenUnit = /^([+−-]?[\d.,'’ ]*\d[.,]?)\s*(\D.*)?$/u;
+/** Letters of a number with its unit; what is longer is none. */
+const longest = 100;
+const numberThenUnit = /^([+−-]?[\d.,'’ ]*\d[.,]?)(.*)$/u;
 
 /** What `text` says. */
 export function readText(text: string, readable: Readable, mark: DecimalMark = decimalMark): Reading {
   const cleaned = text.replace(/[\s\u00a0\u2009\u202f]+/gu, ' ').trim();
+  if (cleaned.length > longest) return { kind: 'refused', reason: 'noNumber' };
   if (cleaned === '') return { kind: 'refused', reason: 'empty' };
   const match = numberThenUnit.exec(cleaned.startsWith('.') || cleaned.startsWith(',') ? `0${cleaned}` : cleaned);
   if (match === null) return { kind: 'refused', reason: 'noNumber' };
   const number = readNumber(match[1] ?? '', mark);
   if (number === undefined) return { kind: 'refused', reason: 'noNumber' };
   if (number === 'ambiguous') return { kind: 'refused', reason: 'ambiguousComma' };
-  const unit = match[2];
-  if (unit === undefined) return { kind: 'value', si: readable.fromShown(number) };
+  const unit = (match[2] ?? '').trim();
+  if (unit === '') return { kind: 'value', si: readable.fromShown(number) };
   const known = readable.units.get(plainUnit(unit));
   if (known !== undefined) return { kind: 'value', si: known(number) };
   return readable.engine ? { kind: 'ask', number, unit } : { kind: 'refused', reason: 'unknownUnit' };

@@ -4,6 +4,7 @@
 
 import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit';
 import { readText } from '../../text/parse.js';
+import { atMost } from '../field/at-most.js';
 import type { Reading, Refusal } from '../number/number-spec.js';
 
 /** What the page says to an answer; `attempt` counts from 1. */
@@ -16,6 +17,8 @@ export class AnsweredEvent extends CustomEvent<{ readonly text: string; readonly
   }
 }
 
+/** A number and its unit are never longer. */
+const mostLetters = { most: 200, what: 'an answer' };
 /** Numbers that miss before the answer is offered. */
 const patience = 3;
 
@@ -94,6 +97,7 @@ export class AnswerBlank extends LitElement {
           inputmode="decimal"
           autocomplete="off"
           size="4"
+          ${atMost(mostLetters)}
           .value=${this.given}
           aria-label=${this.label}
         />${typeof tail === 'string' ? ` ${unit(tail)}` : nothing}</span

@@ -59,6 +59,7 @@ export class Notebook extends LitElement {
     notebookName: { attribute: false },
     undo: { attribute: false },
     redo: { attribute: false },
+    refused: { attribute: false },
     said: { state: true },
   };
   declare entries: readonly ContentsEntry[];
@@ -81,6 +82,8 @@ export class Notebook extends LitElement {
   /** What would be undone and redone, in words; null where there is nothing. */
   declare undo: string | null;
   declare redo: string | null;
+  /** Why the latest act was not done; '' where it was. */
+  declare refused: string;
   /** The latest thing done, for those who hear the page. */
   declare private said: string;
 
@@ -97,6 +100,7 @@ export class Notebook extends LitElement {
     this.notebookName = '';
     this.undo = null;
     this.redo = null;
+    this.refused = '';
     this.said = '';
   }
 
@@ -142,6 +146,16 @@ export class Notebook extends LitElement {
         </ul>
         ${this.keeping} ${this.#aboutWords()}
       </nav>
+      <div class="notice refusal" role="alert">
+        ${
+          this.refused === ''
+            ? nothing
+            : html`<p>
+                <span class="correction">${this.refused}</span>
+                <button type="button" class="word-button" @click=${() => (this.refused = '')}>Put this away</button>
+              </p>`
+        }
+      </div>
       <p class="spoken-only" role="status">${this.said}</p>`;
   }
 

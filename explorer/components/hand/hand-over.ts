@@ -1,6 +1,8 @@
 // Handing something to the reader: a file to keep, or something to paste elsewhere. Both start from a press
 // of a button; neither sends anything anywhere.
 
+import { withoutEnd } from '../../text/ends.js';
+
 /** How long a saved file's address stays good, ms: longer than any browser takes to fetch it. */
 const goodFor_ms = 60_000;
 
@@ -27,13 +29,13 @@ export async function copy(item: string | Promise<Blob>): Promise<boolean> {
 
 /** A title as the name of a file: small letters, digits and hyphens, never empty, never long. */
 export function fileName(title: string, extension: string): string {
-  const plain = title
+  const words = title
     .normalize('NFKD')
     .toLowerCase()
     .replace(/\p{M}/gu, '')
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-+/u, '')
-    .slice(0, 60)
-    .replace(/-+$/u, '');
+    .slice(0, 60);
+  const plain = withoutEnd(words, '-');
   return `${plain === '' ? 'notebook' : plain}.${extension}`;
 }

@@ -2,18 +2,17 @@
 // {{number}} is ink, ((number)) is print kept on one line, *word* is stressed.
 
 import { html } from 'lit';
+import { marksIn, withMarks, type Mark } from './marks.js';
 import './kp-term.js';
-
-const marks = /\[\[([^\]]+)\]\]([.,:;)’]*)|\{\{([^}]+)\}\}|\(\(([^)]+)\)\)|\*([^*]+)\*/gu;
 
 /** A text as a template. */
 export function prose(source: string): unknown {
   const text = kept(source);
   const parts: unknown[] = [];
   let from = 0;
-  for (const match of text.matchAll(marks)) {
-    parts.push(text.slice(from, match.index), marked(match));
-    from = match.index + match[0].length;
+  for (const mark of marksIn(text)) {
+    parts.push(text.slice(from, mark.from), marked(mark));
+    from = mark.to;
   }
   return [...parts, text.slice(from)];
 }
@@ -25,14 +24,12 @@ export function paragraphs(texts: readonly string[]): unknown {
 
 /** A text without its marks, for a summary, a title or paper. */
 export function plainProse(text: string): string {
-  return text.replace(marks, (_whole: string, term?: string, tail?: string, ...words: (string | undefined)[]) =>
-    term !== undefined ? term + (tail ?? '') : (words.slice(0, 3).find((word) => word !== undefined) ?? ''),
-  );
+  return withMarks(text, ({ word, tail }) => word + tail);
 }
 
 /** Words the glossary is asked for in a text. */
 export function termsIn(text: string): string[] {
-  return [...text.matchAll(marks)].flatMap(([, term]) => (term === undefined ? [] : [term]));
+  return marksIn(text).flatMap(({ kind, word }) => (kind === 'term' ? [word] : []));
 }
 
 /** A number and its unit never part, nor a ratio. */
@@ -43,8 +40,15 @@ function kept(text: string): string {
     .replace(/(\d) (?=%|°|kPa\b|L\b|min\b)/gu, '$1\u00a0');
 }
 
-function marked([, term, tail, ink, print, stressed]: RegExpExecArray): unknown {
-  if (term !== undefined) return html`<kp-term word=${term} tail=${tail ?? ''}></kp-term>`;
-  if (ink !== undefined) return html`<span class="ink number">${ink}</span>`;
-  return print !== undefined ? html`<span class="number">${print}</span>` : html`<em>${stressed}</em>`;
+function marked({ kind, word, tail }: Mark): unknown {
+  switch (kind) {
+    case 'term':
+      return html`<kp-term word=${word} tail=${tail}></kp-term>`;
+    case 'ink':
+      return html`<span class="ink number">${word}</span>`;
+    case 'print':
+      return html`<span class="number">${word}</span>`;
+    case 'stress':
+      return html`<em>${word}</em>`;
+  }
 }

@@ -5,7 +5,7 @@ import '../../components/figure/kp-figure.js';
 import type { Common, Json } from '../../state/notebook-record.js';
 import type { Scenario } from '../../state/scenario.js';
 import type { Asks } from '../asking.js';
-import { anyKind, good, wrong, type Answered, type Checked, type Here } from '../entry.js';
+import { anyKind, good, shown, wrong, type Answered, type Checked, type Here } from '../entry.js';
 import { figureLines } from './list.js';
 import { layButton } from './laying-over.js';
 import type { Drawn, FigureData, FigureLine, FigurePiece } from './piece.js';
@@ -56,7 +56,7 @@ function check(data: Json): Checked<FigureData> {
   if (!Array.isArray(figures) || figures.length < 1 || figures.length > 2)
     return wrong('a figure entry needs `figures`, a list of one or two names');
   const unknown = (figures as readonly Json[]).find((name) => lineOf(name) === undefined);
-  if (unknown !== undefined) return wrong(`there is no figure called ${JSON.stringify(unknown)}`);
+  if (unknown !== undefined) return wrong(`there is no figure called ${shown(unknown)}`);
   return good({ figures: figures as readonly string[] });
 }
 

@@ -3,8 +3,10 @@
 
 import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { atMost } from '../../components/field/at-most.js';
 import type { FormulaFault } from '../../formula/sheet.js';
 import { whyNotLoaded } from '../../offline/wanted.js';
+import { letters } from '../../state/limits.js';
 import type { Here } from '../entry.js';
 import { numbersAt, type FormulaBook, type Known } from './book.js';
 import type { FormulaData } from './data.js';
@@ -79,6 +81,7 @@ export class FormulaElement extends LitElement {
         autocomplete="off"
         autocorrect="off"
         spellcheck="false"
+        ${atMost(letters.formula)}
         .value=${live(text)}
         @input=${this.#typed}
         @keydown=${this.#pressed}
@@ -153,7 +156,7 @@ export class FormulaElement extends LitElement {
 
   readonly #typed = (event: Event): void => {
     const field = event.target as HTMLTextAreaElement;
-    this.#write(field.value.replace(/\s*\n\s*/gu, ' '));
+    this.#write(oneLine(field.value));
   };
 
   /** One line: the key that would begin another ends the typing. */
@@ -206,6 +209,16 @@ export class FormulaElement extends LitElement {
     const { here } = this;
     here.change((data) => ({ ...data, text }), { says: 'formula written', together: `formula:${here.id}` });
   }
+}
+
+/** A text of several lines, as when it is pasted, on one. */
+function oneLine(text: string): string {
+  if (!text.includes('\n')) return text;
+  const lines = text.split('\n').map((line, at, all) => {
+    const tail = at < all.length - 1 ? line.trimEnd() : line;
+    return at > 0 ? tail.trimStart() : tail;
+  });
+  return lines.filter((line, at, all) => line !== '' || at === 0 || at === all.length - 1).join(' ');
 }
 
 /** The text with the part a fault speaks of marked. */

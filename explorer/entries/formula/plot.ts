@@ -2,9 +2,11 @@
 
 import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { atMost } from '../../components/field/at-most.js';
 import '../../components/figure/kp-figure.js';
 import { formulaCurve } from '../../figures/formula-curve.js';
 import type { FormulaCurveRows } from '../../rows/formula.js';
+import { letters } from '../../state/limits.js';
 import type { Here } from '../entry.js';
 import { numbersAt, type FormulaBook, type Known } from './book.js';
 import type { FormulaData, PlotData } from './data.js';
@@ -67,6 +69,7 @@ function rangeSentence(here: Here<FormulaData>, book: FormulaBook, plot: PlotDat
       autocomplete="off"
       spellcheck="false"
       aria-label=${which === 'from' ? 'range from' : 'range to'}
+      ${atMost(letters.rangeEnd)}
       size=${Math.max(4, plot[which].length)}
       .value=${live(plot[which])}
       @input=${(event: Event) => change({ [which]: (event.target as HTMLInputElement).value }, which)}

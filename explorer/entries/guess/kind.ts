@@ -7,7 +7,7 @@ import { anyKind, good, wrong, type Checked, type Here } from '../entry.js';
 import { paperWanted } from '../leader.js';
 import './kp-guess-entry.js';
 import { guesses, guessNamed } from './list.js';
-import { guessWork } from './work.js';
+import { guessWork, untouched } from './work.js';
 
 export interface GuessData {
   /** Name of a guess. */
@@ -26,8 +26,11 @@ export const guess = anyKind<GuessData, Record<string, never>>({
   view,
   cautions: (data) => (data.cautioned === true ? [] : [guessNamed(data.guess)!.caution]),
   edit: () => import('./edit.js'),
+  checkWork: (work) => (work === null || guessWork(work) === untouched ? guessNeeds : undefined),
   words,
 });
+
+const guessNeeds = 'a guess needs `points`, a list of places that go to the right, and `answered`, true or false';
 
 function view({ data, work, solver, scenario, units, keep }: Here<GuessData>): unknown {
   const drawn = ({ detail }: CustomEvent<GuessState>): void => {

@@ -2,6 +2,8 @@
 
 import { html } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { atMost } from '../../components/field/at-most.js';
+import { letters } from '../../state/limits.js';
 import type { Here } from '../entry.js';
 import type { OwnWordsData } from './kind.js';
 
@@ -13,7 +15,13 @@ export function edit({ id, data, change }: Here<OwnWordsData>): unknown {
     };
     return html`<label class="edit-field">
       <span>${label}</span>
-      <textarea rows="3" data-in-history .value=${live(data[key])} @input=${type}></textarea>
+      <textarea
+        rows="3"
+        data-in-history
+        ${atMost(key === 'ours' ? letters.ownWords : letters.question)}
+        .value=${live(data[key])}
+        @input=${type}
+      ></textarea>
     </label>`;
   };
   return [field('What is asked', 'prompt'), field('How we would say it, to compare with', 'ours')];

@@ -1,6 +1,7 @@
 // 'Say it in your own words' as a kind of entry: a question without a number, and how we would answer it.
 
 import { html } from 'lit';
+import { letters, tooLong } from '../../state/limits.js';
 import type { Json } from '../../state/notebook-record.js';
 import { anyKind, good, wrong, type Checked, type Here } from '../entry.js';
 import { leaderLooksOn, paperWanted } from '../leader.js';
@@ -22,6 +23,7 @@ export const ownWords = anyKind<OwnWordsData, Record<string, never>>({
   view,
   notes: () => html`<p class="on-screen">What you write here stays in this notebook and is sent nowhere.</p>`,
   edit: () => import('./edit.js'),
+  checkWork,
   words: (here) => [here.data.prompt, textIn(here)].filter((text) => text !== '').join('\n'),
 });
 
@@ -44,9 +46,16 @@ function textIn({ work }: Here<OwnWordsData>): string {
   return typeof text === 'string' ? text : '';
 }
 
+function checkWork(work: Json): string | undefined {
+  const { text } = (work ?? {}) as { text?: Json };
+  return typeof text === 'string' ? tooLong(text, letters.ownWords) : 'words of one’s own need `text`, a string';
+}
+
 function check(data: Json): Checked<OwnWordsData> {
   const { prompt, ours } = (data ?? {}) as { prompt?: Json; ours?: Json };
-  return typeof prompt === 'string' && typeof ours === 'string'
-    ? good({ prompt, ours })
-    : wrong('own words need `prompt` and `ours`, two strings');
+  if (typeof prompt !== 'string' || typeof ours !== 'string') {
+    return wrong('own words need `prompt` and `ours`, two strings');
+  }
+  const why = tooLong(prompt, letters.question) ?? tooLong(ours, letters.ownWords);
+  return why === undefined ? good({ prompt, ours }) : wrong(why);
 }

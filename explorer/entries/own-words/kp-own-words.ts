@@ -2,6 +2,8 @@
 // upwards at every rest; once something stands there, ours can be looked at beside it.
 
 import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
+import { atMost } from '../../components/field/at-most.js';
+import { letters } from '../../state/limits.js';
 
 /** The reader typed. */
 export class OwnWordsEvent extends CustomEvent<{ readonly text: string }> {
@@ -63,6 +65,7 @@ export class OwnWords extends LitElement {
         <textarea
           id=${this.#id}
           rows="4"
+          ${atMost(letters.ownWords)}
           .value=${this.text}
           @input=${this.#typed}
           @change=${() => this.#tell()}

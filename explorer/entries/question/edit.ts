@@ -2,6 +2,8 @@
 
 import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { atMost } from '../../components/field/at-most.js';
+import { letters } from '../../state/limits.js';
 import type { Here } from '../entry.js';
 import type { QuestionData } from './kind.js';
 import { questions } from './list.js';
@@ -43,7 +45,7 @@ function fields({ id, change }: Here<QuestionData>, own: OwnQuestion): unknown {
     };
     return html`<label class="edit-field">
       <span>${label}</span>
-      <input type="text" data-in-history .value=${live(value)} @input=${type} />
+      <input type="text" data-in-history ${atMost(letters.question)} .value=${live(value)} @input=${type} />
     </label>`;
   };
   const number = (text: string): number => Number(text.replace(',', '.'));

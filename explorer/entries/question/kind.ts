@@ -1,6 +1,7 @@
 // A question as a kind of entry: one of the questions there are, or one that somebody wrote.
 
 import { html } from 'lit';
+import { letters, tooLong } from '../../state/limits.js';
 import type { Json } from '../../state/notebook-record.js';
 import { anyKind, good, wrong, type Checked, type Here } from '../entry.js';
 import { leaderLooksOn, paperWanted } from '../leader.js';
@@ -21,6 +22,7 @@ export const question = anyKind<QuestionData, Record<string, never>>({
   label: (data) => ('own' in data ? `question ‘${data.own.lead}’` : `question: ${data.question.replaceAll('-', ' ')}`),
   view,
   edit: () => import('./edit.js'),
+  checkWork,
   words,
 });
 
@@ -61,6 +63,14 @@ function writtenIn({ work }: Here<QuestionData>): string {
   return typeof written === 'string' ? written : '';
 }
 
+function checkWork(work: Json): string | undefined {
+  const { written, met } = (work ?? {}) as { written?: Json; met?: Json };
+  if (typeof written !== 'string' || typeof met !== 'boolean') {
+    return 'an answer needs `written`, a string, and `met`, true or false';
+  }
+  return tooLong(written, letters.answer);
+}
+
 function check(data: Json): Checked<QuestionData> {
   const { question: name, own } = (data ?? {}) as { question?: Json; own?: Json };
   if (own !== undefined) return checkOwn(own);
@@ -74,8 +84,12 @@ function checkOwn(own: Json): Checked<QuestionData> {
   if (!isText(lead) || !isText(tail)) return wrong('`own` needs `lead` and `tail`, two strings');
   const named = isText(answer) || (typeof answer === 'number' && Number.isFinite(answer));
   if (!named) return wrong('`own` needs `answer`, a number or the name of a result');
-  if (typeof within !== 'number' || !(within >= 0)) return wrong('`own` needs `within`, per cent, at least 0');
+  if (typeof within !== 'number' || !(within >= 0) || !Number.isFinite(within))
+    return wrong('`own` needs `within`, per cent, at least 0');
   const [first, second] = Array.isArray(hints) ? (hints as readonly Json[]) : [];
   if (!isText(first) || !isText(second)) return wrong('`own` needs `hints`, two strings');
+  const texts = [lead, tail, first, second, String(answer)];
+  const why = texts.map((one) => tooLong(one, letters.question)).find((one) => one !== undefined);
+  if (why !== undefined) return wrong(why);
   return good({ own: { lead, tail, answer, within, hints: [first, second] } });
 }

@@ -25,7 +25,12 @@ export const readMinutes: Read = reader((shown) => toSI(shown, 'min'), {
 export const readPlates: Read = reader(same, { plates: same, plate: same });
 
 /** A reflux ratio: '4', '4 : 1'. */
-export const readRatio: Read = (text) => plainRatio(text.replace(/\s*:\s*1\s*$/u, ''));
+export const readRatio: Read = (text) => plainRatio(withoutToOne(text));
+/** 'four' of 'four : 1'. */
+function withoutToOne(text: string): string {
+  const at = text.lastIndexOf(':');
+  return at >= 0 && text.slice(at + 1).trim() === '1' ? text.slice(0, at).trimEnd() : text;
+}
 const plainRatio: Read = reader(same, { 'to 1': same });
 
 /** Litres or whatever the page's volume is shown in, as a bare number. */

@@ -1,7 +1,8 @@
 // What can be done to a run sheet, as pure functions from sheet to sheet.
 
 import type { Reflux, StopRule, TrainStep } from '#lib/index.js';
-import { mostRules, mostSteps, type RunSheet } from '../../state/run-sheet.js';
+import { mostRules, mostSteps } from '../../state/run-sheet-check.js';
+import type { RunSheet } from '../../state/run-sheet.js';
 import { rules, type RuleKind } from './rules.js';
 
 /** How a step sends liquid back, as the list of choices has it. */

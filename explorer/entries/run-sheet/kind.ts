@@ -4,7 +4,8 @@
 import { html } from 'lit';
 import './kp-run-sheet.js';
 import { overruled } from '#lib/index.js';
-import { runSheetIn, runSheetName, type RunSheet } from '../../state/run-sheet.js';
+import { runSheetName } from '../../state/run-sheet-check.js';
+import { runSheetIn, type RunSheet } from '../../state/run-sheet.js';
 import { cursorX, timeCursor } from '../../state/run-cursor.js';
 import type { Json } from '../../state/notebook-record.js';
 import { clock } from '../../text/format.js';

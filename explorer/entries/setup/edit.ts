@@ -2,6 +2,8 @@
 
 import { html } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { atMost } from '../../components/field/at-most.js';
+import { letters } from '../../state/limits.js';
 import { parameters } from '../../state/parameters.js';
 import type { Here } from '../entry.js';
 import type { SetupData } from './kind.js';
@@ -25,7 +27,7 @@ export function edit({ id, data, change }: Here<SetupData>): unknown {
   };
   return html`<label class="edit-field">
       <span>Sentence; a name in braces is a number</span>
-      <textarea rows="4" data-in-history .value=${live(text)} @input=${type}></textarea>
+      <textarea rows="4" data-in-history ${atMost(letters.sentence)} .value=${live(text)} @input=${type}></textarea>
     </label>
     <p class="edit-choices">
       <span>Put a number in:</span>

@@ -3,10 +3,12 @@
 import { html, nothing } from 'lit';
 import type { SentencePart } from '../../components/number/kp-setup.js';
 import { numberWithUnit } from '../../components/number/number-spec.js';
+import { letters, tooLong } from '../../state/limits.js';
 import type { Json } from '../../state/notebook-record.js';
 import { parameters } from '../../state/parameters.js';
 import type { ParameterKey } from '../../state/scenario.js';
-import { anyKind, good, wrong, type Checked } from '../entry.js';
+import { anyKind, good, shown, wrong, type Checked } from '../entry.js';
+import { written } from './written.js';
 
 export interface SetupData {
   /** Words, and numbers by their key. */
@@ -60,8 +62,10 @@ function check(data: Json): Checked<SetupData> {
   const { sentence: parts, hands: says } = (data ?? {}) as { sentence?: Json; hands?: Json };
   if (!Array.isArray(parts)) return wrong('a setup sentence needs `sentence`, a list of words and numbers');
   const unknown = (parts as readonly Json[]).find((part) => typeof part !== 'string' && !isBlank(part));
-  if (unknown !== undefined) return wrong(`${JSON.stringify(unknown)} is neither words nor a number of the notebook`);
+  if (unknown !== undefined) return wrong(`${shown(unknown)} is neither words nor a number of the notebook`);
   const read = { sentence: parts as SetupData['sentence'] };
+  const why = tooLong(written(read.sentence), letters.sentence);
+  if (why !== undefined) return wrong(why);
   return good(says === true ? { ...read, hands: true } : read);
 }
 

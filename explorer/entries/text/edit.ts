@@ -2,6 +2,8 @@
 
 import { html } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { atMost } from '../../components/field/at-most.js';
+import { letters } from '../../state/limits.js';
 import type { Here } from '../entry.js';
 import type { TextData } from './kind.js';
 
@@ -12,6 +14,6 @@ export function edit({ id, data: { text }, change }: Here<TextData>): unknown {
   };
   return html`<label class="edit-field">
     <span>Text; an empty line begins a new paragraph, *stars* stress, [[double brackets]] explain a word</span>
-    <textarea rows="6" data-in-history .value=${live(text)} @input=${type}></textarea>
+    <textarea rows="6" data-in-history ${atMost(letters.text)} .value=${live(text)} @input=${type}></textarea>
   </label>`;
 }

@@ -2,6 +2,8 @@
 
 import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { atMost } from '../../components/field/at-most.js';
+import { letters } from '../../state/limits.js';
 import { headEntry } from '../../state/page-acts.js';
 import type { Drawable } from '../here.js';
 import type { PageEditing } from './page-editing.js';
@@ -62,7 +64,13 @@ export function entryEditor(editing: PageEditing, one: Drawable): unknown {
     ${here && editor ? editor.edit(here) : nothing}
     <label class="edit-field">
       <span>Heading above it</span>
-      <input type="text" data-in-history .value=${live(record.heading ?? '')} @input=${rename} />
+      <input
+        type="text"
+        data-in-history
+        ${atMost(letters.heading)}
+        .value=${live(record.heading ?? '')}
+        @input=${rename}
+      />
     </label>
     <p class="edit-choices">
       <button type="button" class="word-button" @click=${() => editing.edit(id)}>Done</button>

@@ -2,6 +2,8 @@
 
 import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { atMost } from '../../components/field/at-most.js';
+import { letters } from '../../state/limits.js';
 import type { PageRecord } from '../../state/notebook-record.js';
 import { namePage } from '../../state/page-acts.js';
 import { addList } from './add-list.js';
@@ -40,11 +42,23 @@ function headEditor(editing: PageEditing, { name, title, promise }: PageRecord):
   return html`<div class="page-editor" @keydown=${closed}>
     <label class="edit-field">
       <span>Title</span>
-      <input type="text" data-in-history .value=${live(title)} @input=${(event: Event) => write('title', event)} />
+      <input
+        type="text"
+        data-in-history
+        ${atMost(letters.title)}
+        .value=${live(title)}
+        @input=${(event: Event) => write('title', event)}
+      />
     </label>
     <label class="edit-field">
       <span>What the page promises, in one line</span>
-      <input type="text" data-in-history .value=${live(promise)} @input=${(event: Event) => write('promise', event)} />
+      <input
+        type="text"
+        data-in-history
+        ${atMost(letters.promise)}
+        .value=${live(promise)}
+        @input=${(event: Event) => write('promise', event)}
+      />
     </label>
     <p class="edit-choices">
       <button type="button" class="word-button" @click=${() => editing.editHead()}>Done</button>

@@ -125,16 +125,16 @@ describe('a file that is refused', () => {
   });
 
   it('as too large says how large it may be', async () => {
-    const { kind, says } = await refusal(' '.repeat(limits.characters + 1));
+    const { kind, says } = await refusal(' '.repeat(limits.letters + 1));
     expect(kind).toBe('too-large');
-    expect(says).toContain('at most 2.0 MB');
+    expect(says).toContain('at most 20 MB');
   });
 
   it.each<[string, (file: Record<string, unknown>) => void, string]>([
     ['without a version', (file) => delete file.version, 'which version of the format'],
     ['with a version that is no whole number', (file) => (file.version = 1.5), 'which version of the format'],
-    ['with a field nobody knows', (file) => (file.colour = 'red'), 'colour'],
-    ['without its numbers', (file) => delete file.numbers, 'numbers'],
+    ['with a field nobody knows', (file) => (file.colour = 'red'), 'at colour: this is an unknown field.'],
+    ['without its numbers', (file) => delete file.numbers, 'at numbers: this field is missing.'],
     [
       'with a number out of range',
       (file) => (file.numbers = { plates: 61 }),
@@ -153,6 +153,35 @@ describe('a file that is refused', () => {
       'with four pencil lines',
       (file) => (file.work = { x: { pencils: [{}, {}, {}, {}], common: {}, entries: {} } }),
       'work.x.pencils',
+    ],
+    [
+      'with a title that is too long',
+      (file) => (file.pages = [{ ...page(), title: 'a'.repeat(201) }]),
+      'at pages.0.title: at most 200 letters are allowed, and 201 stand there.',
+    ],
+    [
+      'with a field nobody knows deep in a page',
+      (file) => (file.pages = [page('p', [{ ...entry(), colour: 'red' }])]),
+      'at pages.0.entries.0.colour: this is an unknown field.',
+    ],
+    [
+      'with a run sheet of an unknown rule',
+      (file) =>
+        (file.work = { x: shares('runSheet', { steps: [{ reflux: 3, until: [{ kind: 'rain' }] }], jar_m3: 1 }) }),
+      'at work.x.common.runSheet: step 1: a rule is of the kind',
+    ],
+    [
+      'with a still of its own that no still can be',
+      (file) => (file.work = { x: shares('own-stills', [{ plates: 1e9, efficiency: 1, reflux: 3 }]) }),
+      'at work.x.common.own-stills: an own still needs `plates`, 0 to 60.',
+    ],
+    [
+      'with an answer that is none, to an entry of its own',
+      (file) => {
+        file.pages = [page('p', [{ id: 'e1', kind: 'own-words', data: { prompt: '', ours: '' } }])];
+        file.work = { p: { pencils: [], common: {}, entries: { e1: { text: 3 } } } };
+      },
+      'at work.p.entries.e1: words of one’s own need `text`, a string.',
     ],
     [
       'with a bad pencil line',
@@ -184,6 +213,28 @@ describe('a file that is refused', () => {
     expect(({} as Record<string, unknown>).laid).toBeUndefined();
   });
 
+  it('for a number that is too large, which JSON can write and no one can compute with', async () => {
+    const { says } = await refusal(notebookFile(octoberWash, now).replace('"plates": 20', '"plates": 1e999'));
+    expect(says).toBe('It is damaged: it holds a number that is too large.');
+    const sheet = changed((file) => (file.work = { x: shares('runSheet', { steps: [], jar_m3: 'JAR' }) }));
+    expect((await refusal(sheet.replace('"JAR"', '1e999'))).says).toContain('a number that is too large');
+  });
+
+  it('in a sentence that is never long, whatever stands in the file', async () => {
+    const long = 'x'.repeat(300_000);
+    for (const change of [
+      (file: Record<string, unknown>) => (file[long] = 1),
+      (file: Record<string, unknown>) => (file.numbers = { [long]: 1 }),
+      (file: Record<string, unknown>) => (file.version = long),
+      (file: Record<string, unknown>) =>
+        (file.pages = [page('p', [{ ...entry(), kind: 'figure', data: { figures: [long] } }])]),
+      (file: Record<string, unknown>) =>
+        (file.pages = [page('p', [{ ...entry(), kind: 'setup', data: { sentence: [{ blank: long }] } }])]),
+    ]) {
+      expect((await refusal(changed(change))).says.length).toBeLessThan(1000);
+    }
+  });
+
   it('for going too deep, without a stack running over', async () => {
     const deep = `${'['.repeat(100_000)}${']'.repeat(100_000)}`;
     const { kind } = await refusal(changed(() => undefined).replace('[1,2,3]', deep));
@@ -211,5 +262,6 @@ describe('a file that is refused', () => {
   });
 });
 
+const shares = (name: string, value: unknown): object => ({ pencils: [], common: { [name]: value }, entries: {} });
 const entry = (): object => ({ id: 'e1', kind: 'not-a-kind', data: null });
 const page = (name = 'page-1', entries: readonly object[] = []): object => ({ name, title: '', promise: '', entries });

@@ -3,7 +3,8 @@
 import { html } from 'lit';
 import { runFigure } from '../../../figures/run/run-figure.js';
 import { remembered } from '../../../state/memo.js';
-import { mostOwnStills, type StillsQuestions } from '../../../state/three-stills.js';
+import { mostOwnStills } from '../../../state/own-stills-check.js';
+import type { StillsQuestions } from '../../../state/three-stills.js';
 import { keepColumn, ownStills, stillsAsks, takeAway } from '../../own-stills.js';
 import { columnLabel, stillRows } from '../../three-stills.js';
 import type { FigurePiece } from '../piece.js';

@@ -7,15 +7,8 @@ import * as change from '../../../../explorer/entries/run-sheet/changes.js';
 import { ruleKinds, rules } from '../../../../explorer/entries/run-sheet/rules.js';
 import { endSaid, stepSaid } from '../../../../explorer/entries/run-sheet/said.js';
 import { startingScenario } from '../../../../explorer/state/parameters.js';
-import {
-  isRunSheet,
-  mostRules,
-  mostSteps,
-  runSheetIn,
-  sheetQuestion,
-  startingSheet,
-  type RunSheet,
-} from '../../../../explorer/state/run-sheet.js';
+import { faultInRunSheet, mostRules, mostSteps } from '../../../../explorer/state/run-sheet-check.js';
+import { runSheetIn, sheetQuestion, startingSheet, type RunSheet } from '../../../../explorer/state/run-sheet.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
 
 const system = createEthanolWater();
@@ -51,7 +44,7 @@ describe('a run sheet', () => {
           const index = at % now.steps.length;
           return acts[act]!(now, index, which % now.steps[index]!.until.length);
         }, startingSheet);
-        expect(isRunSheet(JSON.parse(JSON.stringify(sheet)))).toBe(true);
+        expect(faultInRunSheet(JSON.parse(JSON.stringify(sheet)))).toBeUndefined();
         expect(sheet.steps.length).toBeLessThanOrEqual(mostSteps);
         expect(Math.max(...sheet.steps.map(({ until }) => until.length))).toBeLessThanOrEqual(mostRules);
         expect(problemFaults(sheetQuestion(startingScenario, sheet).problem, system)).toEqual([]);
@@ -68,6 +61,27 @@ describe('a run sheet', () => {
     for (const wrong of [undefined, 3, 'sheet', {}, { steps: [], jar_m3: null }, { steps: [{}], jar_m3: 1 }]) {
       expect(runSheetIn({ runSheet: wrong })).toBe(startingSheet);
     }
+  });
+
+  it.each<[string, unknown, string]>([
+    ['an unknown rule', { kind: 'whenItRains' }, 'step 1: a rule is of the kind'],
+    ['a rule called as what all objects have', { kind: 'toString' }, 'step 1: a rule is of the kind'],
+    ['a rule without its number', { kind: 'duration' }, 'a rule ‘duration’ needs `seconds`, a number'],
+    ['a rule whose number is none', { kind: 'refluxAbove', ratio: '3' }, 'needs `ratio`, a number'],
+    ['no rule', null, 'step 1: a rule is of the kind'],
+  ])('with %s is told by its step and what would be right', (_, rule, says) => {
+    expect(faultInRunSheet({ steps: [{ reflux: 3, until: [rule] }], jar_m3: null })).toContain(says);
+  });
+
+  it.each<[string, object, string]>([
+    ['an infinite jar', { jar_m3: Infinity }, '`jar_m3`'],
+    ['steps that are no list', { steps: { length: 1 } }, 'a list of 1 to 12'],
+    ['thirteen steps', { steps: Array.from({ length: 13 }, () => startingSheet.steps[0]) }, 'a list of 1 to 12'],
+    ['an unknown reflux', { steps: [{ ...startingSheet.steps[0], reflux: { kind: 'some' } }] }, '`reflux`'],
+    ['a hold without its strength', { steps: [{ ...startingSheet.steps[0], reflux: { kind: 'hold' } }] }, '`strength`'],
+    ['heat that is no number', { steps: [{ ...startingSheet.steps[0], power_W: '3' }] }, '`power_W`'],
+  ])('with %s is told, too', (_, change, says) => {
+    expect(faultInRunSheet({ ...startingSheet, ...change })).toContain(says);
   });
 
   it('asks the very same question until a number or the sheet changes', () => {

@@ -6,6 +6,11 @@ import { limits } from './format.js';
 /** Names that mean something to every object, or that whoever checks a file's layout leaves out; either could be taken for data. */
 const reserved = new Set([...Object.getOwnPropertyNames(Object.prototype), 'prototype']);
 
+/** Whether a name means something to every object: none of a page or an entry may. */
+export function isReserved(name: string): boolean {
+  return reserved.has(name);
+}
+
 /** What is wrong with JSON from outside, as the end of 'it ...'; undefined where nothing is. */
 export function faultInJson(value: unknown): string | undefined {
   const open: { readonly value: unknown; readonly depth: number }[] = [{ value, depth: 0 }];

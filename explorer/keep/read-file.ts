@@ -11,7 +11,7 @@ import { fromVersion1, type Migrated } from './migrate.js';
 import { fromFileNumbers } from './numbers.js';
 import { addressIn } from './address-text.js';
 import { faultOfLayout } from './layout-fault.js';
-import { faultInJson } from './plain-json.js';
+import { faultInJson, isReserved } from './plain-json.js';
 import { beyond, damaged, newer, notANotebook, tooLarge, type Reading } from './reading.js';
 import { asJson, version1, version2, type FileWork } from './schema.js';
 
@@ -61,6 +61,8 @@ async function toNotebook({ file, page, notes }: Migrated, ready: readonly strin
   const scenario = fromFileNumbers(file.numbers);
   if (typeof scenario === 'string') return damaged('numbers', scenario);
   const names = file.pages.map(({ name }) => name);
+  const called = [...names, ...file.pages.flatMap(({ entries }) => entries.map(({ id }) => id))].find(isReserved);
+  if (called !== undefined) return damaged('pages', `nothing can be called ‘${called}’`);
   if (new Set(names).size < names.length) return damaged('pages', 'two pages have the same name');
   const taken = names.find((name) => ready.includes(name));
   if (taken !== undefined) return damaged('pages', `a page is called ‘${taken}’ as one that is always there`);

@@ -69,5 +69,5 @@ export const newNotebook: Notebook = Object.freeze({
 
 /** What was done on a page. */
 export function workOn(notebook: Notebook, page: string): PageWork {
-  return notebook.work[page] ?? noPageWork;
+  return (Object.hasOwn(notebook.work, page) ? notebook.work[page] : undefined) ?? noPageWork;
 }

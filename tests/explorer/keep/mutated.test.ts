@@ -1,0 +1,135 @@
+// Whatever is done to a notebook's file, it is refused in words or read as what can be used: every entry can be named,
+// asked for, drawn and put into words, and the notebook can be written and read again. Some hundred files here;
+// `npm run mutated` tries 10 000.
+
+import fc from 'fast-check';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { createEthanolWater, problemFaults } from '#lib/index.js';
+import type { Asks } from '../../../explorer/entries/asking.js';
+import type { Here } from '../../../explorer/entries/entry.js';
+import { kindNamed, kindNames } from '../../../explorer/entries/registry.js';
+import { readNotebookFile } from '../../../explorer/keep/read-file.js';
+import { notebookFile } from '../../../explorer/keep/write-file.js';
+import { oneChargeThreeStills } from '../../../explorer/pages/ready/one-charge-three-stills.js';
+import { theCeiling } from '../../../explorer/pages/ready/the-ceiling.js';
+import { theStillsLimits } from '../../../explorer/pages/ready/the-stills-limits.js';
+import { workOn, type EntryRecord, type Notebook, type PageRecord } from '../../../explorer/state/notebook-record.js';
+import { numberSpecs } from '../../../explorer/state/number-specs.js';
+import { unitSystems } from '../../../explorer/text/unit-systems.js';
+import { anyMutation, fullFile, mutated } from '../../support/mutated-files.js';
+
+const files = Number(process.env['MUTATED_FILES'] ?? '300');
+const now = new Date('2026-11-28T12:00:00Z');
+const ready: readonly PageRecord[] = [theCeiling, oneChargeThreeStills, theStillsLimits];
+const readyNames = [...ready.map(({ name }) => name), 'why-it-stops'];
+const system = createEthanolWater();
+const read = (text: string): ReturnType<typeof readNotebookFile> => readNotebookFile(text, readyNames, now);
+
+let full = '';
+beforeAll(async () => {
+  // What views look at of a page besides what they are handed.
+  vi.stubGlobal('document', { documentElement: { dataset: {} } });
+  full = await fullFile();
+  await Promise.all(kindNames.map(kindNamed));
+});
+
+afterAll(() => vi.unstubAllGlobals());
+
+/** Uses a notebook as its pages do: each entry of the reader's own pages and of ready ones. */
+async function use(notebook: Notebook): Promise<void> {
+  for (const page of [...notebook.pages, ...ready])
+    for (const entry of page.entries) await useEntry(notebook, page, entry);
+}
+
+async function useEntry(notebook: Notebook, page: PageRecord, entry: EntryRecord): Promise<void> {
+  const kind = await kindNamed(entry.kind);
+  const checked = kind?.check(entry.data);
+  if (kind === undefined || checked?.good !== true) return;
+  const { data } = checked;
+  const { common, entries } = workOn(notebook, page.name);
+  await kind.prepare?.(data);
+  for (const scenario of [notebook.scenario, ...workOn(notebook, page.name).pencils]) {
+    for (const asks of [kind.asks, kind.asksLater]) askedFor(asks?.(data, scenario, common) ?? {});
+  }
+  const here = {
+    ...stub,
+    id: entry.id,
+    data,
+    work: entries[entry.id],
+    scenario: notebook.scenario,
+    common,
+    own: true,
+  } as unknown as Here;
+  kind.view(here);
+  kind.notes?.(here);
+  kind.provides?.(here);
+  const words = [kind.label(data), kind.words(here), ...(kind.cautions?.(data) ?? [])];
+  expect(words.every((one) => typeof one === 'string')).toBe(true);
+}
+
+/** Whether the library can compute it is its own to say, without falling over. */
+function askedFor(asks: Asks): void {
+  for (const question of Object.values(asks)) {
+    if ('problem' in question) problemFaults(question.problem, system);
+    JSON.stringify(question);
+  }
+}
+
+const units = unitSystems.metric;
+const nothing = (): undefined => undefined;
+const stub: Partial<Here> = {
+  now: undefined,
+  kept: [],
+  later: undefined,
+  entries: [],
+  results: [],
+  units,
+  specs: numberSpecs(units),
+  place: 'desk',
+  cursor: { along: 'volume', x: null },
+  moveCursor: nothing,
+  setCommon: nothing,
+  change: nothing,
+  keep: nothing,
+  offer: nothing,
+  blank: nothing,
+  setup: nothing,
+  rows: (_figure, fresh) => fresh(),
+  mark: (figure) => figure,
+  shared: (make) => make(),
+  redraw: nothing,
+};
+
+describe('a file with something wrong in it', () => {
+  it('is made from one that is read and can be used', async () => {
+    const reading = await read(full);
+    expect(reading.kind).toBe('read');
+    if (reading.kind === 'read') await use(reading.notebook);
+  });
+
+  it(
+    `is refused in words, or can be used, written and read again (${String(files)} files)`,
+    async () => {
+      const seen = { read: 0, refused: 0 };
+      await fc.assert(
+        fc.asyncProperty(anyMutation, async (mutation) => {
+          const reading = await read(mutated(full, mutation));
+          seen[reading.kind] += 1;
+          if (reading.kind === 'refused') {
+            expect(reading.refusal.says).toMatch(/^(It|A) [^]{5,1000}\.$/u);
+            return;
+          }
+          await use(reading.notebook);
+          expect(await read(notebookFile(reading.notebook, now))).toEqual({
+            kind: 'read',
+            notebook: reading.notebook,
+            notes: [],
+          });
+        }),
+        { numRuns: files },
+      );
+      expect(Math.min(seen.read, seen.refused)).toBeGreaterThan(files / 20);
+    },
+    files * 500,
+  );
+});

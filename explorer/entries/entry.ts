@@ -180,7 +180,7 @@ export function anyKind<Data, Asked extends Asks>(kind: EntryKind<Data, Asked>):
 
 /** Data from outside as they stand in a message: never long. */
 export function shown(data: Json | undefined): string {
-  const text = JSON.stringify(data) ?? 'nothing';
+  const text = data === undefined ? 'nothing' : JSON.stringify(data);
   return text.length > 60 ? `${text.slice(0, 60)}…` : text;
 }
 

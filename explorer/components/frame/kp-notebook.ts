@@ -146,7 +146,7 @@ export class Notebook extends LitElement {
         </ul>
         ${this.keeping} ${this.#aboutWords()}
       </nav>
-      <div class="notice refusal" role="alert">
+      <div class="refused-act" aria-live="assertive">
         ${
           this.refused === ''
             ? nothing

@@ -74,7 +74,7 @@ function plates(
 export function fallingDrops(x: number, top: number, bottom: number, flow: Flow): string {
   // Vapour turned upside down: the same dashes, counted from above.
   const upside = risingVapour([x], -top, -bottom, flow);
-  return upside.replace(/M(\S+) (-?[\d.]+)V(-?[\d.]+)/gu, (_all, at: string, from: string, to: string) => {
+  return upside.replace(/M([\d.-]+) (-?[\d.]+)V(-?[\d.]+)/gu, (_all, at: string, from: string, to: string) => {
     return `M${at} ${px(-Number(from))}V${px(-Number(to))}`;
   });
 }

@@ -5,6 +5,8 @@ import { mostRules, mostSteps } from '../../state/run-sheet-check.js';
 import type { RunSheet } from '../../state/run-sheet.js';
 import { rules, type RuleKind } from './rules.js';
 
+export { mostRules, mostSteps };
+
 /** How a step sends liquid back, as the list of choices has it. */
 export type SendsBack = 'none' | 'total' | 'ratio' | 'hold';
 export const sendsBackKinds: readonly SendsBack[] = ['none', 'total', 'ratio', 'hold'];

@@ -6,7 +6,6 @@ import '../../components/number/kp-blank.js';
 import type { NumberChange, NumberFaultReport } from '../../components/number/events.js';
 import type { NumberFault, NumberSpec } from '../../components/number/number-spec.js';
 import type { StopRule, TrainStep } from '#lib/index.js';
-import { mostRules, mostSteps } from '../../state/run-sheet-check.js';
 import type { RunSheet } from '../../state/run-sheet.js';
 import { correctionOf } from '../../text/messages.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
@@ -77,7 +76,7 @@ export class RunSheetElement extends LitElement {
       </p>
       <p class="step-words">
         ${
-          step.until.length < mostRules
+          step.until.length < change.mostRules
             ? this.#word(
                 'Or until',
                 () => this.#send(change.withOneMoreRule(this.sheet, index), `another end for ${name}`),
@@ -86,7 +85,7 @@ export class RunSheetElement extends LitElement {
             : nothing
         }
         ${
-          steps.length < mostSteps
+          steps.length < change.mostSteps
             ? this.#word(
                 'Add a step after',
                 () => this.#send(change.withStepAfter(this.sheet, index), `a step added after ${name}`),

@@ -1,14 +1,15 @@
 // A page of formulas -> what each comes to. Each line is computed after those it uses. A fault stays with its line;
 // lines that use it say that they wait for it.
 
-import { evaluate, type Names } from './evaluate.js';
+import { evaluate, type Allowed, type Names } from './evaluate.js';
 import { fault, FormulaError } from './faults.js';
+import { Memory, type LineState } from './memory.js';
 import { readPage, type PageLines } from './page-lines.js';
 import { placeOfName } from './places.js';
 import { placed, type ReadLine } from './read-line.js';
 import type { FormulaFault, FormulaResult, FormulaSheet } from './sheet.js';
 import { shown } from './shown.js';
-import { ofKind, type Value } from './values.js';
+import type { Value } from './values.js';
 
 /** A page read and computed, for curves that compute parts of it again. */
 export interface Computed {
@@ -19,32 +20,52 @@ export interface Computed {
   readonly values: ReadonlyMap<string, Value>;
   /** What names mean once all is computed. */
   readonly names: Names;
+  /** Lines that were computed or define a function, by id. */
+  readonly states: ReadonlyMap<string, LineState>;
+  /** What a name means, as one object that is another once anything behind it changed. */
+  readonly meanings: ReadonlyMap<string, object>;
 }
 
-/** Results in the order of the lines. `began` is told before each line is read and before it is computed. */
-export function computeSheet(sheet: FormulaSheet, began: (id: string) => void = () => undefined): Computed {
-  const page = readPage(sheet, began);
+/**
+ * Results in the order of the lines. `began` is told before each line is read and before it is computed; those that
+ * stand as they stood in `memory` are neither.
+ */
+export function computeSheet(
+  sheet: FormulaSheet,
+  began: (id: string) => void = () => undefined,
+  memory: Memory = new Memory(),
+): Computed {
+  memory.begin(sheet);
+  const page = readPage(sheet, memory, began);
   const faults = new Map(page.faults);
   const values = new Map<string, Value>();
-  const byName = new Map(sheet.quantities.map(({ name, kind, si }) => [name, ofKind(kind, si, sheet.units)]));
+  const byName = new Map(sheet.quantities.map((quantity) => [quantity.name, memory.quantity(quantity)]));
   const functions = new Map<string, ReadLine>();
+  const states = new Map<string, LineState>();
+  const meanings = new Map<string, object>(byName);
   const names: Names = { values: byName, functions, given: new Map(), system: sheet.units };
-  const missing = (line: ReadLine): string | undefined =>
-    line.uses.find((name) => !byName.has(name) && !functions.has(name));
+  const missing = (line: ReadLine): string | undefined => line.uses.find((name) => !meanings.has(name));
 
   for (const id of page.order) {
     const line = page.lines.get(id)!;
     if (missing(line) !== undefined) continue;
-    if (line.params !== null) {
+    const inputs = line.uses.map((name) => meanings.get(name)!);
+    const state = memory.state(line, inputs, () => {
+      if (line.params !== null) return null;
+      began(id);
+      return attempt(line, names);
+    });
+    states.set(id, state);
+    const { came } = state;
+    if (came === null) {
       functions.set(line.name!, line);
-      continue;
-    }
-    began(id);
-    const value = attempt(line, names);
-    if ('fault' in value) faults.set(id, value.fault);
+      meanings.set(line.name!, state);
+    } else if ('fault' in came) faults.set(id, came.fault);
     else {
-      values.set(id, value.value);
-      if (line.name !== null) byName.set(line.name, value.value);
+      values.set(id, came.value);
+      if (line.name === null) continue;
+      byName.set(line.name, came.value);
+      meanings.set(line.name, came.value);
     }
   }
   const results = sheet.lines.map(({ id }): FormulaResult => {
@@ -58,13 +79,17 @@ export function computeSheet(sheet: FormulaSheet, began: (id: string) => void = 
     if (waits !== undefined) return { ...head, outcome: { fault: waitsFault(waits, line) } };
     return { ...head, outcome: { value: { is: 'function', of: line.params ?? [] } } };
   });
-  return { results, page, sheet, values, names };
+  return { results, page, sheet, values, names, states, meanings };
 }
 
 /** The value of a line, or its fault with its place. */
-export function attempt(line: ReadLine, names: Names): { readonly value: Value } | { readonly fault: FormulaFault } {
+export function attempt(
+  line: ReadLine,
+  names: Names,
+  allowed?: Allowed,
+): { readonly value: Value } | { readonly fault: FormulaFault } {
   try {
-    return { value: evaluate(line, names) };
+    return { value: evaluate(line, names, allowed) };
   } catch (error) {
     if (!(error instanceof FormulaError)) throw error;
     return { fault: placed(error, line.places) };

@@ -24,32 +24,44 @@ export interface Names {
   readonly system: ShownSystem;
 }
 
-/** Work done so far for one line. */
+/** Work done so far for one line, and how much it may come to. */
 export interface Budget {
   steps: number;
   depth: number;
+  readonly allowed: Allowed;
 }
 
-export function evaluate(line: ReadLine, names: Names): Value {
-  return compute(line.body, names, { steps: 0, depth: 0 });
+/** Steps that may be taken, and how many a call of the library counts for. */
+export interface Allowed {
+  readonly steps: number;
+  readonly ownCall: number;
+}
+
+export function evaluate(line: ReadLine, names: Names, allowed: Allowed = limits.line): Value {
+  return compute(line.body, names, { steps: 0, depth: 0, allowed });
 }
 
 /** The value of a function of the reader's own, for one argument. */
-export function evaluateAt(line: ReadLine, argument: Value, names: Names): Value {
-  return callReaders(line, [argument], line.body, names, { steps: 0, depth: 0 });
+export function evaluateAt(line: ReadLine, argument: Value, names: Names, allowed: Allowed = limits.line): Value {
+  return callReaders(line, [argument], line.body, names, { steps: 0, depth: 0, allowed });
 }
 
 function compute(node: FormulaNode, names: Names, budget: Budget): Value {
-  if (++budget.steps > limits.steps) {
-    const wrong = `This takes more than ${limits.steps / 1000} thousand steps`;
-    throw new FormulaError('tooMuch', null, wrong, 'functions that use functions multiply: use fewer');
-  }
+  spend(1, budget);
   if (++budget.depth > limits.depth) {
     throw new FormulaError('tooMuch', null, 'Functions use functions too deeply here', 'use fewer');
   }
   const value = checked(valueOf(node, names, budget), node);
   budget.depth -= 1;
   return value;
+}
+
+function spend(steps: number, budget: Budget): void {
+  budget.steps += steps;
+  const { allowed } = budget;
+  if (budget.steps <= allowed.steps) return;
+  const wrong = `This takes more than ${allowed.steps / 1000} thousand steps`;
+  throw new FormulaError('tooMuch', null, wrong, 'functions that use functions multiply: use fewer');
 }
 
 function valueOf(node: FormulaNode, names: Names, budget: Budget): Value {
@@ -151,7 +163,10 @@ function call(node: FormulaNode & { type: 'FunctionNode' }, names: Names, budget
     return maths.call(values, node);
   }
   const own = ownFunctionNamed(name);
-  if (own !== undefined) return callOwn(own, values, node, names.system);
+  if (own !== undefined) {
+    spend(budget.allowed.ownCall, budget);
+    return callOwn(own, values, node, names.system);
+  }
   const readers = names.functions.get(name);
   if (readers !== undefined) return callReaders(readers, values, node, names, budget);
   const known = valueNamed(name, names) ?? unitNamed(name) ?? constantNamed(name);

@@ -10,15 +10,16 @@ import { limits } from './limits.js';
 import type { FormulaAsk, FormulaReply, FormulaSheet } from './sheet.js';
 import { curveKey, stoppedFault, textBehind } from './stopped.js';
 
-export interface ToWorker {
-  readonly turn: number;
-  readonly ask: FormulaAsk;
-}
+export type ToWorker =
+  | { readonly turn: number; readonly ask: FormulaAsk }
+  /** This ask is not wanted any more. */
+  | { readonly drop: number };
 
 export type ToPage =
   | { readonly is: 'ready'; readonly functions: readonly ListedFunction[] }
   | { readonly is: 'began'; readonly turn: number; readonly key: string }
-  | { readonly is: 'reply'; readonly turn: number; readonly reply: FormulaReply };
+  | { readonly is: 'reply'; readonly turn: number; readonly reply: FormulaReply }
+  | { readonly is: 'dropped'; readonly turn: number };
 
 /** What the client needs of a worker. */
 export interface FormulaWorker {
@@ -31,6 +32,8 @@ export interface FormulaWorker {
 export interface FormulaEngine {
   /** What a page of formulas comes to; asks are answered one after the other. Rejected where it cannot be loaded. */
   readonly answer: (ask: FormulaAsk) => Promise<FormulaReply>;
+  /** The same for what can wait: null where something else was asked meanwhile, which goes first. */
+  readonly whenIdle: (ask: FormulaAsk) => Promise<FormulaReply | null>;
   /** The functions formulas may use; undefined until the engine has been loaded. */
   readonly functions: () => readonly ListedFunction[] | undefined;
   /** Ends the worker; a later ask starts it again. */
@@ -51,6 +54,9 @@ export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngi
   let worker: Promise<FormulaWorker> | undefined;
   let running: FormulaWorker | undefined;
   let turn = 0;
+  /** The ask that gives way to others, while it is worked on. */
+  let givesWay: number | undefined;
+  let asked = 0;
   let functions: readonly ListedFunction[] | undefined;
   let queue: Promise<unknown> = Promise.resolve();
   /** Text behind what was stopped, by key of the line or curve. */
@@ -62,8 +68,8 @@ export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngi
     worker = undefined;
   };
 
-  /** The reply, or the key of what took too long. */
-  const once = async (ask: FormulaAsk): Promise<FormulaReply | string> => {
+  /** The reply, the key of what took too long, or null where it gave way. */
+  const once = async (ask: FormulaAsk, askedBefore: number | null): Promise<FormulaReply | string | null> => {
     const tell = (listed: readonly ListedFunction[]): void => void (functions = listed);
     worker ??= loaded(start(), tell).catch(async () => {
       await afresh();
@@ -72,11 +78,18 @@ export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngi
     worker.catch(end);
     const able = await worker;
     running = able;
+    if (askedBefore !== null && askedBefore !== asked) return null;
     turn += 1;
-    return watched(able, { turn, ask }, line_ms, page_ms);
+    givesWay = askedBefore === null ? undefined : turn;
+    try {
+      return await watched(able, { turn, ask }, line_ms, page_ms);
+    } finally {
+      givesWay = undefined;
+    }
   };
 
-  const answer = async (ask: FormulaAsk): Promise<FormulaReply> => {
+  /** `askedBefore` for what gives way: how often was asked before it. */
+  const answer = async (ask: FormulaAsk, askedBefore: number | null): Promise<FormulaReply | null> => {
     for (;;) {
       const out = (key: string, id: string): boolean => stopped.get(key) === textBehind(ask.sheet.lines, id);
       const sheet: FormulaSheet = {
@@ -85,7 +98,8 @@ export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngi
       };
       const curves = ask.curves.filter(({ id }) => !out(curveKey(id), id));
       const left = ask.curves.filter(({ id }) => out(curveKey(id), id));
-      const found = await once({ sheet, curves });
+      const found = await once({ sheet, curves }, askedBefore);
+      if (found === null) return null;
       if (typeof found !== 'string') {
         const faults = left.map(({ id, against }) => ({ id, against, outcome: { fault: stoppedFault } }));
         return { ...found, curves: [...found.curves, ...faults] };
@@ -97,11 +111,22 @@ export function startFormulas(options: Partial<EngineOptions> = {}): FormulaEngi
     }
   };
 
+  /** One after the other. */
+  const inTurn = <Result>(work: () => Promise<Result>): Promise<Result> => {
+    const next = queue.then(work);
+    queue = next.catch(() => undefined);
+    return next;
+  };
+
   return {
     answer: (ask) => {
-      const next = queue.then(() => answer(ask));
-      queue = next.catch(() => undefined);
-      return next;
+      asked += 1;
+      if (givesWay !== undefined) running?.postMessage({ drop: givesWay });
+      return inTurn(async () => (await answer(ask, null))!);
+    },
+    whenIdle: (ask) => {
+      const before = asked;
+      return inTurn(() => answer(ask, before));
     },
     functions: () => functions,
     close: end,
@@ -139,13 +164,13 @@ function loaded(worker: FormulaWorker, tell: (functions: readonly ListedFunction
 /** Asks and waits, as long as each line takes less than `line_ms` and all less than `page_ms`. */
 function watched(
   worker: FormulaWorker,
-  asked: ToWorker,
+  asked: Extract<ToWorker, { readonly ask: unknown }>,
   line_ms: number,
   page_ms: number,
-): Promise<FormulaReply | string> {
+): Promise<FormulaReply | string | null> {
   return new Promise((resolve) => {
     let key = '';
-    const settle = (found: FormulaReply | string): void => {
+    const settle = (found: FormulaReply | string | null): void => {
       clearTimeout(line);
       clearTimeout(page);
       worker.onmessage = null;
@@ -163,8 +188,8 @@ function watched(
     worker.onerror = tooLong;
     worker.onmessage = ({ data }) => {
       if (data.is === 'ready' || data.turn !== asked.turn) return;
-      if (data.is === 'reply') {
-        settle(data.reply);
+      if (data.is === 'reply' || data.is === 'dropped') {
+        settle(data.is === 'reply' ? data.reply : null);
         return;
       }
       key = data.key;

@@ -13,7 +13,9 @@ export const limits = {
   /** Parts inside parts while computing, own functions included. */
   depth: 500,
   /** Parts computed for one line, own functions included. */
-  steps: 100_000,
+  line: { steps: 100_000, ownCall: 1 },
+  /** The same for one point of a curve, which nothing interrupts: there a call of the library counts for the time it takes. */
+  point: { steps: 20_000, ownCall: 50 },
   /** Arguments of a function. */
   arguments: 12,
   /** Characters in a name. */

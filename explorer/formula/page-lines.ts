@@ -4,6 +4,7 @@
 import { fault, listed } from './faults.js';
 import { limits } from './limits.js';
 import { orderOf } from './order.js';
+import type { Memory } from './memory.js';
 import { placeOfName } from './places.js';
 import { readLine, type Read, type ReadLine } from './read-line.js';
 import type { FormulaFault, FormulaSheet } from './sheet.js';
@@ -22,9 +23,10 @@ export interface PageLines {
   readonly order: readonly string[];
 }
 
-/** Reads a page; `began` is told before each line. */
-export function readPage(sheet: FormulaSheet, began: (id: string) => void): PageLines {
+/** Reads a page, lines that have not changed from memory; `began` is told before each other. */
+export function readPage(sheet: FormulaSheet, memory: Memory, began: (id: string) => void): PageLines {
   const quantities = new Set(sheet.quantities.map(({ name }) => name));
+  const stopped = new Set(sheet.stopped);
   const lines = new Map<string, ReadLine>();
   const names = new Map<string, string | null>();
   const owners = new Map<string, string>();
@@ -32,25 +34,30 @@ export function readPage(sheet: FormulaSheet, began: (id: string) => void): Page
 
   for (const [index, typed] of sheet.lines.entries()) {
     const { id } = typed;
-    began(id);
-    const read = index < limits.lines ? readLine(typed) : tooMany;
+    const fresh = (): Read => {
+      began(id);
+      return readLine(typed);
+    };
+    const read = index < limits.lines ? memory.read(id, typed.text, fresh) : tooMany;
     const name = read.line === null ? read.name : read.line.name;
     names.set(id, name);
     if (read.line !== null) lines.set(id, read.line);
     if (read.fault !== null) faults.set(id, read.fault);
-    if (sheet.stopped.includes(id)) faults.set(id, stoppedFault);
+    if (stopped.has(id)) faults.set(id, stoppedFault);
     if (name === null) continue;
     const taken = owners.has(name) || quantities.has(name);
     if (taken) faults.set(id, takenFault(name, quantities.has(name), read.line));
     else owners.set(name, id);
   }
 
+  const stated = [...quantities, ...owners.keys()];
   const able = [...lines.values()].filter(({ id }) => !faults.has(id));
   for (const line of able) {
     const unknown = line.uses.find((name) => !quantities.has(name) && !owners.has(name));
     if (unknown === undefined) continue;
-    const known = [...quantities, ...owners.keys(), ...(line.params ?? [])];
-    faults.set(line.id, unknownFault(unknown, known, placeOfName(unknown, line.body, line.places)));
+    const look = (): FormulaFault =>
+      unknownFault(unknown, [...stated, ...(line.params ?? [])], placeOfName(unknown, line.body, line.places));
+    faults.set(line.id, memory.unknown(line, unknown, stated, look));
   }
   const needs = (line: ReadLine): string[] => line.uses.flatMap((name) => owners.get(name) ?? []);
   const { order, circles } = orderOf(able.map((line) => ({ id: line.id, needs: needs(line) })));

@@ -3,7 +3,8 @@
 import { add, alike, multiply, plain, sizeOf, subtract } from './arithmetic.js';
 import { attempt, type Computed } from './compute.js';
 import { fault, FormulaError } from './faults.js';
-import { readLine } from './read-line.js';
+import type { Memory } from './memory.js';
+import { readLine, type Read } from './read-line.js';
 import type { CurveAsk, FormulaFault } from './sheet.js';
 import { inShownUnit } from './shown.js';
 import { inKelvin, number, type Value } from './values.js';
@@ -14,12 +15,23 @@ export interface Range {
 }
 
 /** The range of a curve; `now` is the value of the variable, null for an argument that may be anything. */
-export function range(computed: Computed, ask: CurveAsk, now: Value | null): Range | { readonly fault: FormulaFault } {
-  const from = endOf(computed, ask, 'from', now);
+export function range(
+  computed: Computed,
+  ask: CurveAsk,
+  now: Value | null,
+  memory: Memory,
+): Range | { readonly fault: FormulaFault } {
+  const from = endOf(computed, ask, 'from', now, memory);
   if ('fault' in from) return from;
-  const to = endOf(computed, ask, 'to', now);
+  const to = endOf(computed, ask, 'to', now, memory);
   if ('fault' in to) return to;
   return between(from.value, to.value);
+}
+
+/** An end of the range as a formula. */
+export function readEnd(ask: CurveAsk, which: 'from' | 'to', memory: Memory): Read {
+  const id = `${which} of ${ask.id}`;
+  return memory.end(ask.id, which, ask[which], () => readLine({ id, text: ask[which] }));
 }
 
 function endOf(
@@ -27,8 +39,9 @@ function endOf(
   ask: CurveAsk,
   which: 'from' | 'to',
   now: Value | null,
+  memory: Memory,
 ): { readonly value: Value } | { readonly fault: FormulaFault } {
-  const read = readLine({ id: which, text: ask[which] });
+  const read = readEnd(ask, which, memory);
   const about = (found: FormulaFault): { fault: FormulaFault } => ({
     fault: { ...found, wrong: `The range, ‘${which}’: ${found.wrong}`, at: null, instead: null },
   });

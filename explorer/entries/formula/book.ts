@@ -3,7 +3,14 @@
 
 import { startFormulas, type FormulaEngine } from '../../formula/formula-client.js';
 import type { ListedFunction } from '../../formula/functions/registry.js';
-import type { FormulaAsk, FormulaCurve, FormulaReply, FormulaResult } from '../../formula/sheet.js';
+import type {
+  CurveAsk,
+  FormulaAsk,
+  FormulaCurve,
+  FormulaReply,
+  FormulaResult,
+  FormulaSheet,
+} from '../../formula/sheet.js';
 import { newestWins, type Lane } from '../../worker/newest-wins.js';
 import type { Here } from '../entry.js';
 import { formulasIn, type FormulaData } from './data.js';
@@ -23,6 +30,8 @@ export interface Known {
   readonly lastCurve: { readonly against: string; readonly drawn: Drawn } | null;
 }
 
+type FormulaBookSeen = Pick<Here, 'entries' | 'results' | 'scenario' | 'units'>;
+
 const nothing: Known = { result: undefined, curve: undefined, lastValue: null, lastCurve: null };
 
 /** One for all pages: a worker is costly and formulas are quick. */
@@ -34,13 +43,18 @@ export class FormulaBook {
   readonly #heres = new Map<string, Here<FormulaData>>();
   readonly #lane: Lane<FormulaAsk>;
   #asked = '';
+  /** What the entry seen last stood in; the entries of a page are drawn one after the other with the same. */
+  #seen: FormulaBookSeen | undefined;
+  /** Which values the curves that are being drawn belong to. */
+  #drawing = 0;
   #failed = false;
 
   constructor(engine: FormulaEngine = oneEngine) {
     this.#engine = engine;
     this.#lane = newestWins(
-      (ask) => this.#engine.answer(ask),
-      (reply) => this.#receive(reply),
+      // Values first: curves can wait, and give way to the next keystroke.
+      ({ sheet }) => this.#engine.answer({ sheet, curves: [] }),
+      (reply, ask) => this.#receive(reply, ask),
       () => this.#fail(),
     );
   }
@@ -58,12 +72,16 @@ export class FormulaBook {
   /** Asks again after a failure. */
   again(): void {
     this.#asked = '';
+    this.#seen = undefined;
     this.#redraw();
   }
 
   /** Takes note of an entry as it is drawn; asks when anything that formulas depend on has changed. */
   see(here: Here<FormulaData>): Known {
     this.#heres.set(here.id, here);
+    if (sameAround(this.#seen, here)) return this.known(here.id);
+    const { entries, results, scenario, units } = here;
+    this.#seen = { entries, results, scenario, units };
     const ask = askOf(here);
     const asked = JSON.stringify(ask);
     if (asked !== this.#asked) {
@@ -101,24 +119,46 @@ export class FormulaBook {
     return [...this.#known.values()].flatMap(({ result }) => result ?? []);
   }
 
-  #receive({ results, curves }: FormulaReply): void {
+  #receive({ results }: FormulaReply, { sheet, curves }: FormulaAsk): void {
     this.#failed = false;
-    const drawn = new Map(curves.map((curve) => [curve.id, curve]));
+    const drawn = new Set(curves.map(({ id }) => id));
     for (const result of results) {
       const before = this.known(result.id);
-      const curve = drawn.get(result.id);
       const { outcome } = result;
+      const same = JSON.stringify(before.result) === JSON.stringify(result);
+      if (same && (before.curve === undefined || drawn.has(result.id))) continue;
       this.#known.set(result.id, {
+        ...before,
         result,
-        curve,
+        curve: drawn.has(result.id) ? before.curve : undefined,
         lastValue: 'value' in outcome ? valueText(outcome.value) : before.lastValue,
-        lastCurve:
-          curve === undefined || 'fault' in curve.outcome
-            ? before.lastCurve
-            : { against: curve.against, drawn: curve.outcome },
       });
       this.#heres.get(result.id)?.offer(offeredFrom(result));
     }
+    this.#redraw();
+    void this.#draw(sheet, curves);
+  }
+
+  /** Curves one after the other, until there are newer values. */
+  async #draw(sheet: FormulaSheet, curves: readonly CurveAsk[]): Promise<void> {
+    this.#drawing += 1;
+    const turn = this.#drawing;
+    const waiting = [...curves];
+    while (waiting.length > 0) {
+      const reply = await this.#engine.whenIdle({ sheet, curves: waiting.slice(0, 1) }).catch(() => undefined);
+      if (reply === undefined || turn !== this.#drawing) return;
+      if (reply === null) continue; // something went first
+      waiting.shift();
+      reply.curves.forEach((curve) => this.#receiveCurve(curve));
+    }
+  }
+
+  #receiveCurve(curve: FormulaCurve): void {
+    const before = this.known(curve.id);
+    if (JSON.stringify(before.curve) === JSON.stringify(curve)) return;
+    const { outcome, against } = curve;
+    const lastCurve = 'fault' in outcome ? before.lastCurve : { against, drawn: outcome };
+    this.#known.set(curve.id, { ...before, curve, lastCurve });
     this.#redraw();
   }
 
@@ -130,6 +170,16 @@ export class FormulaBook {
   #redraw(): void {
     [...this.#heres.values()].at(-1)?.redraw();
   }
+}
+
+/** Whether an entry is drawn with what another was drawn with: then nothing has changed since. */
+function sameAround(seen: FormulaBookSeen | undefined, here: Here<FormulaData>): boolean {
+  return (
+    seen?.entries === here.entries &&
+    seen.results === here.results &&
+    seen.scenario === here.scenario &&
+    seen.units === here.units
+  );
 }
 
 /** Numbers of the page, without what formulas themselves offer. */

@@ -1,7 +1,7 @@
 // <kp-formula>: the line of a formula. On the reader's own page the text is typed where it stands; what it comes to
 // follows it, a fault stands under it, and the list of names opens below. It keeps nothing but what is open.
 
-import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
+import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { atMost } from '../../components/field/at-most.js';
 import type { FormulaFault } from '../../formula/sheet.js';
@@ -16,6 +16,11 @@ import './kp-names.js';
 import { valueText } from './value-text.js';
 
 let made = 0;
+
+/** Whether a line has to be drawn again for what it is handed; what it acts with is always the newest. */
+function looksOtherwise(here: Here<FormulaData>, before: Here<FormulaData> | undefined): boolean {
+  return before?.data !== here.data || before.own !== here.own || before.units !== here.units;
+}
 
 export class FormulaElement extends LitElement {
   static override properties: PropertyDeclarations = {
@@ -43,6 +48,13 @@ export class FormulaElement extends LitElement {
 
   protected override createRenderRoot(): this {
     return this;
+  }
+
+  /** A page of hundreds of lines is drawn at each keystroke in one of them. */
+  protected override shouldUpdate(changed: PropertyValues<this>): boolean {
+    return (
+      this.namesShown || changed.size !== 1 || !changed.has('here') || looksOtherwise(this.here, changed.get('here'))
+    );
   }
 
   protected override render(): unknown {
@@ -208,6 +220,7 @@ export class FormulaElement extends LitElement {
   #write(text: string): void {
     const { here } = this;
     here.change((data) => ({ ...data, text }), { says: 'formula written', together: `formula:${here.id}` });
+    this.requestUpdate(); // so that a text that is not kept does not stay in the field
   }
 }
 

@@ -18,6 +18,9 @@ class StandIn implements FormulaWorker {
   onerror: FormulaWorker['onerror'] = null;
   terminated = false;
   readonly asked: ToWorker[] = [];
+  /** Whether it holds its reply back until it is told to drop the ask. */
+  holds = false;
+
   constructor(whenLoaded: 'ready' | 'error' = 'ready') {
     void oneTurn().then(() => {
       if (whenLoaded === 'ready') this.#tell({ is: 'ready', functions: [] });
@@ -26,6 +29,12 @@ class StandIn implements FormulaWorker {
   }
   postMessage(message: ToWorker): void {
     this.asked.push(message);
+    if ('drop' in message) {
+      this.holds = false;
+      setTimeout(() => this.#tell({ is: 'dropped', turn: message.drop }), 0);
+      return;
+    }
+    if (this.holds) return;
     const { turn, ask } = message;
     void oneTurn().then(() => {
       const told: ToPage[] = [];
@@ -136,6 +145,34 @@ describe('the formula engine of a page', () => {
     let loads = 0;
     const { engine: formulas } = engine(() => new StandIn(++loads === 1 ? 'error' : 'ready'));
     expect((await formulas.answer(ask('1'))).results.map(told)).toEqual(['1']);
+  });
+
+  it('lets what can wait give way to what is asked meanwhile, and says so', async () => {
+    const { engine: formulas, workers } = engine();
+    await formulas.answer(ask('1'));
+    workers[0]!.holds = true;
+    const idle = formulas.whenIdle(ask('2'));
+    await expect.poll(() => workers[0]!.asked.length).toBe(2);
+    const next = formulas.answer(ask('3'));
+    expect(await idle).toBeNull();
+    expect((await next).results.map(told)).toEqual(['3']);
+    expect(workers).toHaveLength(1);
+    expect(workers[0]!.asked.slice(2)).toEqual([{ drop: 2 }, expect.objectContaining({ turn: 3 })]);
+  });
+
+  it('does not even begin what can wait where something else was asked before its turn', async () => {
+    const { engine: formulas, workers } = engine();
+    const first = formulas.answer(ask('1'));
+    const idle = formulas.whenIdle(ask('2'));
+    const last = formulas.answer(ask('3'));
+    expect(await idle).toBeNull();
+    expect([...(await first).results, ...(await last).results].map(told)).toEqual(['1', '3']);
+    expect(workers[0]!.asked).toHaveLength(2);
+  });
+
+  it('answers what can wait when nothing else is asked', async () => {
+    const { engine: formulas } = engine();
+    expect((await formulas.whenIdle(ask('1')))?.results.map(told)).toEqual(['1']);
   });
 
   it('says that it could not be loaded, and tries again when asked again', async () => {

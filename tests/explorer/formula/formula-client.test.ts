@@ -202,7 +202,9 @@ describe('what the formulas of a page may take', () => {
       this.#every_ms = every_ms;
       void onFakeClock(0).then(() => this.onmessage?.({ data: { is: 'ready', functions: [] } }));
     }
-    postMessage({ turn, ask }: ToWorker): void {
+    postMessage(message: ToWorker): void {
+      if ('drop' in message) return;
+      const { turn, ask } = message;
       const work = async (): Promise<void> => {
         for (let k = 0; !this.terminated; k = (k + 1) % ask.sheet.lines.length) {
           this.onmessage?.({ data: { is: 'began', turn, key: ask.sheet.lines[k]!.id } });

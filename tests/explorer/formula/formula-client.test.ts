@@ -31,7 +31,7 @@ class StandIn implements FormulaWorker {
     this.asked.push(message);
     if ('drop' in message) {
       this.holds = false;
-      setTimeout(() => this.#tell({ is: 'dropped', turn: message.drop }), 0);
+      void oneTurn().then(() => this.#tell({ is: 'dropped', turn: message.drop }));
       return;
     }
     if (this.holds) return;

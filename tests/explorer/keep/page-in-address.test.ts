@@ -4,12 +4,12 @@ import { describe, expect, it } from 'vitest';
 import { packPage, unpackPage } from '../../../explorer/keep/page-in-address.js';
 import type { PageRecord } from '../../../explorer/state/notebook-record.js';
 
-/** A page with this many letters of text on it. */
+/** A page with this many letters of text on it, in two texts: one alone may not be as long. */
 const page = (letters: number): PageRecord => ({
   name: 'page-1',
   title: 'Mine',
   promise: '',
-  entries: [{ id: 'e1', kind: 'text', data: { text: 'a'.repeat(letters) } }],
+  entries: ['e1', 'e2'].map((id) => ({ id, kind: 'text', data: { text: 'a'.repeat(letters / 2) } })),
 });
 
 describe('a page in an address', () => {

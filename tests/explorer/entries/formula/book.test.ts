@@ -9,6 +9,7 @@ import type { FormulaEngine } from '../../../../explorer/formula/formula-client.
 import type { FormulaAsk, FormulaReply } from '../../../../explorer/formula/sheet.js';
 import { startingScenario } from '../../../../explorer/state/parameters.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
+import { turn as answered } from '../../../support/settled.js';
 
 /** An engine that answers at once and notes what it was asked; `gives` may hold curves back. */
 function engine(gives: () => boolean = () => true): FormulaEngine & { values: FormulaAsk[]; curves: string[] } {
@@ -56,9 +57,6 @@ function drawn(book: FormulaBook, lines: readonly Line[]): void {
   for (const { id, text, plot } of lines)
     book.see({ ...around, id, data: { text, plot } } as unknown as Here<FormulaData>);
 }
-
-/** Everything that has been asked is answered. */
-const answered = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
 const many = Array.from({ length: 200 }, (_, k) =>
   line(`e${String(k)}`, k === 0 ? 'x0 = volume' : `x${String(k)} = x${String(k - 1)} + 1 L`),

@@ -56,11 +56,13 @@ export default defineConfig({
             'd3-format',
             'd3-scale',
             'd3-shape',
+            'fast-check',
             'lit',
             'lit/directives/keyed.js',
             'lit/directives/live.js',
             'lit/directives/repeat.js',
             'mathjs',
+            'valibot',
           ],
         },
         test: {

@@ -27,7 +27,7 @@ export interface Atom {
 }
 
 /** Characters that stand for all others. */
-export const samples = [...'aAzeEhtpsvMkL09.,;:!?#*+-_=<>()[]{}/\\|&%@"\'’°\u00a0\u2009 \n\t\u0001é³−²'];
+export const samples = Array.from('aAzeEhtpsvMkL09.,;:!?#*+-_=<>()[]{}/\\|&%@"\'’°\u00a0\u2009 \n\t\u0001é³−²');
 
 /** Takes a pattern apart; throws for what it does not know. */
 export function patternOf(source: string, flags: string): Pattern {

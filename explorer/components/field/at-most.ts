@@ -43,7 +43,7 @@ class AtMost extends Directive {
     field.addEventListener('focus', note);
     field.addEventListener('beforeinput', note);
     field.addEventListener('input', (event) => this.#typed(event));
-    field.addEventListener('blur', () => (this.#words!.textContent = ''));
+    // The words stay when the field is left: what stands below must not move under a hand that is on its way there.
   }
 
   #typed(event: Event): void {

@@ -163,6 +163,42 @@ describe('the file of a notebook', () => {
   });
 });
 
+describe('a notebook as full as it may be', () => {
+  it('takes no more, says why where the reader is, and is opened again as it was', async () => {
+    const { page, problems, reader } = await opened('#the-ceiling');
+    await page.getByRole('link', { name: 'Keep and open' }).waitFor();
+    const pages = Array.from({ length: 400 }, (_, at) => ({
+      name: `page-${String(at + 1)}`,
+      title: `Day ${String(at + 1)}`,
+      promise: '',
+      entries: [],
+    }));
+    const written = new Date(0).toISOString();
+    const file = {
+      format: 'kettle-and-plate notebook',
+      version: 2,
+      written,
+      name: 'Full',
+      numbers: {},
+      pages,
+      work: {},
+    };
+    await drop(page, 'full.kettle', JSON.stringify(file));
+    await reader.sees(() => page.locator('.notebook-name').innerText(), 'Full');
+    await page.getByRole('button', { name: 'Blank page' }).click();
+    await reader.sees(
+      () => page.locator('.refused-act').innerText(),
+      'A notebook has at most 400 pages, and this has 401. Nothing was changed.',
+    );
+    await page.getByRole('button', { name: 'Put this away' }).click();
+    await expect.poll(() => page.locator('.refused-act').innerText()).toBe('');
+    await page.reload();
+    await reader.sees(() => page.locator('.notebook-name').innerText(), 'Full');
+    expect(await page.getByRole('link', { name: 'Day 400' }).count()).toBe(1);
+    expect(problems).toEqual([]);
+  });
+});
+
 describe('what is no file', () => {
   it('is refused where the reader is, and what is open stays', async () => {
     const { page, problems, reader } = await opened('#the-ceiling');

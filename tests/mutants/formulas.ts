@@ -165,7 +165,7 @@ export const formulas: readonly Mutant[] = [
     tests: ['stop-rules'],
   },
   {
-    name: 'the condenser is short only above nine tenths more',
+    name: 'the condenser is short only from two fifths more vapour on than it takes',
     file: 'lib/run/limits/limit-watches.ts',
     from: "return { worst: share, passed: share > 1, extrapolated: false };\n    },\n    message: 'More vapour comes",
     to: "return { worst: share, passed: share > 1.4, extrapolated: false };\n    },\n    message: 'More vapour comes",

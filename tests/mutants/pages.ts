@@ -57,7 +57,7 @@ export const pages: readonly Mutant[] = [
     file: 'explorer/state/run-results.ts',
     from: 'for (let row = start; row <= last; row += 1) best',
     to: 'for (let row = start * 0; row <= last; row += 1) best',
-    tests: ['state/'],
+    tests: ['state/run-results'],
   },
   {
     name: 'two temperatures may be added',

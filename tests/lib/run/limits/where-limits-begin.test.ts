@@ -77,3 +77,17 @@ describe('weeping', () => {
     expect(limitOf('weeping', cold(0.1))!.worst).toBeLessThan(0.7);
   });
 });
+
+describe('a condenser', () => {
+  const cooled = (transfer_W_K: number): TrainProblem => {
+    const still = platedStill(8);
+    return trainProblem({ still: { ...still, productCondenser: { ...still.productCondenser, transfer_W_K } } });
+  };
+
+  it('is told to be too small from the vapour on that it cannot take, and not below', () => {
+    const short = limitOf('condenserShort', cooled(88))!;
+    expect(short.worst).toBeGreaterThan(1);
+    expect(short.worst).toBeLessThan(1.2);
+    expect(limitOf('condenserShort', cooled(110))).toBeUndefined();
+  });
+});

@@ -107,9 +107,9 @@ export function moleFractionFromStrength(strength: VolumeFraction20C): MoleFract
   return moleFractionFromMassFraction(massFractionFromStrength(strength));
 }
 
-/** q(p) for a p known to be in 0..1; q(0) = 0 and q(1) = 1 exactly. */
+/** q(p) for a p known to be in 0..1; q(0) = 0 and q(1) = 1 exactly, and round-off just below carries nothing beyond. */
 function strengthOf(p: MassFraction): VolumeFraction20C {
-  return (p * densityByPolynomial(AT_20_CELSIUS, p)) / DENSITY_OF_ETHANOL;
+  return Math.min(1, (p * densityByPolynomial(AT_20_CELSIUS, p)) / DENSITY_OF_ETHANOL);
 }
 
 const DENSITY_OF_ETHANOL = densityByPolynomial(AT_20_CELSIUS, 1);

@@ -308,7 +308,7 @@ export const anyTrainRun: Any<TrainProblem> = anyFrame.chain((frame) =>
           kind: 'size',
           volume_m3: Math.max(1e-6, rounded(share * charge_m3)),
         })),
-        tolerance: wide(1e-7, 1e-2, 1e-5),
+        tolerance: wide(1e-7, 1e-3, 1e-5),
       },
       { requiredKeys: ['kind', 'still', 'charge', 'doublerCharges', 'activity', 'power_W', 'sheet', 'outputs'] },
     );

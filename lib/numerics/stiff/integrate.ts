@@ -149,7 +149,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
   /** Scaled error of a step, Infinity where it ends in a state that cannot be. */
   function attempt(s: number, h: number): number {
     const error = step.attempt(s, current, h);
-    return error <= 1 && system.allows?.(step.end) === false ? Infinity : error;
+    return error <= 1 && system.admit?.(step.end) === false ? Infinity : error;
   }
 
   function end(kind: IntegrationEnd['kind'], s: number, event: number): IntegrationEnd {

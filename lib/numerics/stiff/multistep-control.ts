@@ -16,6 +16,8 @@ const PATIENCE = 3;
 const SMALLEST_ERROR = 1e-10;
 /** At the highest order the one below is looked at after so many steps. */
 const LOOK_AFTER = 8;
+/** So many steps in a row that fail at first do not grow. */
+const RELAPSES = 3;
 /** An order is in doubt when the error of the one below is less than so many times its own, */
 const DOUBTFUL = 2;
 /** it is left when so many looks in a row find it so, */
@@ -32,6 +34,8 @@ export class MultistepControl {
   #steps = 0;
   #failures = 0;
   #doubts = 0;
+  /** Accepted steps in a row each of which had failed at first. */
+  #relapses = 0;
   /** Steps for which the order must not rise. */
   #shunned = 0;
 
@@ -45,6 +49,7 @@ export class MultistepControl {
     this.#steps = 0;
     this.#failures = 0;
     this.#doubts = 0;
+    this.#relapses = 0;
     this.#shunned = 0;
   }
 
@@ -62,16 +67,24 @@ export class MultistepControl {
   /** Whether it is time to ask for the error of the order above. */
   looksUp(own: number): boolean {
     if (this.order >= this.#highest || this.#shunned > 0 || this.#steps < this.order) return false;
-    return own < GROWTH[this.order]!;
+    return own < GROWTH[this.order]! || this.#relapsing;
+  }
+
+  /** Whether steps keep failing at the length the last one had grown to. */
+  get #relapsing(): boolean {
+    return this.#failures > 0 && this.#relapses + 1 >= RELAPSES;
   }
 
   /** Next step after an accepted one; `below` and `above` are the errors of the orders beside, Infinity where not asked for. */
   accepted(h: number, error: number, own: number, below: number, above: number): number {
     const { order } = this;
+    const relapsing = this.#relapsing;
+    this.#relapses = this.#failures > 0 ? this.#relapses + 1 : 0;
     this.#failures = 0;
     this.#nextOrder = order;
     if (this.#shunned > 0) this.#shunned--;
-    let longest = Math.min(GROWTH[order]!, own);
+    // A step that failed, was cut, and would grow as before fails as before: it stays until the past is even again.
+    let longest = relapsing ? Math.min(1, own) : Math.min(GROWTH[order]!, own);
     if (below < Infinity) {
       const growth = Math.min(GROWTH[order - 1]!, gain(below, order - 1));
       const heldByGrowth = own > GROWTH[order - 1]!;

@@ -21,8 +21,8 @@ export interface StiffSystem {
   evaluate?(s: number, u: Float64Array, out: Float64Array): void;
   /** How far ahead the equations have their next corner, as it looks from a state and f there, just evaluated with slopes: no use in stepping beyond. */
   corner?(u: Float64Array, f: Float64Array): number;
-  /** Whether a state can be at all: a step that ends in one that cannot is tried again, shorter. Need not be there. */
-  allows?(u: Float64Array): boolean;
+  /** Whether a state can be at all: a step that ends in one that cannot is tried again, shorter. May mend round-off in what is kept. Need not be there. */
+  admit?(u: Float64Array): boolean;
   /** Error weights at a state: an error of w[i] in component i counts as 1. */
   weights(u: Float64Array, out: Float64Array): void;
 }

@@ -196,9 +196,11 @@ export abstract class TrainBalances {
     out[r + WATER] = drawn * (1 - z);
   }
 
-  /** A vapour counts by how much of it flows at the state last evaluated: what hardly flows carries hardly anything. */
-  weights(_u: Float64Array, out: Float64Array): void {
+  /** A vapour counts by how much of it flows: what hardly flows carries hardly anything. While a still fills, at the state last evaluated, which is an attempt's. */
+  weights(u: Float64Array, out: Float64Array): void {
     const { readings } = this.streams;
+    // Rows may have been read in between, and what is read must not steer the steps.
+    if (!this.#filling) this.streams.evaluate(u);
     const weights = this.#filling ? this.#weightsFilling : this.#weights;
     for (let k = 0; k < out.length; k++) out[k] = weights[k]!;
     for (let j = 0, k = VAPOUR; j < this.count; j++, k += UNKNOWNS) {

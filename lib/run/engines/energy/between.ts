@@ -34,7 +34,8 @@ export class Between {
   }
 
   #holdsTooLittle({ start, end }: StepView, state: Float64Array): boolean {
-    for (let o = 0; o < UNKNOWNS * this.#streams.count; o += UNKNOWNS) {
+    // The drum's block comes last.
+    for (let o = 0; o <= UNKNOWNS * this.#streams.count; o += UNKNOWNS) {
       const [n1, n2] = [o + ETHANOL, o + WATER];
       const slack = OF_ALL * Math.min(start[n1]! + start[n2]!, end[n1]! + end[n2]!);
       if (state[n1]! < LEAST_SHARE * Math.min(start[n1]!, end[n1]!) - slack) return true;

@@ -42,7 +42,7 @@ export function trainProblemFaults(problem: TrainProblem, system: EthanolWater):
     ...lagFaults(problem.lags),
     ...(problem.tolerance === undefined
       ? []
-      : rangeFault('tolerance', problem.tolerance, 1e-10, 1e-2, 'a tolerance from 1e-10 to 0.01')),
+      : rangeFault('tolerance', problem.tolerance, 1e-10, 1e-3, 'a tolerance from 1e-10 to 0.001')),
   ];
   if (numbers.length > 0) return numbers;
   const train = [...pressureFaults(problem), ...volumeFaults(problem), ...jarFaults(problem)];

@@ -4,22 +4,22 @@ import type { StiffSystem } from '../../../numerics/stiff/stiff-system.js';
 import { TrainBalances } from './balances.js';
 import { type HoldSlopes, holdSlopes } from './controls.js';
 import { fade, fadeSlope } from './fading.js';
+import { Kept } from './kept.js';
 import { LAMBDA0 } from './holders.js';
 import { BELOW_K, EQUILIBRIUM, READINGS, VAPOUR_RATE } from './readings.js';
-import { ETHANOL, NOTHING_mol, UNKNOWNS, VAPOUR, WATER } from './streams.js';
+import { ETHANOL, NOTHING_mol, VAPOUR, WATER } from './streams.js';
 
 const ENTRIES = 48;
 const LOWER = 0;
 const MIDDLE = 16;
 const UPPER = 32;
 
-/** Less than nothing by this share of what a holder holds is a trace. */
-const TRACE = 1e-3;
 const NO_HOLD: HoldSlopes = { share_x: 0, share_I: 0, rate_x: 0, rate_I: 0 };
 
 /** The train as a stiff system. */
 export class TrainEquations extends TrainBalances implements StiffSystem {
   readonly autonomous = true;
+  readonly kept = new Kept();
 
   linearise(_s: number, u: Float64Array, slope: Float64Array): void {
     slope.fill(0);
@@ -36,15 +36,8 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
     this.#writeJacobian(u);
   }
 
-  /** Nothing holds less than nothing: more of it than a trace is an error that must not stand. */
-  allows(u: Float64Array): boolean {
-    for (let o = 0; o <= this.drumAt; o += UNKNOWNS) {
-      const ethanol = u[o + ETHANOL]!;
-      const water = u[o + WATER]!;
-      const trace = -TRACE * (ethanol + water);
-      if (!(trace < 0 && ethanol >= trace && water >= trace)) return false;
-    }
-    return true;
+  admit(u: Float64Array): boolean {
+    return this.kept.admit(u, this.count + 1);
   }
 
   /** Time to the next corner, s, at the state last evaluated with slopes. */

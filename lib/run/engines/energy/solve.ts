@@ -66,6 +66,7 @@ export function solveTrain(problem: TrainProblem, system: EthanolWater): TrainSo
   const between = new Between(equations.streams);
   const stepStarts: number[] = [];
   let state = startingState(problem, train, tables);
+  equations.kept.begin(state);
   const jars = new JarFilling(problem.jars ?? { kind: 'perStep' }, moment, equations.size);
   let time_s = 0;
   let supplied_J = 0;

@@ -25,7 +25,7 @@ import {
 
 const system = createEthanolWater();
 /** Runs of each engine; the full model gets half of all. */
-const runs = Number(process.env['RANDOM_RUNS'] ?? 500);
+const runs = Number(process.env['RANDOM_RUNS'] ?? 300);
 
 const laws = [
   endsTyped,

@@ -75,7 +75,7 @@ const anyCharge = (volume_m3: number): Any<Charge> =>
 
 const anyOutputs = (scale_s: number): Any<Outputs> =>
   oneOf<Outputs>(
-    wide(1e-3, 1, 0.01).map((share) => ({ kind: 'every', interval_s: Math.max(1e-3, rounded(share * scale_s)) })),
+    wide(5e-3, 1, 0.05).map((share) => ({ kind: 'every', interval_s: Math.max(1e-3, rounded(share * scale_s)) })),
     fc.integer({ min: 1, max: 4 }).map((points) => ({ kind: 'perStep', points })),
   );
 

@@ -87,7 +87,6 @@ export {
 } from './substances/water-saturation.js';
 export { chargeAmounts } from './run/charge.js';
 export { rayleighLeft, type RayleighLeft } from './run/engines/rayleigh/rayleigh-integral.js';
-export { solveSimple } from './run/engines/rayleigh/solve.js';
 export {
   constantComposition,
   type ConstantComposition,
@@ -122,14 +121,45 @@ export { saturatedDensityEthanol, saturatedDensityWater } from './substances/sat
 export { secondVirialEthanol, secondVirialWater } from './substances/second-virial.js';
 
 // runs in time
-export { problemFaults, solve, type RunProblem, type SolutionOf } from './run/solve.js';
+export { problemFaults, solve, type SolveOptions } from './run/solve.js';
 export { heatToBoil } from './run/heat-up.js';
-export { solveColumn } from './run/engines/equal-flows/solve.js';
-export { MOST_PLATES } from './run/engines/equal-flows/check.js';
-export type { DoublerCharge, Hold, Jars, Reflux, TrainProblem, TrainStep } from './run/engines/energy/problem.js';
+export { MODELS } from './run/engines/registry.js';
+export type {
+  Charge,
+  DoublerCharge,
+  EnergyModel,
+  EnergyProblem,
+  Heat,
+  Hold,
+  Jars,
+  Model,
+  Outputs,
+  Reflux,
+  RunProblem,
+  RunStep,
+  SimplifiedProblem,
+  StopRule,
+} from './run/problem.js';
+export type { CompleteProblem } from './run/complete.js';
+export type { HolderKind, RunHolder } from './run/engine.js';
+export type { RunObserver } from './run/drive.js';
+export type {
+  Ending,
+  EnergyColumns,
+  EnergySolution,
+  Jar,
+  PlainEnergySolution,
+  PlainSolution,
+  RunColumns,
+  RunFacts,
+  RunSolution,
+  SolveStatistics,
+} from './run/solution.js';
+export { runAt, type RunAt, type VesselAt } from './run/readers/at.js';
+export { type EnergyAccount, energyAccount } from './run/readers/account.js';
+export { rowRecords, rowsAsCsv, SERIES, type SeriesName } from './run/readers/records.js';
+export { stepSummaries, type StepSummary } from './run/readers/steps.js';
 export { overruled, type Overruling } from './run/overrule.js';
-export type { HolderKind } from './run/engines/energy/holders.js';
-export type { Jar, TrainHolder, TrainSolution } from './run/engines/energy/solution.js';
 export { FLOOD_LIMIT } from './run/limits/column-watches.js';
 export type { LimitKind } from './run/limits/watch.js';
 export { type Limit, limitsOf } from './run/limits/limits.js';
@@ -142,17 +172,6 @@ export { gaugeOffset } from './still/gauge-offset.js';
 export { packingLoad, type PackingLoad } from './still/packing-load.js';
 export { plateLoad, type PlateFlows, type PlateLoad } from './still/plate-load.js';
 export { diameterForHeat, heatAtFlooding, type Passing } from './still/sizing.js';
-export type {
-  Charge,
-  ColumnProblem,
-  ColumnStill,
-  Heat,
-  Outputs,
-  RunStep,
-  SimpleProblem,
-  StopRule,
-} from './run/problem.js';
-export type { Ending, RunHistory, RunSolution, SolveStatistics } from './run/solution.js';
 
 // decisions
 export { aboveStrength, type AboveStrength } from './craft/above-strength.js';

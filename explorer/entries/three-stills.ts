@@ -1,7 +1,7 @@
 // 'One charge, three stills': what each still makes of the charge, in words and as a table.
 
 import { html, nothing } from 'lit';
-import type { TrainSolution } from '#lib/index.js';
+import type { PlainEnergySolution } from '#lib/index.js';
 import { ofRuns } from '../figures/run/of-runs.js';
 import type { RunFigureRows } from '../rows/run.js';
 import type { Answered } from './entry.js';
@@ -24,7 +24,7 @@ export function namesOf({ answers }: Stills): readonly StillName[] {
 }
 
 /** The run of a still that stands on the page. */
-export function runOf({ answers }: Stills, name: StillName): TrainSolution {
+export function runOf({ answers }: Stills, name: StillName): PlainEnergySolution {
   const answer = answers[name];
   if (answer?.kind !== 'train') throw new Error(`no run of ${name}`);
   return answer.solution;

@@ -1,10 +1,10 @@
-// Rows of the figure of a run: which panels, against which axis, and the curves of each. A RunSolution of the library is
+// Rows of the figure of a run: which panels, against which axis, and the curves of each. A PlainSolution of the library is
 // a RunRows as it stands.
 
 import type { AzeotropeRow } from './equilibrium.js';
 import type { Column, CurveWeight, FigureUnits, Hand, ShownQuantity } from './shown.js';
 
-/** Columns of one run; any RunSolution fits. */
+/** Columns of one run; any PlainSolution fits. */
 export interface RunRows {
   readonly rows: number;
   /** Since the first vapour, s. */

@@ -2,7 +2,7 @@
 // column with everything sent back.
 
 import { moleFractionFromStrength, strengthFromMoleFraction, temperatureOnSlice, vapourOnSlice } from '#lib/index.js';
-import type { CurveSlice, RunSolution } from '#lib/index.js';
+import type { CurveSlice, PlainSolution } from '#lib/index.js';
 import type { RunsDrawn } from '../rows/run.js';
 import type { OverTheLiquidRows } from '../rows/course.js';
 import type { StrengthStepsRows } from '../rows/course.js';
@@ -73,7 +73,7 @@ export function ladderOf(slice: CurveSlice, kettle: number, plates: number): num
 /** A run of the course with the number it is called after. */
 export interface LessonRun {
   readonly label: string;
-  readonly run: RunSolution;
+  readonly run: PlainSolution;
 }
 
 /** Rows of a run's strength at the spout with earlier runs in pencil; those of the same name stay away. */

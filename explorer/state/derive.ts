@@ -2,7 +2,15 @@
 // changing units or moving a cursor solves nothing. What the page does not ask for is invented here and
 // said in its margin: hold-up, pressure drop, the run sheet.
 
-import { chargeAmounts, DEFAULT_ACTIVITY, toSI, type Charge, type ColumnProblem, type StopRule } from '#lib/index.js';
+import {
+  chargeAmounts,
+  DEFAULT_ACTIVITY,
+  toSI,
+  type Charge,
+  type SimplifiedProblem,
+  type StillDescription,
+  type StopRule,
+} from '#lib/index.js';
 import type { EquilibriumQuestion, RunQuestion, StagesQuestion } from '../worker/questions.js';
 import { remembered } from './memo.js';
 import { startingScenario } from './parameters.js';
@@ -50,19 +58,12 @@ export function beforeItRunsLow(scenario: Scenario): StopRule {
 }
 
 /** The column of a scenario: a spell at total reflux, then a constant reflux ratio to the end. */
-export function columnProblem(scenario: Scenario): ColumnProblem {
+export function columnProblem(scenario: Scenario): SimplifiedProblem {
   const { plate_mol, condenser_mol } = holdUp(scenario);
   return {
-    kind: 'column',
+    model: 'equalFlows',
     charge: chargeOf(scenario),
-    column: {
-      plates: scenario.plates,
-      efficiency: scenario.efficiency,
-      plateHoldUp_mol: plate_mol,
-      condenserHoldUp_mol: condenser_mol,
-      headPressure_Pa: scenario.pressure,
-      plateDrop_Pa: invented.plateDrop_Pa,
-    },
+    still: flatStill(scenario, plate_mol, condenser_mol),
     activity: DEFAULT_ACTIVITY,
     heat: { kind: 'power', power_W: scenario.heat },
     sheet: [
@@ -71,6 +72,28 @@ export function columnProblem(scenario: Scenario): ColumnProblem {
     ],
     outputs: { kind: 'perStep', points: 1 },
     tolerance: drawingTolerance,
+  };
+}
+
+/** The still as constant molar flows know it: what plates and condenser hold is an amount. */
+function flatStill(scenario: Scenario, plate_mol: number, condenser_mol: number): StillDescription {
+  const { chargeVolume, plates, efficiency, pressure } = scenario;
+  const held = { kind: 'amount', amount_mol: condenser_mol / 2 } as const;
+  return {
+    kettle: { volume_m3: 1.5 * chargeVolume },
+    column:
+      plates === 0
+        ? { kind: 'none' }
+        : {
+            kind: 'plates',
+            count: plates,
+            efficiency,
+            holdUp: { kind: 'amount', amount_mol: plate_mol },
+            drop_Pa: invented.plateDrop_Pa,
+          },
+    refluxCondenser: { kind: 'total', holdUp: held },
+    productCondenser: { holdUp: held },
+    air: { pressure_Pa: pressure },
   };
 }
 

@@ -1,7 +1,7 @@
 // 'The doubler': the reader's pot with and without a doubler, the doubler charged with other things, and two doublers
 // in series, as problems; and what they come to as numbers.
 
-import { DEFAULT_ACTIVITY, type DoublerCharge, type TrainProblem, type TrainSolution } from '#lib/index.js';
+import { DEFAULT_ACTIVITY, type DoublerCharge, type EnergyProblem, type PlainEnergySolution } from '#lib/index.js';
 import type { EquilibriumQuestion, TrainQuestion } from '../worker/questions.js';
 import { chargeOf } from './derive.js';
 import { inventedStill } from './invented-stills.js';
@@ -94,17 +94,16 @@ type ChargeNumbers = Pick<Scenario, 'chargeVolume' | 'chargeStrength' | 'heat' |
 function question(
   numbers: ChargeNumbers,
   charges: readonly DoublerCharge['charge'][],
-  drawing: TrainProblem['sheet'],
+  drawing: EnergyProblem['sheet'],
 ): TrainQuestion {
   return {
     kind: 'train',
     problem: {
-      kind: 'train',
       still: inventedStill({ ...numbers, doublerCharges: charges, plates: 0, efficiency: 1 }),
       charge: chargeOf(numbers as Scenario),
       doublerCharges: charges.map((charge) => ({ charge })),
       activity: DEFAULT_ACTIVITY,
-      power_W: numbers.heat,
+      heat: { kind: 'power', power_W: numbers.heat },
       sheet: [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }, ...drawing],
       outputs: { kind: 'perStep', points: 1 },
       start: 'cold',
@@ -129,7 +128,7 @@ export interface DoublerResults {
 }
 
 /** Results of a run of this page. */
-export function resultsOf(run: TrainSolution, chargeVolume: number): DoublerResults {
+export function resultsOf(run: PlainEnergySolution, chargeVolume: number): DoublerResults {
   const last = run.rows - 1;
   const holders = run.holders.length;
   const spoutRuns_s = run.firstVapour_s ?? run.time_s[last]!;

@@ -8,7 +8,7 @@ import {
   temperatureOnSlice,
   vapourOnSlice,
   type CurveSlice,
-  type RunSolution,
+  type PlainSolution,
 } from '#lib/index.js';
 import type { ShownQuantity } from '../rows/shown.js';
 import type { AzeotropeRow, BoilingDiagramRows, CurveRows, StaircaseDiagramRows } from '../rows/equilibrium.js';
@@ -92,7 +92,7 @@ export function idealStairRows(
 export function plateStairRows(
   curve: CurveRows,
   answer: EquilibriumAnswer,
-  run: RunSolution,
+  run: PlainSolution,
   scenario: Scenario,
   position: number,
   units: UnitSystem,

@@ -6,13 +6,13 @@ import {
   strengthFromMoleFraction,
   toSI,
   volumeAt20C,
-  type TrainSolution,
+  type PlainEnergySolution,
 } from '#lib/index.js';
 import { remembered } from './memo.js';
 
 /** A column of one holder, row by row. */
 export function holderRow(
-  run: TrainSolution,
+  run: PlainEnergySolution,
   column: 'holderTemperature_K' | 'holderAmount_mol' | 'holderLiquid' | 'holderVapourRate_mol_s',
   holder: number,
 ): Float64Array {
@@ -35,7 +35,7 @@ export interface InsideDoubler {
 const cold_K = toSI(20, '°C');
 
 /** The doubler is the second holder, after the kettle. */
-export const insideDoubler = remembered((run: TrainSolution): InsideDoubler => {
+export const insideDoubler = remembered((run: PlainEnergySolution): InsideDoubler => {
   const liquid = holderRow(run, 'holderLiquid', 1).map((x) => Math.min(1, Math.max(0, x)));
   const amount = holderRow(run, 'holderAmount_mol', 1);
   const temperature = holderRow(run, 'holderTemperature_K', 1);

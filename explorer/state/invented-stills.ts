@@ -1,7 +1,7 @@
 // The stills of the pages that do not ask for one: upright vessels of bare metal as high as wide, and a section of plates
 // as wide as its vapour needs. Invented, and said to be so where they are used.
 
-import { toSI, waterForDuty, type Doubler, type DoublerCharge, type Still } from '#lib/index.js';
+import { toSI, waterForDuty, type Doubler, type DoublerCharge, type HoldUp, type Still } from '#lib/index.js';
 
 /** What nobody set. */
 export const inventedParts = {
@@ -52,10 +52,10 @@ export function inventedStill(wanted: StillWanted): Still {
     column: plates === 0 ? { kind: 'none' } : section(wanted),
     head: { heatLoss_W_K: 0, metal_J_K: 0, film_m3: 1e-4 },
     refluxCondenser:
-      plates === 0 ? { kind: 'none' } : { kind: 'total', holdUp_m3: 3e-4 * chargeVolume, subcooling_K: 0 },
+      plates === 0 ? { kind: 'none' } : { kind: 'total', holdUp: held(3e-4 * chargeVolume), subcooling_K: 0 },
     // For a third more than the heat, with water of 15 °C that warms by 30 K.
     productCondenser: {
-      holdUp_m3: 3e-4 * chargeVolume,
+      holdUp: held(3e-4 * chargeVolume),
       flow_kg_s: 1.33 * waterForDuty(heat, 30),
       inlet_K: 288.15,
       transfer_W_K: (1.33 * heat) / 40,
@@ -89,6 +89,10 @@ function section({ plates, efficiency, heat, chargeVolume, sieve }: StillWanted)
     metal_J_K: inventedParts.wallMetal_J_m2K * (wall_m2 + 2 * area_m2),
     drop_Pa: plateDrop_Pa,
   };
+}
+
+function held(volume_m3: number): HoldUp {
+  return { kind: 'volume', volume_m3 };
 }
 
 interface Vessel {

@@ -1,6 +1,6 @@
 // The cursor of a run's figure: a collected volume or a time, and the row of the run it stands on.
 
-import type { RunHistory } from '#lib/index.js';
+import type { PlainSolution } from '#lib/index.js';
 import { firstDrawn, positionIn, readAt } from './run-results.js';
 
 export interface RunCursor {
@@ -13,28 +13,28 @@ export interface RunCursor {
 const firstShare = 0.2;
 
 /** Where the cursor stands, m³ or s. */
-export function cursorX({ along, x }: RunCursor, run: RunHistory): number {
+export function cursorX({ along, x }: RunCursor, run: PlainSolution): number {
   if (x !== null) return x;
   const volume = firstShare * run.collectedVolume_m3[run.rows - 1]!;
   return readAt(column(along, run), Math.max(positionIn(run.collectedVolume_m3, volume), firstDrawn(run)));
 }
 
 /** Row, with its part, under the cursor. */
-export function cursorPosition(cursor: RunCursor, run: RunHistory): number {
+export function cursorPosition(cursor: RunCursor, run: PlainSolution): number {
   return positionIn(column(cursor.along, run), cursorX(cursor, run));
 }
 
 /** The cursor along the other quantity, at the same moment. */
-export function turned(cursor: RunCursor, run: RunHistory): RunCursor {
+export function turned(cursor: RunCursor, run: PlainSolution): RunCursor {
   const along = cursor.along === 'volume' ? 'time' : 'volume';
   return { along, x: cursor.x === null ? null : readAt(column(along, run), cursorPosition(cursor, run)) };
 }
 
 /** The cursor along time, wherever it stood. */
-export function timeCursor(cursor: RunCursor, run: RunHistory): RunCursor {
+export function timeCursor(cursor: RunCursor, run: PlainSolution): RunCursor {
   return cursor.along === 'time' ? cursor : turned(cursor, run);
 }
 
-function column(along: RunCursor['along'], run: RunHistory): Float64Array {
+function column(along: RunCursor['along'], run: PlainSolution): Float64Array {
   return along === 'volume' ? run.collectedVolume_m3 : run.time_s;
 }

@@ -1,6 +1,6 @@
 // What a run comes to, as numbers for the sentences under its figure.
 
-import { aboveStrength, type RunHistory } from '#lib/index.js';
+import { aboveStrength, type PlainSolution } from '#lib/index.js';
 
 /** Results of one run; SI, strengths as % vol / 100. */
 export interface RunResults {
@@ -21,7 +21,7 @@ export interface RunResults {
 }
 
 /** Results of a run with respect to a strength. */
-export function runResults(run: RunHistory, threshold: number): RunResults {
+export function runResults(run: PlainSolution, threshold: number): RunResults {
   const start = firstDrawn(run);
   const last = run.rows - 1;
   let best = 0;
@@ -43,7 +43,7 @@ export function runResults(run: RunHistory, threshold: number): RunResults {
 }
 
 /** Row at which collecting begins: the start of the last step of the run sheet. */
-export function firstDrawn(run: RunHistory): number {
+export function firstDrawn(run: PlainSolution): number {
   return Math.min(run.stepStarts.at(-1) ?? 0, run.rows - 1);
 }
 

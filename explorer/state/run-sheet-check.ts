@@ -1,7 +1,7 @@
 // Whether a value from outside is a run sheet: everything the pages and the library take from it is there and is a
 // number they can compute with. What a still can do is the library's to say.
 
-import type { Reflux, StopRule, TrainStep } from '#lib/index.js';
+import type { Reflux, StopRule, RunStep } from '#lib/index.js';
 
 /** Where a page keeps it among what its entries share. */
 export const runSheetName = 'runSheet';
@@ -44,8 +44,9 @@ export function faultInRunSheet(value: unknown): string | undefined {
 }
 
 function faultInStep(value: unknown): string | undefined {
-  const { reflux, power_W, until } = (fields(value) ?? {}) as Partial<Record<keyof TrainStep, unknown>>;
-  if (power_W !== undefined && !isNumber(power_W)) return '`power_W` is a number of watts, or left out';
+  const { reflux, heat, until } = (fields(value) ?? {}) as Partial<Record<keyof RunStep, unknown>>;
+  if (heat !== undefined && !isPower(heat))
+    return '`heat` is of the kind ‘power’ with a `power_W`, a number of watts, or left out';
   if (!Array.isArray(until) || until.length < 1 || until.length > mostRules) {
     return `\`until\` is a list of 1 to ${String(mostRules)} rules`;
   }
@@ -74,6 +75,11 @@ function faultInRule(value: unknown): string | undefined {
 
 function fields(value: unknown): Fields | undefined {
   return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Fields) : undefined;
+}
+
+function isPower(value: unknown): boolean {
+  const heat = fields(value) ?? {};
+  return heat.kind === 'power' && isNumber(heat['power_W']);
 }
 
 function isNumber(value: unknown): value is number {

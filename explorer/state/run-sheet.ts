@@ -1,7 +1,7 @@
 // The run sheet of a page: steps as the library takes them, and the jars; shared by all entries of the page that show the run.
 // With the page's numbers it makes the one question they all ask.
 
-import { DEFAULT_ACTIVITY, toSI, type TrainStep } from '#lib/index.js';
+import { DEFAULT_ACTIVITY, toSI, type RunStep } from '#lib/index.js';
 import type { TrainQuestion } from '../worker/questions.js';
 import { chargeOf } from './derive.js';
 import { inventedStill } from './invented-stills.js';
@@ -11,7 +11,7 @@ import type { Scenario } from './scenario.js';
 
 /** Steps and the size of a jar. */
 export interface RunSheet {
-  readonly steps: readonly TrainStep[];
+  readonly steps: readonly RunStep[];
   /** m³; null for a jar a step. */
   readonly jar_m3: number | null;
 }
@@ -45,12 +45,11 @@ export const sheetQuestion = remembered((scenario: Scenario, sheet: RunSheet): T
     kind: 'train',
     limits: true,
     problem: {
-      kind: 'train',
       still: inventedStill({ chargeVolume, heat, pressure, doublerCharges: [], plates, efficiency, sieve }),
       charge: chargeOf(scenario),
       doublerCharges: [],
       activity: DEFAULT_ACTIVITY,
-      power_W: heat,
+      heat: { kind: 'power', power_W: heat },
       // Without plates the invented still is a bare pot, which sends nothing back.
       sheet: plates === 0 ? sheet.steps.map((step) => ({ ...step, reflux: 'none' })) : sheet.steps,
       outputs: { kind: 'perStep', points: 1 },

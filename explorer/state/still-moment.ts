@@ -3,12 +3,14 @@
 
 import type { Flow, PartMoment, KettleMoment, DoublerMoment, StageMoment, StillMoment } from '../rows/still-moment.js';
 import {
+  chargeAmounts,
   densityOfLiquid,
   massFractionFromMoleFraction,
   strengthFromMoleFraction,
   volumeAt20C,
+  type HoldUp,
   type Still,
-  type TrainSolution,
+  type PlainEnergySolution,
 } from '#lib/index.js';
 import { readAt, readPlate } from './run-results.js';
 import { jarsAt } from './still-jars.js';
@@ -23,7 +25,7 @@ const simmer = 0.01;
 const twentyCelsius_K = 293.15;
 
 /** The still at a row of its run, `position` counted with its part from 0 and kept within the run. */
-export function stillMoment(still: Still, run: TrainSolution, position: number): StillMoment {
+export function stillMoment(still: Still, run: PlainEnergySolution, position: number): StillMoment {
   const reader = readerAt(run, stillMeasures(still, run), position);
   const { at, own, measures } = reader;
   const indexOf = (kind: string): number => run.holders.findIndex((holder) => holder.kind === kind);
@@ -54,7 +56,7 @@ export function stillMoment(still: Still, run: TrainSolution, position: number):
 }
 
 interface Reader {
-  readonly run: TrainSolution;
+  readonly run: PlainEnergySolution;
   readonly measures: StillMeasures;
   readonly position: number;
   /** A state between rows; a rate between rows of one step; both of a holder when one is named. */
@@ -63,7 +65,7 @@ interface Reader {
   readonly flow: (rate: ArrayLike<number>, passed: ArrayLike<number>, holder?: number) => Flow;
 }
 
-function readerAt(run: TrainSolution, measures: StillMeasures, asked: number): Reader {
+function readerAt(run: PlainEnergySolution, measures: StillMeasures, asked: number): Reader {
   const position = Math.min(Math.max(0, asked), run.rows - 1);
   const row = Math.floor(position);
   // The row at which a step begins has the rates of that step: before it, those of the row before hold.
@@ -95,9 +97,18 @@ function ratioOf({ run, measures, own }: Reader): number {
 }
 
 function drumOf({ refluxCondenser, productCondenser }: Still, { run, at }: Reader): number {
-  const stays_m3 = (refluxCondenser.kind === 'total' ? refluxCondenser.holdUp_m3 : 0) + productCondenser.holdUp_m3;
+  const stays_m3 =
+    (refluxCondenser.kind === 'total' ? heldVolume(refluxCondenser.holdUp, run) : 0) +
+    heldVolume(productCondenser.holdUp, run);
   const moleFraction = Math.min(1, Math.max(0, at(run.spoutMoleFraction)));
   return hotVolume(Math.max(0, at(run.drumAmount_mol)), moleFraction, at(run.headTemperature_K)) / stays_m3;
+}
+
+/** What a condenser holds, m³; an amount counts as its volume of charge at 20 °C, as in the run itself. */
+function heldVolume(holdUp: HoldUp, { problem }: PlainEnergySolution): number {
+  if (holdUp.kind === 'volume') return holdUp.volume_m3;
+  const { ethanol_mol, water_mol } = chargeAmounts(problem.charge);
+  return (holdUp.amount_mol * volumeAt20C(ethanol_mol, water_mol)) / (ethanol_mol + water_mol);
 }
 
 function partOf({ run, measures, at, flow }: Reader, j: number): PartMoment {
@@ -129,7 +140,7 @@ function kettleOf({ kettle }: Still, part: PartMoment): KettleMoment {
   return { ...part, brim_m: kettle.volume_m3 / floorOf(kettle), level_m, heatingSurface_m, covered };
 }
 
-function doublerOf(still: Still, run: TrainSolution, i: number, first: number, reader: Reader): DoublerMoment {
+function doublerOf(still: Still, run: PlainEnergySolution, i: number, first: number, reader: Reader): DoublerMoment {
   const doubler = still.doublers[i]!;
   const part = partOf(reader, first + i);
   const filled = partOf(readerAt(run, reader.measures, 0), first + i);

@@ -1,7 +1,7 @@
 // What stands where up a column at a moment: the rows of its profile, from the vessel it stands on to its top.
 
 import type { ProfileMoment, ColumnProfileRows } from '../rows/column-profile.js';
-import { strengthFromMoleFraction, type Still, type TrainSolution } from '#lib/index.js';
+import { strengthFromMoleFraction, type Still, type PlainEnergySolution } from '#lib/index.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import { clock } from '../text/format.js';
 import { readAt, readPlate } from './run-results.js';
@@ -10,7 +10,7 @@ import { stillMoment } from './still-moment.js';
 /** Profiles at positions of the run, the first of them now. */
 export function profileRows(
   still: Still,
-  run: TrainSolution,
+  run: PlainEnergySolution,
   positions: readonly number[],
   units: UnitSystem,
 ): ColumnProfileRows {
@@ -24,7 +24,7 @@ export function profileRows(
   };
 }
 
-function profileAt(still: Still, run: TrainSolution, asked: number): ProfileMoment {
+function profileAt(still: Still, run: PlainEnergySolution, asked: number): ProfileMoment {
   const moment = stillMoment(still, run, asked);
   const position = Math.min(Math.max(0, asked), run.rows - 1);
   const first = firstStage(run);
@@ -45,12 +45,12 @@ function profileAt(still: Still, run: TrainSolution, asked: number): ProfileMome
 }
 
 /** Place of the lowest plate among the holders; one beyond the last where there is none. */
-function firstStage({ holders }: TrainSolution): number {
+function firstStage({ holders }: PlainEnergySolution): number {
   const first = holders.findIndex(({ kind }) => kind === 'plate' || kind === 'packing');
   return first < 0 ? holders.length : first;
 }
 
-function hotRange(run: TrainSolution): [number, number] {
+function hotRange(run: PlainEnergySolution): [number, number] {
   const from = run.firstVapour_s ?? Infinity;
   const first = firstStage(run);
   const width = run.holders.length;

@@ -1,7 +1,7 @@
 // 'One charge, three stills': the same charge as problems of real stills, from lighting up until the same share of all
 // alcohol has come over, and what each comes to. Beside the three of the page stand up to three of the reader's own.
 
-import { DEFAULT_ACTIVITY, type StopRule, type TrainSolution, type TrainStep } from '#lib/index.js';
+import { DEFAULT_ACTIVITY, type StopRule, type PlainEnergySolution, type RunStep } from '#lib/index.js';
 import type { EquilibriumQuestion, TrainQuestion } from '../worker/questions.js';
 import { chargeOf, invented } from './derive.js';
 import { inventedStill } from './invented-stills.js';
@@ -70,12 +70,11 @@ function question(
   return {
     kind: 'train',
     problem: {
-      kind: 'train',
       still: inventedStill({ chargeVolume, heat, pressure, doublerCharges, plates, efficiency }),
       charge: chargeOf(scenario),
       doublerCharges: doublerCharges.map((charge) => ({ charge })),
       activity: DEFAULT_ACTIVITY,
-      power_W: heat,
+      heat: { kind: 'power', power_W: heat },
       sheet: sheetOf(plates, column?.reflux ?? 0, until),
       outputs: { kind: 'perStep', points: 1 },
       start: 'cold',
@@ -85,7 +84,7 @@ function question(
 }
 
 /** A pot gives from the first vapour on; a column is first equalised. */
-function sheetOf(plates: number, reflux: number, until: readonly StopRule[]): readonly TrainStep[] {
+function sheetOf(plates: number, reflux: number, until: readonly StopRule[]): readonly RunStep[] {
   if (plates === 0) {
     return [
       { reflux: 'none', until: [{ kind: 'firstVapour' }] },
@@ -111,7 +110,7 @@ export interface StillResults extends RunResults {
 }
 
 /** Results of one still above a strength. */
-export function stillResults(run: TrainSolution, threshold: number): StillResults {
+export function stillResults(run: PlainEnergySolution, threshold: number): StillResults {
   const results = runResults(run, threshold);
   const { volumeAbove_m3, pureAlcoholAbove_m3 } = results;
   const anything = volumeAbove_m3 !== null && pureAlcoholAbove_m3 !== null && volumeAbove_m3 > 0;

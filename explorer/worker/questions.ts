@@ -5,27 +5,25 @@ import {
   azeotrope,
   InputError,
   moleFractionFromStrength,
-  solveColumn,
-  solveSimple,
+  solve,
   stagesAtTotalReflux,
   strengthFromMoleFraction,
   vapourOnSlice,
   type ActivityName,
-  type ColumnProblem,
   type CurveSlice,
   type EthanolWater,
   type InputFault,
   type Limit,
-  type RunSolution,
-  type SimpleProblem,
-  type TrainProblem,
-  type TrainSolution,
+  type PlainSolution,
+  type SimplifiedProblem,
+  type EnergyProblem,
+  type PlainEnergySolution,
 } from '#lib/index.js';
 
 /** A run in time. */
 export interface RunQuestion {
   readonly kind: 'run';
-  readonly problem: ColumnProblem | SimpleProblem;
+  readonly problem: SimplifiedProblem;
 }
 /** What boils at what, at one pressure. */
 export interface EquilibriumQuestion {
@@ -53,7 +51,7 @@ export interface DriftQuestion {
 /** A run of a still as it stands: energy, doublers, plates or packing, condensers. */
 export interface TrainQuestion {
   readonly kind: 'train';
-  readonly problem: TrainProblem;
+  readonly problem: EnergyProblem;
   /** Whether the limits it passes are wanted too. */
   readonly limits?: true;
 }
@@ -81,7 +79,7 @@ export interface StagesAnswer {
 }
 export interface RunAnswer {
   readonly kind: 'run';
-  readonly solution: RunSolution;
+  readonly solution: PlainSolution;
 }
 /** The azeotrope at one pressure with its standard errors; null where there is none. */
 export interface AzeotropeAt {
@@ -108,7 +106,7 @@ export interface DriftAnswer {
 }
 export interface TrainAnswer {
   readonly kind: 'train';
-  readonly solution: TrainSolution;
+  readonly solution: PlainEnergySolution;
   /** Empty where they were not asked for. */
   readonly limits: readonly Limit[];
 }
@@ -156,8 +154,7 @@ function answerTo(question: Question, system: EthanolWater, late: Partial<LateAn
   switch (question.kind) {
     case 'run': {
       const { problem } = question;
-      const solution = problem.kind === 'column' ? solveColumn(problem, system) : solveSimple(problem, system);
-      return { kind: 'run', solution };
+      return { kind: 'run', solution: solve(problem, system).plain() };
     }
     case 'equilibrium':
       return equilibrium(question, system);

@@ -4,6 +4,6 @@ import { type EthanolWater, limitsOf, solve } from '#lib/index.js';
 import type { TrainAnswer, TrainQuestion } from './questions.js';
 
 export function train({ problem, limits }: TrainQuestion, system: EthanolWater): TrainAnswer {
-  const solution = solve(problem, system);
-  return { kind: 'train', solution, limits: limits === true ? limitsOf(problem, solution, system) : [] };
+  const run = solve(problem, system);
+  return { kind: 'train', solution: run.plain(), limits: limits === true ? limitsOf(run, system) : [] };
 }

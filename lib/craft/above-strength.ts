@@ -1,7 +1,7 @@
 // What of a run stands above a strength: the part a distiller would keep if strength alone decided.
 
 import { checkRange } from '../errors.js';
-import type { RunHistory } from '../run/solution.js';
+import type { RunColumns, RunFacts } from '../run/solution.js';
 import type { CubicMetre, Second, VolumeFraction20C } from '../units/quantities.js';
 
 /** What came over while the spout stood at or above a strength. */
@@ -23,10 +23,10 @@ export interface AboveStrength {
  * @param strength Strength at the spout, % vol / 100; 0..1; outside, an InputError.
  * @returns Volume and pure alcohol [m³ at 20 °C], share of the charge's pure alcohol, time [s].
  * @throws InputError when the strength is outside 0..1.
- * @example aboveStrength(solve({ kind: 'simple', charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, pressure_Pa: 101325, activity: 'raoult', heat: { kind: 'boilUp', rate_mol_s: 0.01 }, until: [{ kind: 'alcoholLeftBelow', share: 0.5 }] }, createEthanolWater()), 0).shareOfCharge // → 0.5
+ * @example aboveStrength(solve({ model: 'rayleigh', still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, activity: 'raoult', sheet: [{ reflux: 'none', until: [{ kind: 'alcoholLeftBelow', share: 0.5 }] }] }), 0).shareOfCharge // → 0.5
  * Source: definition.
  */
-export function aboveStrength(run: RunHistory, strength: VolumeFraction20C): AboveStrength {
+export function aboveStrength(run: RunColumns & Pick<RunFacts, 'rows'>, strength: VolumeFraction20C): AboveStrength {
   checkRange('strength', strength, 0, 1, 'a strength from 0 to 1 (0.80 is 80 % vol)');
   let volume_m3 = 0;
   let pureAlcohol_m3 = 0;

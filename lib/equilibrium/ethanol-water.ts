@@ -8,12 +8,12 @@ import type { CurveSlice, EquilibriumCurve } from './equilibrium-curve.js';
 
 /** Turns names in a problem into models and curves. */
 export interface EthanolWater {
-  /** The activity model of that name; the default one when none is named. */
-  model(name?: ActivityName): ActivityModel;
+  /** The activity model of that name, or the caller's own as it is; the default one when none is named. */
+  model(activity?: ActivityName | ActivityModel): ActivityModel;
   /** Its compiled curve, 20 to 300 kPa; compiled at the first call and kept. */
-  curve(name?: ActivityName): EquilibriumCurve;
+  curve(activity?: ActivityName | ActivityModel): EquilibriumCurve;
   /** Its compiled enthalpies, 20 to 170 kPa; compiled at the first call and kept. */
-  enthalpy(name?: ActivityName): EnthalpyCurve;
+  enthalpy(activity?: ActivityName | ActivityModel): EnthalpyCurve;
 }
 
 /**
@@ -25,23 +25,28 @@ export interface EthanolWater {
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function createEthanolWater(): EthanolWater {
-  const curves = new Map<ActivityName, EquilibriumCurve>();
-  const enthalpies = new Map<ActivityName, EnthalpyCurve>();
+  // Kept by the model itself, so that a caller's own is forgotten with it.
+  const curves = new WeakMap<ActivityModel, EquilibriumCurve>();
+  const enthalpies = new WeakMap<ActivityModel, EnthalpyCurve>();
+  const modelOf = (activity: ActivityName | ActivityModel = DEFAULT_ACTIVITY): ActivityModel =>
+    typeof activity === 'string' ? activityModel(activity) : activity;
   const system: EthanolWater = {
-    model: (name = DEFAULT_ACTIVITY) => activityModel(name),
-    curve(name = DEFAULT_ACTIVITY) {
-      const known = curves.get(name);
+    model: modelOf,
+    curve(activity) {
+      const model = modelOf(activity);
+      const known = curves.get(model);
       if (known !== undefined) return known;
-      const curve = withKeptSlices(compileCurve(activityModel(name)));
-      curves.set(name, curve);
+      const curve = withKeptSlices(compileCurve(model));
+      curves.set(model, curve);
       return curve;
     },
-    enthalpy(name = DEFAULT_ACTIVITY) {
-      const known = enthalpies.get(name);
+    enthalpy(activity) {
+      const model = modelOf(activity);
+      const known = enthalpies.get(model);
       if (known !== undefined) return known;
-      const compiled = compileEnthalpy(activityModel(name), system.curve(name));
+      const compiled = compileEnthalpy(model, system.curve(model));
       const enthalpy = { at: withKept((pressure_Pa) => compiled.at(pressure_Pa)) };
-      enthalpies.set(name, enthalpy);
+      enthalpies.set(model, enthalpy);
       return enthalpy;
     },
   };

@@ -3,7 +3,7 @@
 
 import { InputError, type InputFault } from '../errors.js';
 import { type Amounts, amountsFromVolume } from '../mixture/volume.js';
-import type { Charge } from './problem.js';
+import type { Charge, DoublerCharge } from './problem.js';
 import { rangeFault } from './check.js';
 
 /** A kettle is called dry when this share of the whole charge is left in it (heating it further is unsafe long before). */
@@ -59,4 +59,20 @@ export function chargeFaults(charge: Charge, least = LEAST_SHARE): InputFault[] 
     ),
     ...rangeFault('charge.moleFraction', charge.moleFraction, least, 1, share),
   ];
+}
+
+/** What was filled into a still altogether: its ethanol, and all that is in the kettle, mol. */
+export function allCharged({
+  charge,
+  doublerCharges,
+}: {
+  readonly charge: Charge;
+  readonly doublerCharges: readonly DoublerCharge[];
+}): { ethanol_mol: number; kettle_mol: number } {
+  const kettle = chargeAmounts(charge);
+  const all = [kettle, ...doublerCharges.map((doubler) => chargeAmounts(doubler.charge))];
+  return {
+    ethanol_mol: all.reduce((sum, amounts) => sum + amounts.ethanol_mol, 0),
+    kettle_mol: kettle.ethanol_mol + kettle.water_mol,
+  };
 }

@@ -3,7 +3,7 @@
 import type { InputFault } from '../errors.js';
 import type { Still } from '../still/still.js';
 import { rangeFault } from './check.js';
-import type { Hold, Reflux } from './engines/energy/problem.js';
+import type { Hold, Reflux } from './problem.js';
 
 /** Faults of a step's reflux on a still. */
 export function refluxFaults(argument: string, reflux: Reflux | null, still: Still): InputFault[] {

@@ -19,9 +19,15 @@ export function wholeFault(argument: string, value: number, low: number, high: n
   return fits ? [] : [{ argument, value, expected: `a whole number from ${String(low)} to ${String(high)}` }];
 }
 
-/** Faults of the heat: power or boil-up above 0. */
-export function heatFaults(heat: Heat): InputFault[] {
-  return heat.kind === 'power'
-    ? rangeFault('heat.power_W', heat.power_W, 1e-3, 1e9, 'a power above 0 W')
-    : rangeFault('heat.rate_mol_s', heat.rate_mol_s, 1e-9, 1e9, 'a boil-up above 0 mol/s');
+/** Faults of a heat: power from `least` up, or a boil-up above 0 where the model takes one. */
+export function heatFaults(where: string, heat: Heat, powerOnly: boolean, least: number): InputFault[] {
+  if (heat.kind === 'power') {
+    const expected = least > 0 ? 'a power above 0 W' : 'a power of 0 W or more';
+    return rangeFault(`${where}.power_W`, heat.power_W, least, 1e9, expected);
+  }
+  if (powerOnly) {
+    const expected = "'power': a boil-up is given only with the models 'equalFlows' and 'rayleigh'";
+    return [{ argument: `${where}.kind`, value: heat.kind, expected }];
+  }
+  return rangeFault(`${where}.rate_mol_s`, heat.rate_mol_s, 1e-9, 1e9, 'a boil-up above 0 mol/s');
 }

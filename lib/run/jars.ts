@@ -1,14 +1,17 @@
-// Distillate into jars: while the run goes on, the moments at which a jar is full are located on the solver's dense output.
+// Distillate into jars, read off the course of a run: the moments at which a jar is full are located on the solver's dense output.
 
 import { strengthFromMoleFraction } from '../mixture/strength.js';
 import { volumeAt20C } from '../mixture/volume.js';
-import type { StepView } from '../numerics/stiff/integrate.js';
+import type { StepView } from '../numerics/stiff/path.js';
 import { bracketedRoot } from '../numerics/root.js';
-import type { Jars } from './engines/energy/problem.js';
-import type { Jar } from './engines/energy/solution.js';
-import type { TrainState } from './engines/energy/train-state.js';
+import type { CompleteProblem } from './complete.js';
+import type { Course } from './drive.js';
+import type { Engine, Moment } from './engine.js';
+import type { Jars } from './problem.js';
+import type { Jar } from './solution.js';
 
-interface Moment {
+/** What is known of a jar where it begins or ends. */
+interface Mark {
   readonly time_s: number;
   readonly ethanol_mol: number;
   readonly water_mol: number;
@@ -25,28 +28,45 @@ const LEAST_m3 = 1e-6;
 const DROP_m3 = 1e-7;
 const CLOSE_s = 1e-6;
 
+/** The jars of a run. */
+export function jarsOf({ jars }: CompleteProblem, { path, stretches }: Course, engine: Engine): readonly Jar[] {
+  const filling = new JarFilling(jars, engine.moment, path.size);
+  stretches.forEach(({ from, start, first, after }, k) => {
+    // What the last step set no longer holds where its jar is closed: amounts, strengths and temperatures do not depend on it.
+    engine.beginStep(k, from, start);
+    filling.begin(k, from, start);
+    for (let i = first; i < after; i++) filling.watch(path.step(i));
+  });
+  const last = stretches.at(-1)!;
+  filling.close(last.to, last.end);
+  return filling.jars;
+}
+
 /** Fills jars; the step of the run sheet and the end of the run close them too. */
-export class JarFilling {
+class JarFilling {
   readonly jars: Jar[] = [];
   readonly #size_m3: number;
-  readonly #moment: TrainState;
+  readonly #moment: Moment;
   readonly #probe: Float64Array;
-  #from: Moment | undefined;
+  #from: Mark | undefined;
   #step = 0;
+  /** Where the jar under the spout was put there, in the path's own measure. */
+  #since = 0;
   /** Whether anything has run into the jar under the spout. */
   #running = false;
 
-  constructor(jars: Jars, moment: TrainState, size: number) {
+  constructor(jars: Jars, moment: Moment, size: number) {
     this.#size_m3 = jars.kind === 'size' ? jars.volume_m3 : Infinity;
     this.#moment = moment;
     this.#probe = new Float64Array(size);
   }
 
   /** A step of the run sheet begins at a state: a new jar is put under the spout. */
-  begin(step: number, time_s: number, state: Float64Array): void {
-    this.close(time_s, state);
+  begin(step: number, s: number, state: Float64Array): void {
+    this.close(s, state);
     this.#step = step;
-    this.#from = this.#at(time_s, state);
+    this.#from = this.#at(s, state);
+    this.#since = s;
     this.#running = false;
   }
 
@@ -59,10 +79,11 @@ export class JarFilling {
         step.state(s, this.#probe);
         return this.#size_m3 - this.#filled(this.#moment.look(s, this.#probe));
       };
-      const from = Math.max(step.from, this.#from!.time_s);
+      const from = Math.max(step.from, this.#since);
       const full_s = short(from) <= 0 ? from : bracketedRoot(short, from, step.to, CLOSE_s);
       step.state(full_s, this.#probe);
       this.#put(this.#at(full_s, this.#probe), true);
+      this.#since = full_s;
     }
   }
 
@@ -82,14 +103,14 @@ export class JarFilling {
   }
 
   /** Ends the jar under the spout. */
-  close(time_s: number, state: Float64Array): void {
+  close(s: number, state: Float64Array): void {
     if (this.#from === undefined) return;
-    const now = this.#at(time_s, state);
+    const now = this.#at(s, state);
     const filled_m3 = this.#filled(this.#moment);
     if (filled_m3 > LEAST_m3) this.#put(now, filled_m3 >= this.#size_m3 - DROP_m3);
   }
 
-  #put(to: Moment, full: boolean): void {
+  #put(to: Mark, full: boolean): void {
     const from = this.#from!;
     const ethanol_mol = Math.max(0, to.ethanol_mol - from.ethanol_mol);
     const water_mol = Math.max(0, to.water_mol - from.water_mol);
@@ -111,15 +132,15 @@ export class JarFilling {
     this.#from = to;
   }
 
-  #filled({ collectedEthanol_mol: ethanol_mol, collectedWater_mol: water_mol }: TrainState): number {
+  #filled({ collectedEthanol_mol: ethanol_mol, collectedWater_mol: water_mol }: Moment): number {
     const from = this.#from!;
     return volumeAt20C(Math.max(0, ethanol_mol - from.ethanol_mol), Math.max(0, water_mol - from.water_mol));
   }
 
-  #at(time_s: number, state: Float64Array): Moment {
-    const now = this.#moment.look(time_s, state);
+  #at(s: number, state: Float64Array): Mark {
+    const now = this.#moment.look(s, state);
     return {
-      time_s,
+      time_s: now.time_s,
       ethanol_mol: now.collectedEthanol_mol,
       water_mol: now.collectedWater_mol,
       spout: strengthFromMoleFraction(Math.min(1, Math.max(0, now.spoutMoleFraction))),

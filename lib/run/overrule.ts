@@ -2,12 +2,11 @@
 
 import { checkRange } from '../errors.js';
 import type { Second } from '../units/quantities.js';
-import type { StopRule } from './problem.js';
-import type { TrainStep } from './engines/energy/problem.js';
-import type { TrainSolution } from './engines/energy/solution.js';
+import type { RunStep, StopRule } from './problem.js';
+import type { RunColumns, RunFacts } from './solution.js';
 
 /** What is changed from the moment on. */
-export type Overruling = Partial<Pick<TrainStep, 'reflux' | 'power_W'>>;
+export type Overruling = Partial<Pick<RunStep, 'reflux' | 'heat'>>;
 
 /**
  * The run sheet that does what was done up to a moment and something else from there on, until the step ends as it would have.
@@ -23,11 +22,11 @@ export type Overruling = Partial<Pick<TrainStep, 'reflux' | 'power_W'>>;
  * Source: definition.
  */
 export function overruled(
-  sheet: readonly TrainStep[],
-  run: Pick<TrainSolution, 'time_s' | 'stepStarts'>,
+  sheet: readonly RunStep[],
+  run: Pick<RunColumns & RunFacts, 'time_s' | 'stepStarts'>,
   at_s: Second,
   change: Overruling,
-): readonly TrainStep[] {
+): readonly RunStep[] {
   const end_s = run.time_s.at(-1)!;
   checkRange('at_s', at_s, 0, end_s, `a moment of the run, 0 to ${end_s.toFixed(0)} s`);
   const starts = run.stepStarts.map((row) => run.time_s[row]!);
@@ -39,8 +38,8 @@ export function overruled(
   const since_s = at_s - starts[index]!;
   const changed = { ...step, ...change };
   if (since_s <= 0) return sheet.map((other, i) => (i === index ? changed : other));
-  const cut: TrainStep = { ...step, until: [...step.until, { kind: 'duration', seconds: since_s }] };
-  const rest: TrainStep = { ...changed, until: step.until.map((rule) => shortened(rule, since_s)) };
+  const cut: RunStep = { ...step, until: [...step.until, { kind: 'duration', seconds: since_s }] };
+  const rest: RunStep = { ...changed, until: step.until.map((rule) => shortened(rule, since_s)) };
   return [...sheet.slice(0, index), cut, rest, ...sheet.slice(index + 1)];
 }
 

@@ -1,15 +1,24 @@
-// What every run has in common, as plain data: names and tagged records, never closures, so that a
-// problem crosses to a worker, sits in an address, is a test fixture and can be printed.
+// What is asked of a run, as plain data: names and tagged records, never closures, so that a problem crosses to a worker, sits in an
+// address, is a test fixture and can be printed. One problem for every still and every model.
 
+import type { ActivityModel } from '../mixture/activity/activity-model.js';
 import type { ActivityName } from '../mixture/activity/registry.js';
-import type { Kelvin, Mole, MoleFraction, Pascal, Second, VolumeFraction20C, Watt } from '../units/quantities.js';
+import type { StillDescription } from '../still/describe.js';
+import type { Kelvin, Mole, MoleFraction, Second, VolumeFraction20C, Watt } from '../units/quantities.js';
 
 /** What is filled into the still: a volume at 20 °C and its strength, or an amount and its mole fraction. */
 export type Charge =
   | { readonly kind: 'volume'; readonly volume_m3: number; readonly strength: VolumeFraction20C }
   | { readonly kind: 'amount'; readonly amount_mol: Mole; readonly moleFraction: MoleFraction };
 
-/** How the kettle is driven: heat into its boiling liquid, or a given molar boil-up. */
+/** What a doubler is charged with. */
+export interface DoublerCharge {
+  readonly charge: Charge;
+  /** Default the air's. */
+  readonly temperature_K?: Kelvin;
+}
+
+/** How the kettle is driven: heat into it, or (a simplification that goes with equal flows and the bare pot by quadrature) a given molar boil-up. */
 export type Heat =
   { readonly kind: 'power'; readonly power_W: Watt } | { readonly kind: 'boilUp'; readonly rate_mol_s: number };
 
@@ -19,74 +28,108 @@ export type StopRule =
   | { readonly kind: 'duration'; readonly seconds: Second }
   /** Distillate since the run began, at 20 °C, as one mixture. */
   | { readonly kind: 'collectedVolume'; readonly volume_m3: number }
-  /** Strength at the spout falls to this. On plates it counts once the spout has been above, in any step. */
+  /** Strength at the spout falls to this. It counts once the spout has been above, in any step. */
   | { readonly kind: 'spoutStrengthBelow'; readonly strength: VolumeFraction20C }
   | { readonly kind: 'kettleStrengthBelow'; readonly strength: VolumeFraction20C }
   | { readonly kind: 'kettleTemperatureAbove'; readonly temperature_K: Kelvin }
-  /** Head temperature rises to this. On plates it counts once the head has been below, in any step. */
+  /** Head temperature rises to this. It counts once the head has been below, in any step. */
   | { readonly kind: 'headTemperatureAbove'; readonly temperature_K: Kelvin }
-  /** Ethanol still in the kettle and on the plates, as a share of the charge's. */
+  /** Ethanol still in the whole still, as a share of what was filled in. */
   | { readonly kind: 'alcoholLeftBelow'; readonly share: number }
-  /** The first vapour reaches the condenser: the end of heating up. A column or a bare pot begins there. */
+  /** The first vapour reaches the condenser: the end of heating up. A run that begins there has met it. */
   | { readonly kind: 'firstVapour' }
   /** The reflux ratio L/D rises to this: what a hold asks for is too much. */
   | { readonly kind: 'refluxAbove'; readonly ratio: number };
 
-/** One line of the run sheet: a reflux (ratio L/D, or 'total') kept until the first rule is met. */
+/**
+ * How a step sends liquid back. A ratio L/D or a hold asks for a total condenser (a hold also goes with a partial one of set duty); 'total'
+ * returns everything; 'none' nothing; 'asSet' runs a partial condenser as its still describes it.
+ */
+export type Reflux =
+  | number
+  | 'total'
+  | 'none'
+  | 'asSet'
+  | { readonly kind: 'duty'; readonly power_W: Watt }
+  | { readonly kind: 'water'; readonly flow_kg_s: number }
+  | Hold;
+
+/** Holds a strength at the spout by itself: a feedback on the reflux, which stays within its limits. */
+export interface Hold {
+  readonly kind: 'hold';
+  readonly strength: VolumeFraction20C;
+  /** Least and most of what runs back, as a share of all that is condensed (of the full duty on a partial condenser): R/(R + 1). */
+  readonly leastShare: number;
+  readonly mostShare: number;
+}
+
+/** One line of the run sheet: how the still is driven until the first of the rules is met. */
 export interface RunStep {
-  readonly reflux: number | 'total';
+  readonly reflux: Reflux;
+  /** Default the problem's. */
+  readonly heat?: Heat;
   readonly until: readonly StopRule[];
 }
 
-/** Which moments the solution reports: at fixed intervals of time, or so many within each step of the solver. */
+/** Which moments the solution reports: at fixed intervals of time, so many within each step of the solver, or so many evenly over the run. */
 export type Outputs =
-  { readonly kind: 'every'; readonly interval_s: Second } | { readonly kind: 'perStep'; readonly points: number };
+  | { readonly kind: 'every'; readonly interval_s: Second }
+  | { readonly kind: 'perStep'; readonly points: number }
+  | { readonly kind: 'evenly'; readonly rows: number };
 
-/** A bare pot: one boiling kettle, everything that rises is condensed and collected. */
-export interface SimpleProblem {
-  readonly kind: 'simple';
-  readonly charge: Charge;
-  readonly pressure_Pa: Pascal;
-  readonly activity: ActivityName;
-  readonly heat: Heat;
-  readonly until: readonly StopRule[];
-  /** Rows of the solution, evenly spaced in the amount distilled; default 200. */
-  readonly rows?: number;
-}
+/** A new jar when the last is full, or with every step of the run sheet. */
+export type Jars = { readonly kind: 'size'; readonly volume_m3: number } | { readonly kind: 'perStep' };
 
-/** A kettle with plates, a total reflux condenser and a reflux ratio; constant molar overflow. */
-export interface ColumnProblem {
-  readonly kind: 'column';
+/**
+ * Which equations are solved. 'energy' (default): balances of energy, ethanol and water on every vessel. Named simplifications:
+ * 'equalHeats', the same with one heat for every mole of vapour; 'equalFlows', constant molar flows and fixed molar hold-ups, without heat-up
+ * and losses, for a kettle with plates; 'rayleigh', a bare pot by quadrature.
+ */
+export type Model = 'energy' | 'equalHeats' | 'equalFlows' | 'rayleigh';
+
+/** Models that keep account of energy. */
+export type EnergyModel = 'energy' | 'equalHeats';
+
+/** A run of any still. */
+export interface RunProblem {
+  /** The still as far as it is known; the library completes the rest. */
+  readonly still: StillDescription;
   readonly charge: Charge;
-  readonly column: ColumnStill;
-  readonly activity: ActivityName;
-  readonly heat: Heat;
+  /** Temperature the kettle is filled at, K; default the air's. */
+  readonly chargeTemperature_K?: Kelvin;
+  /** One for each doubler, in their order; default none. */
+  readonly doublerCharges?: readonly DoublerCharge[];
+  /** Default the project's own model. A model of one's own does not cross to a worker. */
+  readonly activity?: ActivityName | ActivityModel;
+  /** Default 'energy'. */
+  readonly model?: Model;
+  /** Heat into the kettle unless a step says otherwise; default all its heater gives. */
+  readonly heat?: Heat;
   readonly sheet: readonly RunStep[];
-  readonly outputs: Outputs;
+  /** Default a row a minute. */
+  readonly outputs?: Outputs;
+  /** Jars the distillate is collected in; default one jar a step. */
+  readonly jars?: Jars;
   /**
-   * What plates and condenser hold at the first vapour: 'firstVapour' (default), plates the kettle's liquid and the condenser
-   * what its vapour condenses to; or 'charge', everything the charge.
+   * 'cold': heating begins, the default of models that keep account of energy. 'firstVapour': the kettle boils and plates are full of its liquid;
+   * the default of the others, and their only one but for 'charge': plates and condenser hold the charge. Doublers start as charged.
    */
-  readonly start?: 'firstVapour' | 'charge';
+  readonly start?: 'cold' | 'firstVapour' | 'charge';
+  /** Times by which vapour follows its heat and liquid its weir, s; default half a second and up to three, shorter on small plates. */
+  readonly lags?: { readonly boil_s: number; readonly weir_s: number };
   /**
-   * Error the solver aims at, as a mole fraction at the spout; amounts and time count as shares of a thousandth of the charge and
-   * of the time to boil it up. Where the spout changes steeply its error is larger, by that little in time. Default 1e-6.
+   * What the solver's error may be, as a share: with 'energy' the local error a step, of a mole fraction or of what a vessel holds, default
+   * 1e-5; with 'equalFlows' the error at the spout, as a mole fraction, default 1e-6. Quadrature needs none.
    */
   readonly tolerance?: number;
 }
 
-/** The plated column as plain data. */
-export interface ColumnStill {
-  /** Plates above the kettle, 0..60; the kettle itself is one more stage. */
-  readonly plates: number;
-  /** Murphree vapour efficiency of each plate, above 0 up to 1. */
-  readonly efficiency: number;
-  /** Liquid that stays on each plate, mol (fixed molar hold-up), 0 or more. */
-  readonly plateHoldUp_mol: Mole;
-  /** Liquid that stays in the reflux condenser, mol, 0 or more. */
-  readonly condenserHoldUp_mol: Mole;
-  /** Pressure in the head, Pa. */
-  readonly headPressure_Pa: Pascal;
-  /** Pressure drop over each plate, Pa; the kettle stands at head pressure + plates × drop. */
-  readonly plateDrop_Pa: Pascal;
+/** A problem whose solution keeps account of energy. */
+export interface EnergyProblem extends RunProblem {
+  readonly model?: EnergyModel;
+}
+
+/** A problem of a named simplification that keeps none. */
+export interface SimplifiedProblem extends RunProblem {
+  readonly model: 'equalFlows' | 'rayleigh';
 }

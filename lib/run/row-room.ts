@@ -15,7 +15,7 @@ export function roomForRows(sheet: readonly unknown[]): number {
 }
 
 /** Faults of outputs that give more rows than a solution has, by the clocks of the sheet alone; `boilUp_mol_s` is a step's vapour, at most. */
-export function rowFaults<Step extends Pick<RunStep, 'until'> & { readonly reflux: unknown }>(
+export function rowFaults<Step extends Pick<RunStep, 'until' | 'reflux'>>(
   outputs: Outputs,
   sheet: readonly Step[],
   charge_mol: number,
@@ -36,7 +36,7 @@ export function mostVapour_mol_s(power_W: number): number {
 
 /** A step ends when its clock has run out, unless another rule may end it, or the kettle be dry, before. */
 function surelyLasts_s(
-  { until, reflux }: Pick<RunStep, 'until'> & { readonly reflux: unknown },
+  { until, reflux }: Pick<RunStep, 'until' | 'reflux'>,
   charge_mol: number,
   boilUp_mol_s: number,
 ): number {

@@ -1,5 +1,5 @@
-// The rules of a run sheet, watched over a whole run. A rule about the spout or the head of a plated column counts once the
-// run has stood on its far side: while plates fill, the spout climbs towards its strength from below.
+// The rules of a run sheet, watched over a whole run. A rule about the spout or the head counts once the run has stood on its far side: while
+// plates fill, the spout climbs towards its strength from below.
 
 import type { RunStep } from './problem.js';
 import { armsFirst, type RunState, stopMargin, type StopMargin } from './stop-rules.js';
@@ -11,14 +11,14 @@ export interface WatchedRule {
   armed: boolean;
 }
 
-/** Watches every rule of a sheet on a column of `plates` plates. */
+/** Watches every rule of a sheet. */
 export class RuleWatch {
   readonly #steps: readonly (readonly WatchedRule[])[];
   readonly #waiting: WatchedRule[];
 
-  constructor(sheet: readonly Pick<RunStep, 'until'>[], plates: number) {
+  constructor(sheet: readonly Pick<RunStep, 'until'>[], arming = true) {
     this.#steps = sheet.map((step) =>
-      step.until.map((rule) => ({ margin: stopMargin(rule), armed: plates === 0 || !armsFirst(rule) })),
+      step.until.map((rule) => ({ margin: stopMargin(rule), armed: !arming || !armsFirst(rule) })),
     );
     this.#waiting = this.#steps.flat().filter((rule) => !rule.armed);
   }

@@ -127,6 +127,19 @@ const KINDS: { readonly [Kind in StopRule['kind']]: RuleKind<RuleOf<Kind>> } = {
   },
 };
 
+/** The kinds of rules, and the fields of each. */
+export const RULE_KINDS: Readonly<Record<StopRule['kind'], readonly string[]>> = {
+  duration: ['seconds'],
+  collectedVolume: ['volume_m3'],
+  spoutStrengthBelow: ['strength'],
+  kettleStrengthBelow: ['strength'],
+  kettleTemperatureAbove: ['temperature_K'],
+  headTemperatureAbove: ['temperature_K'],
+  alcoholLeftBelow: ['share'],
+  firstVapour: [],
+  refluxAbove: ['ratio'],
+};
+
 /** Vapour at the condenser counts from this share of the full boil-up on. Source: this project's choice. */
 export const FIRST_VAPOUR = 0.01;
 

@@ -1,73 +1,25 @@
-// Whether a description can be a still: shape first, then every number within what a still can be.
+// Whether a record can be a still: shape first, then every number within what a still can be.
 
 import type { InputFault } from '../errors.js';
+import {
+  AIR,
+  DOUBLER,
+  HEAD,
+  isRecord,
+  KETTLE,
+  kind,
+  MOST_DOUBLERS,
+  numberOf,
+  numbers,
+  oneOf,
+  PACKING,
+  PLATES,
+  type Rec,
+  TOTAL,
+  volume,
+  WATER,
+} from './fields.js';
 
-type Rec = Readonly<Record<string, unknown>>;
-/** A number's name, least, most, and what it would have to be. */
-type Field = readonly [name: string, low: number, high: number, expected: string];
-
-const TINY = 1e-9;
-const volume = (name: string, low = TINY): Field => [
-  name,
-  low,
-  1e4,
-  low > 0 ? 'a volume above 0 m³' : 'a volume of 0 m³ or more',
-];
-const length = (name: string): Field => [name, 1e-4, 100, 'a length from 0.1 mm to 100 m'];
-const loss: Field = ['heatLoss_W_K', 0, 1e6, 'a heat loss of 0 W/K or more'];
-const metal: Field = ['metal_J_K', 0, 1e10, 'a heat capacity of 0 J/K or more'];
-const kelvin = (name: string): Field => [name, 223, 373, 'a temperature from 223 to 373 K'];
-const shareOf = (name: string, low: number): Field => [name, low, 1, `a share from ${String(low)} to 1`];
-
-const KETTLE: readonly Field[] = [
-  volume('volume_m3'),
-  length('diameter_m'),
-  ['heatingSurfaceHeight_m', 0, 100, 'a height of 0 m or more'],
-  ['power_W', 0, 1e9, 'a power of 0 W or more'],
-  loss,
-  metal,
-];
-const DOUBLER: readonly Field[] = [
-  volume('volume_m3'),
-  length('diameter_m'),
-  ['dipDepth_m', 0, 10, 'a depth of 0 m or more'],
-  loss,
-  metal,
-];
-const PLATES: readonly Field[] = [
-  ['count', 1, 60, 'a whole number of plates from 1 to 60'],
-  length('diameter_m'),
-  length('spacing_m'),
-  ['weirHeight_m', 0, 1, 'a weir of 0 to 1 m'],
-  shareOf('openArea', 1e-3),
-  length('holeDiameter_m'),
-  ['efficiency', 0.01, 1, 'an efficiency from 0.01 to 1 (1 is an ideal plate)'],
-  loss,
-  metal,
-  ['drop_Pa', 0, 1e5, 'a pressure drop of 0 Pa or more'],
-];
-const PACKING: readonly Field[] = [
-  length('height_m'),
-  length('hetp_m'),
-  length('diameter_m'),
-  shareOf('voidShare', 0.01),
-  ['surface_m2_m3', 1, 1e4, 'a surface from 1 to 10 000 m²/m³'],
-  shareOf('liquidShare', 1e-3),
-  loss,
-  metal,
-  ['drop_Pa_m', 0, 1e5, 'a pressure drop of 0 Pa/m or more'],
-];
-const HEAD: readonly Field[] = [loss, metal, volume('film_m3')];
-const PRODUCT: readonly Field[] = [
-  volume('holdUp_m3'),
-  ['flow_kg_s', 0, 1e4, 'a flow of 0 kg/s or more'],
-  kelvin('inlet_K'),
-  ['transfer_W_K', 0, 1e8, 'a transfer of 0 W/K or more'],
-];
-const WATER: readonly Field[] = PRODUCT.slice(1);
-const AIR: readonly Field[] = [['pressure_Pa', 1e3, 1e6, 'a pressure from 1 kPa to 1 MPa'], kelvin('temperature_K')];
-const TOTAL: readonly Field[] = [volume('holdUp_m3'), ['subcooling_K', 0, 70, 'a subcooling from 0 to 70 K']];
-const MOST_DOUBLERS = 3;
 /** A packing counts as so many stages at most. */
 const MOST_STAGES = 60;
 
@@ -90,7 +42,8 @@ export function stillFaults(still: unknown, where = 'still'): InputFault[] {
     ...columnFaults(`${where}.column`, still['column']),
     ...numbers(`${where}.head`, still['head'], HEAD),
     ...condenserFaults(`${where}.refluxCondenser`, still['refluxCondenser']),
-    ...numbers(`${where}.productCondenser`, still['productCondenser'], PRODUCT),
+    ...numbers(`${where}.productCondenser`, still['productCondenser'], WATER),
+    ...heldFaults(`${where}.productCondenser`, still['productCondenser']),
     ...numbers(`${where}.air`, still['air'], AIR),
   ];
 }
@@ -116,20 +69,27 @@ function columnFaults(where: string, column: unknown): InputFault[] {
     const expected = `a height of at most ${String(MOST_STAGES)} times the HETP`;
     return [{ argument: `${where}.height_m`, value: column['height_m'], expected }];
   }
-  const { count, holdUp } = column;
+  const { count } = column;
   return [
     ...numbers(where, column, PLATES),
     ...weirFaults(where, column),
     ...(Number.isInteger(count) ? [] : [{ argument: `${where}.count`, value: count, expected: 'a whole number' }]),
     ...oneOf(`${where}.plateKind`, column['plateKind'], ['sieve', 'bubbleCap', 'valve']),
     ...oneOf(`${where}.efficiencyFalls`, column['efficiencyFalls'], [true, false]),
-    ...kind(`${where}.holdUp`, holdUp, ['volume', 'amount']),
-    ...(isRecord(holdUp)
-      ? numbers(`${where}.holdUp`, holdUp, [
-          holdUp['kind'] === 'amount' ? ['amount_mol', 1e-6, 1e6, 'an amount above 0 mol'] : volume('volume_m3'),
-        ])
-      : []),
+    ...heldFaults(where, column),
   ];
+}
+
+/** What stays on a plate or in a condenser. */
+function heldFaults(where: string, holder: unknown): InputFault[] {
+  if (!isRecord(holder)) return [];
+  const { holdUp } = holder;
+  const at = `${where}.holdUp`;
+  const faults = kind(at, holdUp, ['volume', 'amount']);
+  if (faults.length > 0 || !isRecord(holdUp)) return faults;
+  return numbers(at, holdUp, [
+    holdUp['kind'] === 'amount' ? ['amount_mol', 1e-6, 1e6, 'an amount above 0 mol'] : volume('volume_m3'),
+  ]);
 }
 
 /** A heating surface cannot stand higher than its kettle. */
@@ -154,41 +114,14 @@ function weirFaults(where: string, column: Rec): InputFault[] {
 function condenserFaults(where: string, condenser: unknown): InputFault[] {
   const faults = kind(where, condenser, ['none', 'total', 'partial']);
   if (faults.length > 0 || !isRecord(condenser) || condenser['kind'] === 'none') return faults;
-  if (condenser['kind'] === 'total') return numbers(where, condenser, TOTAL);
+  if (condenser['kind'] === 'total') return [...numbers(where, condenser, TOTAL), ...heldFaults(where, condenser)];
   const { coolant } = condenser;
   const at = `${where}.coolant`;
   return [
-    ...numbers(where, condenser, [volume('holdUp_m3')]),
+    ...heldFaults(where, condenser),
     ...kind(at, coolant, ['duty', 'water']),
     ...(isRecord(coolant)
       ? numbers(at, coolant, coolant['kind'] === 'water' ? WATER : [['power_W', 0, 1e9, 'a duty of 0 W or more']])
       : []),
   ];
-}
-
-function kind(where: string, value: unknown, kinds: readonly string[]): InputFault[] {
-  if (!isRecord(value)) return [{ argument: where, value, expected: 'a record' }];
-  return oneOf(`${where}.kind`, value['kind'], kinds);
-}
-
-function oneOf(argument: string, value: unknown, known: readonly unknown[]): InputFault[] {
-  return known.includes(value) ? [] : [{ argument, value, expected: `one of ${known.map(String).join(', ')}` }];
-}
-
-function numbers(where: string, value: unknown, fields: readonly Field[]): InputFault[] {
-  if (!isRecord(value)) return [{ argument: where, value, expected: 'a record' }];
-  return fields.flatMap(([name, low, high, expected]) => {
-    const number = value[name];
-    const fits = typeof number === 'number' && number >= low && number <= high;
-    return fits ? [] : [{ argument: `${where}.${name}`, value: number, expected }];
-  });
-}
-
-/** A number as it is; NaN for all else. */
-function numberOf(value: unknown): number {
-  return typeof value === 'number' ? value : NaN;
-}
-
-function isRecord(value: unknown): value is Rec {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

@@ -88,7 +88,7 @@ export function completeStill(description: StillDescription): Still {
     head: { heatLoss_W_K: WALL_W_m2K * head_m2, metal_J_K: WALL_J_m2K * head_m2, film_m3: FILM_m * head_m2, ...head },
     refluxCondenser: completeCondenser(description.refluxCondenser, column.kind, kettle.volume_m3, power_W),
     productCondenser: {
-      holdUp_m3: DRUM * kettle.volume_m3,
+      holdUp: { kind: 'volume', volume_m3: DRUM * kettle.volume_m3 },
       flow_kg_s: waterForDuty(power_W, RISE_K) * MARGIN,
       inlet_K: ZERO_CELSIUS + 15,
       // Enough surface for the margin: capacity 1.33 Q between 78 °C and 15 °C.
@@ -159,11 +159,11 @@ function completeCondenser(
   kettle_m3: number,
   power_W: number,
 ): Still['refluxCondenser'] {
-  const holdUp_m3 = DRUM * kettle_m3;
+  const holdUp = { kind: 'volume', volume_m3: DRUM * kettle_m3 } as const;
   const kind = condenser?.kind ?? (column === 'none' ? 'none' : 'total');
   if (kind === 'none') return { kind };
-  if (kind === 'total') return { holdUp_m3, subcooling_K: 0, ...(condenser as object), kind };
-  return { holdUp_m3, coolant: { kind: 'duty', power_W: 0.5 * power_W }, ...(condenser as object), kind };
+  if (kind === 'total') return { holdUp, subcooling_K: 0, ...(condenser as object), kind };
+  return { holdUp, coolant: { kind: 'duty', power_W: 0.5 * power_W }, ...(condenser as object), kind };
 }
 
 interface Upright {

@@ -74,7 +74,7 @@ export interface PlatedSection {
   readonly drop_Pa: Pascal;
 }
 
-/** Liquid that stays on a plate: a volume of clear liquid under its weir, or (a simplification) an amount. */
+/** Liquid that stays on a plate or in a condenser: a volume (on a plate of clear liquid under its weir), or (a simplification) an amount. */
 export type HoldUp =
   { readonly kind: 'volume'; readonly volume_m3: number } | { readonly kind: 'amount'; readonly amount_mol: number };
 
@@ -115,8 +115,8 @@ export interface NoRefluxCondenser {
 /** Everything is condensed; a set ratio runs back, the rest leaves at the spout. */
 export interface TotalRefluxCondenser {
   readonly kind: 'total';
-  /** Liquid in condenser and reflux line, m³. */
-  readonly holdUp_m3: number;
+  /** Liquid in condenser and reflux line. */
+  readonly holdUp: HoldUp;
   /** How far below its boiling point the reflux comes back, K; never colder than the product condenser's cooling water. */
   readonly subcooling_K: number;
 }
@@ -124,7 +124,7 @@ export interface TotalRefluxCondenser {
 /** Part is condensed and runs back, the vapour that is left leaves at the head: a stage of its own. */
 export interface PartialRefluxCondenser {
   readonly kind: 'partial';
-  readonly holdUp_m3: number;
+  readonly holdUp: HoldUp;
   readonly coolant: Coolant;
 }
 
@@ -141,8 +141,8 @@ export type Coolant =
 
 /** The last condenser: worm, shell and tube, or coil. */
 export interface ProductCondenser {
-  /** Liquid on its way to the spout, m³. */
-  readonly holdUp_m3: number;
+  /** Liquid on its way to the spout. */
+  readonly holdUp: HoldUp;
   readonly flow_kg_s: number;
   readonly inlet_K: Kelvin;
   readonly transfer_W_K: number;

@@ -102,7 +102,7 @@ def holders_of(problem):
         out.append(Holder("head", c["heldPerVolume"] * head["film_m3"], head["film_m3"], metal=head["metal_J_K"], loss=head["heatLoss_W_K"]))
     if condenser["kind"] == "partial":
         coolant = condenser["coolant"]
-        out.append(Holder("partialCondenser", c["heldPerVolume"] * condenser["holdUp_m3"], condenser["holdUp_m3"],
+        out.append(Holder("partialCondenser", c["heldPerVolume"] * condenser["holdUp"]["volume_m3"], condenser["holdUp"]["volume_m3"],
                           reference=coolant.get("inlet_K")))
     return out
 
@@ -121,7 +121,7 @@ class Train:
         made = {}
         self.lines = [made.setdefault(p, None) or made.update({p: Lines(p)}) or made[p] for p in [*pressure, air["pressure_Pa"]]]
         self.pressure = pressure
-        power = max(problem["power_W"], *(step.get("power_W", 0.0) for step in problem["sheet"]))
+        power = max(one["heat"]["power_W"] for one in [problem, *problem["sheet"]] if "heat" in one)
         self.v0 = power / c["unitHeat"]
         column = lambda name: np.array([getattr(one, name) for one in self.holders], float)[:, None]
         self.held, self.metal, self.loss, self.brim_mol = column("held"), column("metal"), column("loss"), column("brim_mol")
@@ -131,7 +131,7 @@ class Train:
         self.tau_b, self.tau_w = self.lags(self.held, "boil"), self.lags(self.held, "weir")
         condenser, product = still["refluxCondenser"], still["productCondenser"]
         total = condenser["kind"] == "total"
-        self.drum_m3 = product["holdUp_m3"] + (condenser["holdUp_m3"] if total else 0.0)
+        self.drum_m3 = product["holdUp"]["volume_m3"] + (condenser["holdUp"]["volume_m3"] if total else 0.0)
         self.drum_tau = float(self.lags(c["heldPerVolumeOfDrum"] * self.drum_m3, "weir"))
         self.subcooling, self.water_K = (condenser["subcooling_K"] if total else 0.0), product["inlet_K"]
         self.partial = condenser["kind"] == "partial"
@@ -278,7 +278,7 @@ class Train:
 
     def control(self, step):
         c, condenser = PAGE_SAYS, self.still["refluxCondenser"]
-        power = step.get("power_W", self.problem["power_W"])
+        power = step.get("heat", self.problem["heat"])["power_W"]
         out = dict(power_W=power, returned=0.0, duty_W=0.0, water_W_K=0.0)
         reflux = step["reflux"]
         kind = reflux["kind"] if isinstance(reflux, dict) else None

@@ -1,12 +1,17 @@
 """The problems of page-scipy.py, in the library's own names: invented stills, run from lighting up unless they say otherwise."""
 
 AIR = dict(pressure_Pa=101325.0, temperature_K=293.15)
-PRODUCT = dict(holdUp_m3=0.05e-3, flow_kg_s=0.1, inlet_K=288.15, transfer_W_K=400.0)
+HELD = dict(kind="volume", volume_m3=0.05e-3)
+PRODUCT = dict(holdUp=HELD, flow_kg_s=0.1, inlet_K=288.15, transfer_W_K=400.0)
 NO_HEAD = dict(heatLoss_W_K=0.0, metal_J_K=0.0, film_m3=0.1e-3)
 
 
 def kettle(volume_m3, power_W, loss=3.0, metal=8000.0):
     return dict(volume_m3=volume_m3, diameter_m=0.5, heatingSurfaceHeight_m=0.05, power_W=power_W, heatLoss_W_K=loss, metal_J_K=metal)
+
+
+def power(power_W):
+    return dict(kind="power", power_W=power_W)
 
 
 def lasting(reflux, seconds, **more):
@@ -20,7 +25,7 @@ def plates(count, **more):
 
 
 def problem(still, charge, sheet, **more):
-    return dict(dict(kind="train", still=still, charge=charge, doublerCharges=[], activity="redlich-kister", power_W=still["kettle"]["power_W"],
+    return dict(dict(still=still, charge=charge, doublerCharges=[], activity="redlich-kister", heat=power(still["kettle"]["power_W"]),
                      sheet=sheet, outputs=dict(kind="every", interval_s=60.0)), **more)
 
 
@@ -36,9 +41,9 @@ CASES = {
     # Reflux subcooled; a step at total reflux, one at a ratio with less heat, one that holds a strength.
     "coldColumn": problem(
         dict(kettle=kettle(0.15, 5500.0), doublers=[], column=plates(6), head=NO_HEAD,
-             refluxCondenser=dict(kind="total", holdUp_m3=0.05e-3, subcooling_K=20.0), productCondenser=PRODUCT, air=AIR),
+             refluxCondenser=dict(kind="total", holdUp=HELD, subcooling_K=20.0), productCondenser=PRODUCT, air=AIR),
         dict(kind="volume", volume_m3=0.12, strength=0.095),
-        [lasting("total", 9600.0), lasting(3.0, 2400.0, power_W=4500.0),
+        [lasting("total", 9600.0), lasting(3.0, 2400.0, heat=power(4500.0)),
          lasting(dict(kind="hold", strength=0.88, leastShare=0.5, mostShare=0.95), 3600.0)],
         chargeTemperature_K=298.15, outputs=dict(kind="every", interval_s=300.0)),
     # A packing that is no whole number of stages, under a partial condenser by water, with 'total' its fading duty; high up, where air is thin.
@@ -47,7 +52,7 @@ CASES = {
              column=dict(kind="packing", height_m=0.9, hetp_m=0.25, diameter_m=0.08, voidShare=0.95, surface_m2_m3=500.0, liquidShare=0.06,
                          heatLoss_W_K=0.8, metal_J_K=3000.0, drop_Pa_m=300.0),
              head=NO_HEAD,
-             refluxCondenser=dict(kind="partial", holdUp_m3=0.05e-3,
+             refluxCondenser=dict(kind="partial", holdUp=HELD,
                                   coolant=dict(kind="water", flow_kg_s=0.02, inlet_K=288.15, transfer_W_K=35.0)),
              productCondenser=PRODUCT, air=dict(pressure_Pa=90000.0, temperature_K=290.15)),
         dict(kind="volume", volume_m3=0.05, strength=0.2),

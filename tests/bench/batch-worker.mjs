@@ -3,6 +3,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { createEthanolWater, solve } from '../../dist/lib/index.js';
 import { fromVapour } from './train-problems.mjs';
+import { flatStill } from './yardstick.mjs';
 
 const { part, parts, activity, full } = workerData;
 const system = createEthanolWater();
@@ -21,16 +22,9 @@ parentPort.on('message', (tolerance) => {
 
 function column(plates, reflux, tolerance) {
   return {
-    kind: 'column',
+    model: 'equalFlows',
     charge: { kind: 'volume', volume_m3: 0.12, strength: 0.095 },
-    column: {
-      plates,
-      efficiency: 1,
-      plateHoldUp_mol: 2,
-      condenserHoldUp_mol: 1,
-      headPressure_Pa: 101325,
-      plateDrop_Pa: 0,
-    },
+    still: flatStill(plates),
     activity,
     heat: { kind: 'power', power_W: 5500 },
     ...asked(reflux),

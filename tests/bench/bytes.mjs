@@ -1,8 +1,8 @@
-// Bytes left on the heap by a step of the bare yardstick problem and by a whole solveColumn. Run with --expose-gc and
+// Bytes left on the heap by a step of the bare yardstick problem and by a whole solve with its columns. Run with --expose-gc and
 // --single-threaded, so that what is compiled when does not hang on what else the machine does; prints JSON.
 
 import { getHeapStatistics } from 'node:v8';
-import { createEthanolWater, DEFAULT_ACTIVITY, solveColumn } from '../../dist/lib/index.js';
+import { createEthanolWater, DEFAULT_ACTIVITY, solve } from '../../dist/lib/index.js';
 import { BDF5 } from '../../dist/lib/numerics/stiff/multistep-step.js';
 import { bareYardstick, yardstickProblem } from './yardstick.mjs';
 
@@ -12,7 +12,7 @@ const problem = yardstickProblem(1e-6, DEFAULT_ACTIVITY);
 const perBareRun = bytesOf(run);
 const { accepted, rejected } = counts();
 const steps = (accepted + rejected) / runs(); // every run takes the same
-console.log(JSON.stringify({ perStep: perBareRun / steps, perRun: bytesOf(() => solveColumn(problem, system)) }));
+console.log(JSON.stringify({ perStep: perBareRun / steps, perRun: bytesOf(() => solve(problem, system).plain()) }));
 
 function runs() {
   return 2000 + 9 * 10;

@@ -2,10 +2,9 @@
 // minute; and a pot with a doubler. Stills are invented.
 
 const RUN = {
-  kind: 'train',
   charge: { kind: 'volume', volume_m3: 0.12, strength: 0.095 },
   doublerCharges: [],
-  power_W: 5500,
+  heat: { kind: 'power', power_W: 5500 },
   outputs: { kind: 'every', interval_s: 60 },
 };
 const DOUBLER = {
@@ -46,8 +45,13 @@ export function platedStill(plates) {
       drop_Pa: 300,
     },
     head: { heatLoss_W_K: 0, metal_J_K: 0, film_m3: 1e-4 },
-    refluxCondenser: { kind: 'total', holdUp_m3: 4e-5, subcooling_K: 0 },
-    productCondenser: { holdUp_m3: 1e-5, flow_kg_s: 0.1, inlet_K: 288.15, transfer_W_K: 300 },
+    refluxCondenser: { kind: 'total', holdUp: { kind: 'volume', volume_m3: 4e-5 }, subcooling_K: 0 },
+    productCondenser: {
+      holdUp: { kind: 'volume', volume_m3: 1e-5 },
+      flow_kg_s: 0.1,
+      inlet_K: 288.15,
+      transfer_W_K: 300,
+    },
     air: { pressure_Pa: 101325, temperature_K: 293.15 },
   };
 }
@@ -76,7 +80,12 @@ export function potAndDoubler(tolerance, activity) {
     doublers: [DOUBLER],
     column: { kind: 'none' },
     refluxCondenser: { kind: 'none' },
-    productCondenser: { holdUp_m3: 5e-5, flow_kg_s: 0.1, inlet_K: 288.15, transfer_W_K: 300 },
+    productCondenser: {
+      holdUp: { kind: 'volume', volume_m3: 5e-5 },
+      flow_kg_s: 0.1,
+      inlet_K: 288.15,
+      transfer_W_K: 300,
+    },
   };
   const doublerCharges = [{ charge: { kind: 'volume', volume_m3: 0.008, strength: 0.3 } }];
   const sheet = [{ reflux: 'none', until: after(4) }];

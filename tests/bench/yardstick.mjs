@@ -3,6 +3,7 @@
 // charge's composition at the start, 3 h, output every minute. Error: the largest difference of the spout's mole
 // fraction over the 180 outputs from a converged solution (RODAS5P at a tolerance of 1e-12).
 
+import { completeProblem } from '../../dist/lib/run/complete.js';
 import { columnEquations } from '../../dist/lib/run/engines/equal-flows/equations.js';
 import { columnSystem } from '../../dist/lib/run/engines/equal-flows/column-system.js';
 import { createIntegrator } from '../../dist/lib/numerics/stiff/integrate.js';
@@ -12,19 +13,24 @@ const RATE = 0.13;
 const OUTPUTS = 180;
 const INTERVAL = 60 * RATE; // mol boiled up between outputs
 
+/** Ideal plates that hold 2 mol each under a condenser that holds 1, at one pressure. */
+export function flatStill(plates) {
+  const held = { kind: 'amount', amount_mol: 0.5 };
+  return {
+    kettle: { volume_m3: 1 },
+    column: { kind: 'plates', count: plates, efficiency: 1, holdUp: { kind: 'amount', amount_mol: 2 }, drop_Pa: 0 },
+    refluxCondenser: { kind: 'total', holdUp: held },
+    productCondenser: { holdUp: held },
+    air: { pressure_Pa: 101325 },
+  };
+}
+
 /** The yardstick as a problem for the public door; `plates` other than 20 for the cost of a plate. */
 export function yardstickProblem(tolerance, activity, plates = 20) {
   return {
-    kind: 'column',
+    model: 'equalFlows',
     charge: { kind: 'amount', amount_mol: 5200 + 2 * plates + 1, moleFraction: 0.0405 },
-    column: {
-      plates,
-      efficiency: 1,
-      plateHoldUp_mol: 2,
-      condenserHoldUp_mol: 1,
-      headPressure_Pa: 101325,
-      plateDrop_Pa: 0,
-    },
+    still: flatStill(plates),
     activity,
     heat: { kind: 'boilUp', rate_mol_s: RATE },
     sheet: [{ reflux: 3, until: [{ kind: 'duration', seconds: 60 * OUTPUTS }] }],
@@ -36,7 +42,7 @@ export function yardstickProblem(tolerance, activity, plates = 20) {
 
 /** The bare integration, storage reused: a function that runs it and returns the 180 spout mole fractions. */
 export function bareYardstick(system, activity, method, tolerance, plates = 20) {
-  const column = columnSystem(yardstickProblem(tolerance, activity, plates), system.curve(activity));
+  const column = columnSystem(completeProblem(yardstickProblem(tolerance, activity, plates)), system.curve(activity));
   Object.assign(column.flows, { returned: 0.75, drawn: 0.25 });
   const { layout } = column;
   const integrator = createIntegrator(columnEquations(column, tolerance), method);

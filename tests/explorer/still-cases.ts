@@ -1,34 +1,34 @@
 // Stills with a run from cold, for the picture of the still and its numbers; all invented. Solved once when first asked for.
 
-import { createEthanolWater, solve, type Still, type TrainProblem, type TrainSolution } from '#lib/index.js';
-import { doubler, packedStill, platedStill, pot, trainProblem } from '../support/train-problems.js';
+import { createEthanolWater, solve, type Still, type EnergyProblem, type PlainEnergySolution } from '#lib/index.js';
+import { doubler, packedStill, platedStill, pot, power, trainProblem } from '../support/train-problems.js';
 
 export interface StillCase {
   readonly name: string;
   readonly still: Still;
-  readonly run: () => TrainSolution;
+  readonly run: () => PlainEnergySolution;
 }
 
 const system = createEthanolWater();
 
 /** From lighting up to the first vapour, then as asked. */
-function fromCold(name: string, changes: Partial<TrainProblem> & { readonly still: Still }): StillCase {
+function fromCold(name: string, changes: Partial<EnergyProblem> & { readonly still: Still }): StillCase {
   const warm = changes.still.refluxCondenser.kind === 'total' ? 'total' : 'none';
-  const sheet: TrainProblem['sheet'] = [
+  const sheet: EnergyProblem['sheet'] = [
     { reflux: warm, until: [{ kind: 'firstVapour' }, { kind: 'duration', seconds: 30_000 }] },
     ...(changes.sheet ?? []),
   ];
-  let solved: TrainSolution | undefined;
+  let solved: PlainEnergySolution | undefined;
   const problem = trainProblem({ start: 'cold', ...changes, sheet });
   return { name, still: changes.still, run: () => (solved ??= solve(problem, system)) };
 }
 
-const litres = (volume: number, strength: number): TrainProblem['charge'] => ({
+const litres = (volume: number, strength: number): EnergyProblem['charge'] => ({
   kind: 'volume',
   volume_m3: volume / 1000,
   strength,
 });
-const strip: TrainProblem['sheet'] = [{ reflux: 'none', until: [{ kind: 'alcoholLeftBelow', share: 0.05 }] }];
+const strip: EnergyProblem['sheet'] = [{ reflux: 'none', until: [{ kind: 'alcoholLeftBelow', share: 0.05 }] }];
 const head = { heatLoss_W_K: 3, metal_J_K: 2000, film_m3: 2e-4 };
 
 /** A 20 L pot on a bench, run down below its heating surface. */
@@ -45,7 +45,7 @@ export const bench = fromCold('bench pot', {
     },
   },
   charge: litres(16, 0.4),
-  power_W: 2000,
+  heat: power(2000),
   sheet: [{ reflux: 'none', until: [{ kind: 'spoutStrengthBelow', strength: 0.3 }] }],
   jars: { kind: 'size', volume_m3: 5e-4 },
 });
@@ -62,10 +62,15 @@ export const large = fromCold('large pot', {
       heatLoss_W_K: 60,
       metal_J_K: 500_000,
     },
-    productCondenser: { holdUp_m3: 5e-3, flow_kg_s: 2, inlet_K: 288.15, transfer_W_K: 8000 },
+    productCondenser: {
+      holdUp: { kind: 'volume', volume_m3: 5e-3 },
+      flow_kg_s: 2,
+      inlet_K: 288.15,
+      transfer_W_K: 8000,
+    },
   },
   charge: litres(4000, 0.08),
-  power_W: 250_000,
+  heat: power(250_000),
   sheet: strip,
 });
 

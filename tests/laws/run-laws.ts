@@ -1,46 +1,47 @@
 // What must hold of any run of any engine, as checks of one problem and its solution: each throws with what it found.
 
 import { expect } from 'vitest';
-import { azeotrope, type EthanolWater, type RunProblem, type RunSolution, type TrainSolution } from '#lib/index.js';
+import { azeotrope, type EnergyColumns, type EthanolWater, type RunSolution } from '#lib/index.js';
 import { chargeAmounts } from '#lib/run/charge.js';
-
-type Solution = RunSolution | TrainSolution;
+import { type CompleteProblem, keepsEnergy } from '#lib/run/complete.js';
+import type { Amounts } from '#lib/mixture/volume.js';
 
 /** Mole fractions may pass 0 and 1 by a trace; balances close to this share of the charge, design section 5. */
 const TRACE = 1e-3;
 const BALANCE = 1e-9;
 /** What a run may cost at most: sides and factorisations for each block of the full model, attempts for each unknown of the column. */
-const MOST_WORK = { train: 15.5e6, column: 20.5e6, simple: 1e6 };
+const MOST_WORK = { energy: 15.5e6, equalHeats: 15.5e6, equalFlows: 20.5e6, rayleigh: 1e6 };
 /** More than this of the azeotrope's mole fraction is beyond it: the trace, and the compiled curve's error. */
 const BEYOND = 2e-3;
 
-export function isTrain(run: Solution): run is TrainSolution {
-  return 'holders' in run;
+function filled({ charge, doublerCharges }: CompleteProblem): readonly Amounts[] {
+  return [charge, ...doublerCharges.map((own) => own.charge)].map(chargeAmounts);
 }
 
 /** It ends as asked, dry, or going on; only a doubler whose overflow runs in circles may take more work than a run may. */
-export function endsTyped(problem: RunProblem, run: Solution): void {
+export function endsTyped(run: RunSolution): void {
   const kinds = ['stopped', 'kettleDry', 'neverMet'];
-  if (runsInCircles(problem)) kinds.push('stepLimit');
+  if (runsInCircles(run.problem)) kinds.push('stepLimit');
   expect(kinds).toContain(run.ending.kind);
   expect(run.ending.message.length).toBeLessThan(600);
 }
 
-function runsInCircles(problem: RunProblem): boolean {
-  return problem.kind === 'train' && problem.still.doublers.some(({ overflow }) => overflow === 'over');
+function runsInCircles({ still }: CompleteProblem): boolean {
+  return still.doublers.some(({ overflow }) => overflow === 'over');
 }
 
-export function costsNoMoreThanARunMay(problem: RunProblem, run: Solution): void {
+export function costsNoMoreThanARunMay(run: RunSolution): void {
   const { rightHandSides, factorisations, acceptedSteps, rejectedSteps } = run.statistics;
-  const work = isTrain(run)
+  const { model } = run.problem;
+  const work = keepsEnergy(model)
     ? (rightHandSides + factorisations) * (run.holders.length + 2)
     : (acceptedSteps + rejectedSteps) * (2 * run.plates + 4);
-  expect(work).toBeLessThan(MOST_WORK[problem.kind]);
+  expect(work).toBeLessThan(MOST_WORK[model]);
   expect(run.rows).toBeLessThanOrEqual(50_000);
 }
 
 /** Every number is one, but for a reflux ratio at total reflux. */
-export function isFinite(_problem: RunProblem, run: Solution): void {
+export function isFinite(run: RunSolution): void {
   for (const [name, column] of columns(run)) {
     if (name === 'refluxRatio') continue;
     expect(
@@ -50,7 +51,8 @@ export function isFinite(_problem: RunProblem, run: Solution): void {
   }
 }
 
-export function staysInRange(problem: RunProblem, run: Solution): void {
+export function staysInRange(run: RunSolution): void {
+  const whole = keepsEnergy(run.problem.model);
   const within = (name: string, low: number, high: number): void => {
     const column = columns(run).find(([own]) => own === name)?.[1];
     const at = column?.findIndex((value) => !(value >= low && value <= high)) ?? -1;
@@ -58,9 +60,9 @@ export function staysInRange(problem: RunProblem, run: Solution): void {
   };
   for (const name of ['kettleMoleFraction', 'spoutMoleFraction', 'plateLiquid', 'holderLiquid'])
     within(name, -TRACE, 1 + TRACE);
-  for (const name of ['plateVapour', 'holderVapour']) within(name, isTrain(run) ? 0 : -0.01, isTrain(run) ? 1 : 1.01);
+  for (const name of ['plateVapour', 'holderVapour']) within(name, whole ? 0 : -0.01, whole ? 1 : 1.01);
   for (const name of ['kettleStrength', 'spoutStrength']) within(name, 0, 1);
-  const [coldest_K, hottest_K] = temperaturesAround(problem);
+  const [coldest_K, hottest_K] = temperaturesAround(run.problem);
   for (const name of ['kettleTemperature_K', 'headTemperature_K', 'holderTemperature_K'])
     within(name, coldest_K, hottest_K);
   for (const name of ['holderAmount_mol', 'kettleAmount_mol', 'drumAmount_mol']) within(name, 0, Infinity);
@@ -70,72 +72,44 @@ export function staysInRange(problem: RunProblem, run: Solution): void {
 }
 
 /** Nothing is colder than the coldest thing round it, by what rounded corners may be off, nor hotter than water boils at the highest pressure there is. */
-function temperaturesAround(problem: RunProblem): readonly [number, number] {
-  if (problem.kind !== 'train') return [300, 400];
+function temperaturesAround(problem: CompleteProblem): readonly [number, number] {
+  if (!keepsEnergy(problem.model)) return [300, 400];
   const { air, refluxCondenser: condenser, productCondenser } = problem.still;
   const water_K =
     condenser.kind === 'partial' && condenser.coolant.kind === 'water' ? condenser.coolant.inlet_K : Infinity;
-  const filled_K = [
-    problem.chargeTemperature_K ?? air.temperature_K,
-    ...problem.doublerCharges.map((own) => own.temperature_K ?? Infinity),
-  ];
+  const filled_K = [problem.chargeTemperature_K, ...problem.doublerCharges.map((own) => own.temperature_K ?? Infinity)];
   // What a set duty cools fades out 25 K below its boiling point; the drum's liquid is as cold as its water.
   return [Math.min(air.temperature_K, water_K, productCondenser.inlet_K, 285, ...filled_K) - 5, 389];
 }
 
 /** Ethanol and water at every row are what they were. */
-export function keepsEveryMole(problem: RunProblem, run: Solution): void {
-  const all = [
-    problem.charge,
-    ...(problem.kind === 'train' ? problem.doublerCharges.map((own) => own.charge) : []),
-  ].map(chargeAmounts);
+export function keepsEveryMole(run: RunSolution): void {
+  const all = filled(run.problem);
   const ethanol = all.reduce((sum, one) => sum + one.ethanol_mol, 0);
   const total = all.reduce((sum, one) => sum + one.ethanol_mol + one.water_mol, 0);
+  const held = run.holders.length;
   let worst = 0;
   for (let row = 0; row < run.rows; row++) {
-    const [n, n1] = isTrain(run) ? inTrain(run, row) : inColumn(problem, run, row);
+    let n1 = run.drumAmount_mol[row]! * run.spoutMoleFraction[row]! + run.collectedEthanol_mol[row]!;
+    let n = run.drumAmount_mol[row]! + run.collectedEthanol_mol[row]! + run.collectedWater_mol[row]!;
+    for (let at = row * held; at < (row + 1) * held; at++) {
+      n += run.holderAmount_mol[at]!;
+      n1 += run.holderAmount_mol[at]! * run.holderLiquid[at]!;
+    }
     worst = Math.max(worst, Math.abs(n - total), Math.abs(n1 - ethanol));
   }
   expect(worst / total).toBeLessThan(BALANCE);
 }
 
-function inTrain(run: TrainSolution, row: number): readonly [number, number] {
-  const held = run.holders.length;
-  let n1 = run.drumAmount_mol[row]! * run.spoutMoleFraction[row]! + run.collectedEthanol_mol[row]!;
-  let n = run.drumAmount_mol[row]! + run.collectedEthanol_mol[row]! + run.collectedWater_mol[row]!;
-  for (let at = row * held; at < (row + 1) * held; at++) {
-    n += run.holderAmount_mol[at]!;
-    n1 += run.holderAmount_mol[at]! * run.holderLiquid[at]!;
-  }
-  return [n, n1];
-}
-
-function inColumn(problem: RunProblem, run: RunSolution, row: number): readonly [number, number] {
-  const { plates } = run;
-  const { plateHoldUp_mol = 0, condenserHoldUp_mol = 0 } = problem.kind === 'column' ? problem.column : {};
-  let n1 = run.kettleAmount_mol[row]! * run.kettleMoleFraction[row]! + run.collectedEthanol_mol[row]!;
-  for (let j = 0; j < plates; j++) n1 += plateHoldUp_mol * run.plateLiquid[row * plates + j]!;
-  const held = plates * plateHoldUp_mol + condenserHoldUp_mol;
-  const collected = run.collectedEthanol_mol[row]! + run.collectedWater_mol[row]!;
-  return [run.kettleAmount_mol[row]! + held + collected, n1 + condenserHoldUp_mol * run.spoutMoleFraction[row]!];
-}
-
 /** What is weaker than the azeotrope in every vessel stays so, whatever is done to it. */
-export function staysBelowTheAzeotrope(problem: RunProblem, run: Solution, system: EthanolWater): void {
-  const low_Pa =
-    problem.kind === 'train'
-      ? problem.still.air.pressure_Pa
-      : problem.kind === 'column'
-        ? problem.column.headPressure_Pa
-        : problem.pressure_Pa;
+export function staysBelowTheAzeotrope(run: RunSolution, system: EthanolWater): void {
+  const { still, activity } = run.problem;
   // It moves to less ethanol with rising pressure: the one at the head is the richest there is.
-  const ceiling = azeotrope(system.model(problem.activity), low_Pa);
-  if (!ceiling.found || problem.activity === 'raoult') return;
-  const filled = [
-    problem.charge,
-    ...(problem.kind === 'train' ? problem.doublerCharges.map((own) => own.charge) : []),
-  ].map(chargeAmounts);
-  if (filled.some((one) => one.ethanol_mol > 0.8 * ceiling.moleFraction * (one.ethanol_mol + one.water_mol))) return;
+  const ceiling = azeotrope(system.model(activity), still.air.pressure_Pa);
+  if (!ceiling.found || activity === 'raoult') return;
+  const strong = ({ ethanol_mol, water_mol }: Amounts): boolean =>
+    ethanol_mol > 0.8 * ceiling.moleFraction * (ethanol_mol + water_mol);
+  if (filled(run.problem).some(strong)) return;
   for (const name of ['kettleMoleFraction', 'spoutMoleFraction', 'plateLiquid', 'holderLiquid', 'holderVapour']) {
     const most =
       columns(run)
@@ -149,23 +123,13 @@ export function staysBelowTheAzeotrope(problem: RunProblem, run: Solution, syste
  * Separating takes work, and the heat supplied can do no more than Carnot's share of it: with all surroundings at T₀ or above and heat given at the
  * kettle's temperature, Q (1 − T₀/T) + exergy of what was filled in warm ≥ work of separation at T₀ = RT₀ Σ n x ln(γx), before less after.
  */
-export function paysForWhatItSeparates(problem: RunProblem, run: Solution, system: EthanolWater): void {
-  if (
-    problem.kind !== 'train' ||
-    !isTrain(run) ||
-    problem.energy === 'constantMolarOverflow' ||
-    problem.start === 'firstVapour'
-  )
-    return;
+export function paysForWhatItSeparates(run: RunSolution & Partial<EnergyColumns>, system: EthanolWater): void {
+  const { problem } = run;
+  if (problem.model !== 'energy' || problem.start === 'firstVapour') return;
   const { air, productCondenser, refluxCondenser: condenser } = problem.still;
   const water_K =
     condenser.kind === 'partial' && condenser.coolant.kind === 'water' ? condenser.coolant.inlet_K : Infinity;
-  const ambient_K = Math.min(
-    air.temperature_K,
-    productCondenser.inlet_K,
-    water_K,
-    problem.chargeTemperature_K ?? Infinity,
-  );
+  const ambient_K = Math.min(air.temperature_K, productCondenser.inlet_K, water_K, problem.chargeTemperature_K);
   if (ambient_K < 273) return;
   const model = system.model(problem.activity);
   const mixing = (n1: number, n2: number): number => {
@@ -174,8 +138,8 @@ export function paysForWhatItSeparates(problem: RunProblem, run: Solution, syste
     const ideal = n1 * Math.log(x) + n2 * Math.log(1 - x);
     return 8.314 * ambient_K * (ideal + (n1 + n2) * model.excessGibbs(x, ambient_K));
   };
-  const filled = [problem.charge, ...problem.doublerCharges.map((own) => own.charge)].map(chargeAmounts);
-  const before = filled.reduce((sum, one) => sum + mixing(one.ethanol_mol, one.water_mol), 0);
+  const charged = filled(problem);
+  const before = charged.reduce((sum, one) => sum + mixing(one.ethanol_mol, one.water_mol), 0);
   const last = run.rows - 1;
   const held = run.holders.length;
   let after = mixing(run.collectedEthanol_mol[last]!, run.collectedWater_mol[last]!);
@@ -190,13 +154,15 @@ export function paysForWhatItSeparates(problem: RunProblem, run: Solution, syste
     );
   }
   const hottest_K = run.kettleTemperature_K.reduce((top, value) => Math.max(top, value), 0);
-  const total = filled.reduce((sum, one) => sum + one.ethanol_mol + one.water_mol, 0);
-  const filled_K = Math.max(problem.chargeTemperature_K ?? air.temperature_K, air.temperature_K);
+  const total = charged.reduce((sum, one) => sum + one.ethanol_mol + one.water_mol, 0);
+  const filled_K = Math.max(problem.chargeTemperature_K, air.temperature_K);
   const warm_J = 150 * total * (filled_K - ambient_K - ambient_K * Math.log(filled_K / ambient_K));
-  const most_J = run.supplied_J[last]! * (1 - ambient_K / Math.max(hottest_K, ambient_K)) + warm_J;
+  const most_J = run.supplied_J![last]! * (1 - ambient_K / Math.max(hottest_K, ambient_K)) + warm_J;
   expect(after - before).toBeLessThan(1.001 * most_J + 1e-9 * 8.314 * ambient_K * total);
 }
 
-function columns(run: Solution): [string, Float64Array][] {
-  return Object.entries(run).filter((entry): entry is [string, Float64Array] => entry[1] instanceof Float64Array);
+function columns(run: RunSolution): [string, Float64Array][] {
+  return Object.entries(run.plain()).filter(
+    (entry): entry is [string, Float64Array] => entry[1] instanceof Float64Array,
+  );
 }

@@ -4,11 +4,11 @@
 import fc from 'fast-check';
 import { ACTIVITY_NAMES } from '#lib/mixture/activity/registry.js';
 import { chargeAmounts } from '#lib/run/charge.js';
-import type { Charge, ColumnProblem, Outputs, RunStep, SimpleProblem, StopRule } from '#lib/run/problem.js';
-import type { RunProblem } from '#lib/run/solve.js';
-import type { Reflux, TrainProblem, TrainStep } from '#lib/run/engines/energy/problem.js';
-import type { Still } from '#lib/still/still.js';
+import type { Charge, Outputs, Reflux, RunProblem, RunStep, SimplifiedProblem, StopRule } from '#lib/run/problem.js';
+import type { HoldUp, Still } from '#lib/still/still.js';
 import { boilingTemperatureWater } from '#lib/substances/water-saturation.js';
+import { flatStill } from './column-problems.js';
+import type { WholeProblem } from './train-problems.js';
 
 type Any<Value> = fc.Arbitrary<Value>;
 
@@ -167,20 +167,20 @@ function anyColumn(frame: Frame): Any<Still['column']> {
 }
 
 function anyCondenser(frame: Frame): Any<Still['refluxCondenser']> {
-  const holdUp_m3 = anyHoldUp_m3(frame, 10);
+  const holdUp = anyHoldUp_m3(frame, 10).map(held);
   return oneOf<Still['refluxCondenser']>(
-    fc.record({ holdUp_m3, subcooling_K: orNothing(even(0, 70, 10)) }).map((own) => ({ kind: 'total', ...own })),
+    fc.record({ holdUp, subcooling_K: orNothing(even(0, 70, 10)) }).map((own) => ({ kind: 'total', ...own })),
     just({ kind: 'none' }),
-    fc.record({ holdUp_m3, share: wide(1e-3, 10, 0.7) }).map(({ share, ...own }) => ({
+    fc.record({ holdUp, share: wide(1e-3, 10, 0.7) }).map(({ share, ...own }) => ({
       kind: 'partial',
       ...own,
       coolant: { kind: 'duty', power_W: rounded(share * frame.power_W) },
     })),
     fc
-      .record({ holdUp_m3, flow: wide(1e-3, 100, 1), transfer: wide(1e-3, 100, 1) })
-      .map(({ holdUp_m3: own, flow, transfer }) => ({
+      .record({ holdUp, flow: wide(1e-3, 100, 1), transfer: wide(1e-3, 100, 1) })
+      .map(({ holdUp: own, flow, transfer }) => ({
         kind: 'partial',
-        holdUp_m3: own,
+        holdUp: own,
         coolant: {
           kind: 'water',
           flow_kg_s: rounded((flow * frame.power_W) / 1e5),
@@ -252,18 +252,22 @@ function anyStill(frame: Frame): Any<Still> {
         column: own.column,
         head: { heatLoss_W_K: own.headLoss, metal_J_K: own.headMetal, film_m3: own.film_m3 },
         refluxCondenser: own.refluxCondenser,
-        productCondenser: { holdUp_m3: own.drum_m3, flow_kg_s: 0.1, inlet_K: own.water_K, transfer_W_K: 300 },
+        productCondenser: { holdUp: held(own.drum_m3), flow_kg_s: 0.1, inlet_K: own.water_K, transfer_W_K: 300 },
         air: { pressure_Pa: frame.air_Pa, temperature_K: own.air_K },
       };
     });
 }
 
+function held(volume_m3: number): HoldUp {
+  return { kind: 'volume', volume_m3 };
+}
+
 /** Any run of the full model. */
-export const anyTrainRun: Any<TrainProblem> = anyFrame.chain((frame) =>
+export const anyTrainRun: Any<WholeProblem> = anyFrame.chain((frame) =>
   anyStill(frame).chain((still) => {
     const charge_m3 = 0.95 * frame.full * frame.kettle_m3;
     const scale_s = (charge_m3 * BOILS_AWAY_J_m3) / frame.power_W;
-    const step: Any<TrainStep> = fc
+    const step: Any<RunStep> = fc
       .record(
         {
           reflux: anyReflux(still, frame.power_W),
@@ -272,8 +276,8 @@ export const anyTrainRun: Any<TrainProblem> = anyFrame.chain((frame) =>
         },
         { requiredKeys: ['reflux', 'until'] },
       )
-      .map(({ power_W, ...own }): TrainStep =>
-        power_W === undefined ? own : { ...own, power_W: rounded(power_W * frame.power_W) },
+      .map(({ power_W, ...own }): RunStep =>
+        power_W === undefined ? own : { ...own, heat: { kind: 'power', power_W: rounded(power_W * frame.power_W) } },
       );
     const doublerCharges = fc.tuple(
       ...still.doublers.map(({ volume_m3 }) =>
@@ -288,35 +292,31 @@ export const anyTrainRun: Any<TrainProblem> = anyFrame.chain((frame) =>
         }),
       ),
     );
-    return fc.record<
-      TrainProblem,
-      'kind' | 'still' | 'charge' | 'doublerCharges' | 'activity' | 'power_W' | 'sheet' | 'outputs'
-    >(
+    return fc.record<WholeProblem, 'still' | 'charge' | 'doublerCharges' | 'activity' | 'heat' | 'sheet' | 'outputs'>(
       {
-        kind: just('train'),
         still: just(still),
         charge: just(frame.charge),
         doublerCharges,
         activity,
-        power_W: just(frame.power_W),
+        heat: just({ kind: 'power', power_W: frame.power_W }),
         sheet: fc.array(step, { minLength: 1, maxLength: 4 }),
         outputs: anyOutputs(scale_s),
         start: fc.constantFrom<'cold' | 'firstVapour'>('cold', 'firstVapour'),
         chargeTemperature_K: even(274, 378, 293),
-        energy: fc.constantFrom<'balance' | 'constantMolarOverflow'>('balance', 'constantMolarOverflow'),
+        model: fc.constantFrom<'energy' | 'equalHeats'>('energy', 'equalHeats'),
         jars: wide(1e-3, 1, 0.1).map((share) => ({
           kind: 'size',
           volume_m3: Math.max(1e-6, rounded(share * charge_m3)),
         })),
         tolerance: wide(1e-7, 1e-3, 1e-5),
       },
-      { requiredKeys: ['kind', 'still', 'charge', 'doublerCharges', 'activity', 'power_W', 'sheet', 'outputs'] },
+      { requiredKeys: ['still', 'charge', 'doublerCharges', 'activity', 'heat', 'sheet', 'outputs'] },
     );
   }),
 );
 
 /** Any run of the column at constant molar overflow. */
-export const anyColumnRun: Any<ColumnProblem> = anyFrame.chain((frame) =>
+export const anyColumnRun: Any<SimplifiedProblem> = anyFrame.chain((frame) =>
   fc.integer({ min: 0, max: 60 }).chain((plates) => {
     const charge_m3 = 0.95 * frame.full * frame.kettle_m3;
     const scale_s = (charge_m3 * BOILS_AWAY_J_m3) / frame.power_W;
@@ -338,20 +338,23 @@ export const anyColumnRun: Any<ColumnProblem> = anyFrame.chain((frame) =>
         byHeat: fc.boolean(),
         sheet: fc.array(step, { minLength: 1, maxLength: 4 }),
         outputs: anyOutputs(scale_s),
-        start: fc.constantFrom<ColumnProblem['start']>(undefined, 'charge'),
+        start: fc.constantFrom<'charge' | undefined>(undefined, 'charge'),
         tolerance: anyTolerance,
         activity,
       })
-      .map(({ drop, byHeat, sheet, outputs, start, tolerance, activity: model, ...own }): ColumnProblem => ({
-        kind: 'column',
+      .map(({ drop, byHeat, sheet, outputs, start, tolerance, activity: named, ...own }): SimplifiedProblem => ({
+        model: 'equalFlows',
         charge: frame.charge,
-        column: {
-          plates,
-          ...own,
-          headPressure_Pa: frame.air_Pa,
-          plateDrop_Pa: rounded((drop * 60e3) / Math.max(1, plates)),
+        still: {
+          ...flatStill({
+            plates,
+            ...own,
+            headPressure_Pa: frame.air_Pa,
+            plateDrop_Pa: rounded((drop * 60e3) / Math.max(1, plates)),
+          }),
+          kettle: { volume_m3: frame.kettle_m3 },
         },
-        activity: model,
+        activity: named,
         heat: byHeat
           ? { kind: 'power', power_W: frame.power_W }
           : { kind: 'boilUp', rate_mol_s: rounded(frame.power_W / 40e3) },
@@ -364,7 +367,7 @@ export const anyColumnRun: Any<ColumnProblem> = anyFrame.chain((frame) =>
 );
 
 /** Any run of the bare pot by quadrature. */
-export const anySimpleRun: Any<SimpleProblem> = anyFrame.chain((frame) => {
+export const anySimpleRun: Any<SimplifiedProblem> = anyFrame.chain((frame) => {
   const charge_m3 = 0.95 * frame.full * frame.kettle_m3;
   const scale_s = (charge_m3 * BOILS_AWAY_J_m3) / frame.power_W;
   return fc
@@ -374,16 +377,16 @@ export const anySimpleRun: Any<SimpleProblem> = anyFrame.chain((frame) => {
       rows: fc.integer({ min: 2, max: 400 }),
       activity,
     })
-    .map(({ byHeat, until, rows, activity: model }): SimpleProblem => ({
-      kind: 'simple',
+    .map(({ byHeat, until, rows, activity: named }): SimplifiedProblem => ({
+      model: 'rayleigh',
+      still: { kettle: { volume_m3: frame.kettle_m3 }, air: { pressure_Pa: frame.air_Pa } },
       charge: frame.charge,
-      pressure_Pa: frame.air_Pa,
-      activity: model,
+      activity: named,
       heat: byHeat
         ? { kind: 'power', power_W: frame.power_W }
         : { kind: 'boilUp', rate_mol_s: rounded(frame.power_W / 40e3) },
-      until,
-      rows,
+      sheet: [{ reflux: 'none', until }],
+      outputs: { kind: 'evenly', rows },
     }));
 });
 

@@ -1,9 +1,9 @@
 // Any still there can be, with a run on it, for property tests; within what a distiller could build.
 
 import fc from 'fast-check';
-import type { Reflux, TrainProblem, TrainStep } from '#lib/run/engines/energy/problem.js';
+import type { Reflux, RunStep } from '#lib/run/problem.js';
 import type { Still } from '#lib/still/still.js';
-import { doubler, platedStill } from './train-problems.js';
+import { doubler, platedStill, type WholeProblem } from './train-problems.js';
 
 const unit = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 
@@ -32,21 +32,25 @@ const column: fc.Arbitrary<Still['column']> = fc.oneof(
 
 const condenser: fc.Arbitrary<Still['refluxCondenser']> = fc.oneof(
   fc.constant<Still['refluxCondenser']>({ kind: 'none' }),
-  unit(0, 30).map((subcooling_K): Still['refluxCondenser'] => ({ kind: 'total', holdUp_m3: 5e-5, subcooling_K })),
+  unit(0, 30).map((subcooling_K): Still['refluxCondenser'] => ({
+    kind: 'total',
+    holdUp: { kind: 'volume', volume_m3: 5e-5 },
+    subcooling_K,
+  })),
   unit(500, 6000).map((power_W): Still['refluxCondenser'] => ({
     kind: 'partial',
-    holdUp_m3: 5e-5,
+    holdUp: { kind: 'volume', volume_m3: 5e-5 },
     coolant: { kind: 'duty', power_W },
   })),
   unit(0.002, 0.1).map((flow_kg_s): Still['refluxCondenser'] => ({
     kind: 'partial',
-    holdUp_m3: 5e-5,
+    holdUp: { kind: 'volume', volume_m3: 5e-5 },
     coolant: { kind: 'water', flow_kg_s, inlet_K: 288.15, transfer_W_K: 80 },
   })),
 );
 
 /** A still of any kind with a run on it. */
-export function anyTrainProblem(): fc.Arbitrary<TrainProblem> {
+export function anyTrainProblem(): fc.Arbitrary<WholeProblem> {
   return fc
     .record({
       column,
@@ -59,7 +63,7 @@ export function anyTrainProblem(): fc.Arbitrary<TrainProblem> {
       reflux: unit(0, 8),
       cold: fc.boolean(),
     })
-    .map((parts): TrainProblem => {
+    .map((parts): WholeProblem => {
       const base = platedStill(0);
       const still: Still = {
         ...base,
@@ -74,17 +78,16 @@ export function anyTrainProblem(): fc.Arbitrary<TrainProblem> {
       const draw: Reflux =
         parts.condenser.kind === 'none' ? 'none' : parts.condenser.kind === 'total' ? parts.reflux : 'asSet';
       const hold: Reflux = parts.condenser.kind === 'none' ? 'none' : 'total';
-      const warm: TrainStep = {
+      const warm: RunStep = {
         reflux: hold,
         until: [{ kind: 'firstVapour' }, { kind: 'duration', seconds: 15_000 }],
       };
       return {
-        kind: 'train',
         still,
         charge: { kind: 'volume', volume_m3: 0.12, strength: parts.strength },
         doublerCharges: still.doublers.map(() => ({ charge: { kind: 'volume', volume_m3: 0.008, strength: 0.3 } })),
         activity: 'redlich-kister',
-        power_W: parts.power,
+        heat: { kind: 'power', power_W: parts.power },
         sheet: [
           ...(parts.cold ? [warm] : []),
           { reflux: hold, until: [{ kind: 'duration', seconds: 900 }] },

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
-import type { ColumnProblem, TrainProblem } from '#lib/index.js';
+import type { RunProblem } from '#lib/index.js';
 
 const CHILD = `
 const { createEthanolWater, solve } = await import(process.argv[1]);
@@ -29,7 +29,7 @@ console.log((bytesOf(fine) - bytesOf(coarse)) / (steps(fine) - steps(coarse)));
 `;
 
 /** Bytes of garbage a step, from two problems that differ in their tolerance. */
-export async function bytesPerStep<P extends ColumnProblem | TrainProblem>(coarse: P, fine: P): Promise<number> {
+export async function bytesPerStep(coarse: RunProblem, fine: RunProblem): Promise<number> {
   const outDir = mkdtempSync(join(tmpdir(), 'kettle-bytes-'));
   try {
     const entry = fileURLToPath(new URL('../../lib/index.ts', import.meta.url));

@@ -1,12 +1,22 @@
-// Column problems for tests: invented charges and stills, and a generator of random ones.
+// Runs at constant molar flows for tests: invented charges and stills, and a generator of random ones.
 
 import fc from 'fast-check';
-import { createEthanolWater, type ColumnProblem, type ColumnStill } from '#lib/index.js';
+import { createEthanolWater, type SimplifiedProblem, type StillDescription } from '#lib/index.js';
 
 /** One system for all tests of a file, so that each curve is compiled once. */
 export const system = createEthanolWater();
 
-const still: ColumnStill = {
+/** A still as the equations of constant molar flows know it. */
+export interface FlatStill {
+  readonly plates: number;
+  readonly efficiency: number;
+  readonly plateHoldUp_mol: number;
+  readonly condenserHoldUp_mol: number;
+  readonly headPressure_Pa: number;
+  readonly plateDrop_Pa: number;
+}
+
+const still: FlatStill = {
   plates: 6,
   efficiency: 0.7,
   plateHoldUp_mol: 3,
@@ -15,12 +25,43 @@ const still: ColumnStill = {
   plateDrop_Pa: 250,
 };
 
-/** An invented column run; `column` and the rest can be changed. */
-export function columnProblem(change: Partial<ColumnProblem> = {}, column: Partial<ColumnStill> = {}): ColumnProblem {
+/** Half of what both condensers hold, which is exact in binary numbers. */
+const HALF = 0.5;
+
+/** A description of such a still; the hold-up of the condenser is that of both condensers together. */
+export function flatStill(change: Partial<FlatStill> = {}): StillDescription {
+  const { plates, efficiency, plateHoldUp_mol, condenserHoldUp_mol, headPressure_Pa, plateDrop_Pa } = {
+    ...still,
+    ...change,
+  };
+  const held = { kind: 'amount', amount_mol: HALF * condenserHoldUp_mol } as const;
   return {
-    kind: 'column',
+    kettle: { volume_m3: 1 },
+    column:
+      plates === 0
+        ? { kind: 'none' }
+        : {
+            kind: 'plates',
+            count: plates,
+            efficiency,
+            holdUp: { kind: 'amount', amount_mol: plateHoldUp_mol },
+            drop_Pa: plateDrop_Pa,
+          },
+    refluxCondenser: { kind: 'total', holdUp: held },
+    productCondenser: { holdUp: held },
+    air: { pressure_Pa: headPressure_Pa },
+  };
+}
+
+/** A problem of constant molar flows in which everything is set. */
+export type ColumnProblem = SimplifiedProblem & Required<Pick<SimplifiedProblem, 'heat' | 'outputs' | 'activity'>>;
+
+/** An invented column run; the still and the rest can be changed. */
+export function columnProblem(change: Partial<ColumnProblem> = {}, flat: Partial<FlatStill> = {}): ColumnProblem {
+  return {
+    model: 'equalFlows',
     charge: { kind: 'amount', amount_mol: 2000, moleFraction: 0.04 },
-    column: { ...still, ...column },
+    still: flatStill(flat),
     activity: 'nrtl',
     heat: { kind: 'power', power_W: 3000 },
     sheet: [
@@ -32,8 +73,14 @@ export function columnProblem(change: Partial<ColumnProblem> = {}, column: Parti
   };
 }
 
+/** A random still with the problem made of it. */
+export interface AnyColumn {
+  readonly flat: FlatStill;
+  readonly problem: ColumnProblem;
+}
+
 /** Random stills, charges and run sheets, gentle to extreme. */
-export function anyColumnProblem(): fc.Arbitrary<ColumnProblem> {
+export function anyColumn(): fc.Arbitrary<AnyColumn> {
   return fc
     .record({
       plates: fc.integer({ min: 0, max: 30 }),
@@ -48,8 +95,9 @@ export function anyColumnProblem(): fc.Arbitrary<ColumnProblem> {
       /** Alcohol left at the end; null runs the kettle dry. */
       share: fc.oneof(fc.double({ min: 0.001, max: 0.9, noNaN: true }), fc.constant(null)),
     })
-    .map(({ moleFraction, reflux, hold, share, ...column }) =>
-      columnProblem(
+    .map(({ moleFraction, reflux, hold, share, ...flat }) => ({
+      flat,
+      problem: columnProblem(
         {
           charge: { kind: 'amount', amount_mol: 2000, moleFraction },
           sheet: [
@@ -61,7 +109,7 @@ export function anyColumnProblem(): fc.Arbitrary<ColumnProblem> {
           ],
           outputs: { kind: 'perStep', points: 2 },
         },
-        column,
+        flat,
       ),
-    );
+    }));
 }

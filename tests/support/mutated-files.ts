@@ -18,7 +18,7 @@ const common: PageWork['common'] = {
       ...startingSheet.steps,
       {
         reflux: { kind: 'hold', strength: 0.94, leastShare: 0.3, mostShare: 0.97 },
-        power_W: 3000,
+        heat: { kind: 'power', power_W: 3000 },
         until: [{ kind: 'refluxAbove', ratio: 9 }],
       },
     ],

@@ -1,7 +1,7 @@
 // Stills and runs for tests of the train; all invented.
 
 import type { Still } from '#lib/still/still.js';
-import type { TrainProblem } from '#lib/run/engines/energy/problem.js';
+import type { EnergyProblem, Heat } from '#lib/run/problem.js';
 
 /** A 150 L kettle under plates with a total condenser; losses and metal as asked. */
 export function platedStill(plates: number, efficiency = 0.65, bare = false): Still {
@@ -35,8 +35,13 @@ export function platedStill(plates: number, efficiency = 0.65, bare = false): St
             drop_Pa: bare ? 0 : 300,
           },
     head: { heatLoss_W_K: 0, metal_J_K: 0, film_m3: 1e-4 },
-    refluxCondenser: { kind: 'total', holdUp_m3: 4e-5, subcooling_K: 0 },
-    productCondenser: { holdUp_m3: 1e-5, flow_kg_s: 0.1, inlet_K: 288.15, transfer_W_K: 300 },
+    refluxCondenser: { kind: 'total', holdUp: { kind: 'volume', volume_m3: 4e-5 }, subcooling_K: 0 },
+    productCondenser: {
+      holdUp: { kind: 'volume', volume_m3: 1e-5 },
+      flow_kg_s: 0.1,
+      inlet_K: 288.15,
+      transfer_W_K: 300,
+    },
     air: { pressure_Pa: 101325, temperature_K: 293.15 },
   };
 }
@@ -49,7 +54,7 @@ export function pot(doublers: Still['doublers'] = [], head: Partial<Still['head'
     doublers,
     head: { ...still.head, ...head },
     refluxCondenser: { kind: 'none' },
-    productCondenser: { ...still.productCondenser, holdUp_m3: 5e-5 },
+    productCondenser: { ...still.productCondenser, holdUp: { kind: 'volume', volume_m3: 5e-5 } },
   };
 }
 
@@ -63,15 +68,23 @@ export const doubler: Still['doublers'][number] = {
   overflow: 'back',
 };
 
+/** A problem in which all that the tests look at is set. */
+export type WholeProblem = EnergyProblem &
+  Required<Pick<EnergyProblem, 'doublerCharges' | 'activity' | 'heat' | 'outputs'>> & { readonly still: Still };
+
+/** So much power. */
+export function power(power_W: number): Heat {
+  return { kind: 'power', power_W };
+}
+
 /** Total reflux, then 3 : 1, on 120 L of 9.5 % vol; whatever is given replaces it. */
-export function trainProblem(changes: Partial<TrainProblem> = {}): TrainProblem {
+export function trainProblem(changes: Partial<WholeProblem> = {}): WholeProblem {
   return {
-    kind: 'train',
     still: platedStill(8),
     charge: { kind: 'volume', volume_m3: 0.12, strength: 0.095 },
     doublerCharges: [],
     activity: 'redlich-kister',
-    power_W: 5500,
+    heat: { kind: 'power', power_W: 5500 },
     sheet: [
       { reflux: 'total', until: [{ kind: 'duration', seconds: 1200 }] },
       { reflux: 3, until: [{ kind: 'duration', seconds: 5400 }] },
@@ -98,6 +111,10 @@ export function packedStill(): Still {
       metal_J_K: 1200,
       drop_Pa_m: 300,
     },
-    refluxCondenser: { kind: 'partial', holdUp_m3: 5e-5, coolant: { kind: 'duty', power_W: 3600 } },
+    refluxCondenser: {
+      kind: 'partial',
+      holdUp: { kind: 'volume', volume_m3: 5e-5 },
+      coolant: { kind: 'duty', power_W: 3600 },
+    },
   };
 }

@@ -1,6 +1,6 @@
 // What every entry that shows the page's run sheet asks: its run.
 
-import type { TrainSolution, TrainStep } from '#lib/index.js';
+import type { PlainEnergySolution, RunStep } from '#lib/index.js';
 import { remembered } from '../../state/memo.js';
 import type { Common } from '../../state/notebook-record.js';
 import { runSheetIn, sheetQuestion } from '../../state/run-sheet.js';
@@ -19,11 +19,11 @@ export function sheetAsks(scenario: Scenario, common: Common): SheetAsks {
 }
 
 /** The run of the sheet. */
-export function sheetRun({ answers }: SheetNow): TrainSolution {
+export function sheetRun({ answers }: SheetNow): PlainEnergySolution {
   return answers.sheetRun.solution;
 }
 
 /** The steps as they were run: a bare pot sends nothing back, whatever the sheet says. */
-export function stepsRun({ scenario }: SheetNow, common: Common): readonly TrainStep[] {
+export function stepsRun({ scenario }: SheetNow, common: Common): readonly RunStep[] {
   return sheetQuestion(scenario, runSheetIn(common)).problem.sheet;
 }

@@ -1,6 +1,6 @@
 // What can be done to a run sheet, as pure functions from sheet to sheet.
 
-import type { Reflux, StopRule, TrainStep } from '#lib/index.js';
+import type { Reflux, StopRule, RunStep } from '#lib/index.js';
 import { mostRules, mostSteps } from '../../state/run-sheet-check.js';
 import type { RunSheet } from '../../state/run-sheet.js';
 import { rules, type RuleKind } from './rules.js';
@@ -32,7 +32,7 @@ const startingReflux: Readonly<Record<SendsBack, Reflux>> = {
   hold: { kind: 'hold', strength: 0.94, leastShare: 0.3, mostShare: 0.97 },
 };
 
-export function withStep(sheet: RunSheet, index: number, step: TrainStep): RunSheet {
+export function withStep(sheet: RunSheet, index: number, step: RunStep): RunSheet {
   return { ...sheet, steps: sheet.steps.map((other, i) => (i === index ? step : other)) };
 }
 
@@ -50,7 +50,11 @@ export function withRefluxNumber(sheet: RunSheet, index: number, value: number):
 /** `undefined` is the heat set above. */
 export function withPower(sheet: RunSheet, index: number, power_W: number | undefined): RunSheet {
   const { reflux, until } = sheet.steps[index]!;
-  return withStep(sheet, index, power_W === undefined ? { reflux, until } : { reflux, power_W, until });
+  return withStep(
+    sheet,
+    index,
+    power_W === undefined ? { reflux, until } : { reflux, heat: { kind: 'power', power_W }, until },
+  );
 }
 
 export function withRuleKind(sheet: RunSheet, index: number, rule: number, kind: RuleKind): RunSheet {

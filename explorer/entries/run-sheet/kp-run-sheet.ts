@@ -5,7 +5,7 @@ import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
 import '../../components/number/kp-blank.js';
 import type { NumberChange, NumberFaultReport } from '../../components/number/events.js';
 import type { NumberFault, NumberSpec } from '../../components/number/number-spec.js';
-import type { StopRule, TrainStep } from '#lib/index.js';
+import type { StopRule, RunStep } from '#lib/index.js';
 import type { RunSheet } from '../../state/run-sheet.js';
 import { correctionOf } from '../../text/messages.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
@@ -63,7 +63,7 @@ export class RunSheetElement extends LitElement {
       </p>`;
   }
 
-  #step(step: TrainStep, index: number): unknown {
+  #step(step: RunStep, index: number): unknown {
     const { steps } = this.sheet;
     const name = `step ${String(index + 1)}`;
     return html`<li
@@ -108,7 +108,7 @@ export class RunSheetElement extends LitElement {
     </li>`;
   }
 
-  #reflux({ reflux }: TrainStep, index: number): unknown {
+  #reflux({ reflux }: RunStep, index: number): unknown {
     const kind = change.sendsBack(reflux);
     const name = `reflux of step ${String(index + 1)}`;
     const number =
@@ -126,7 +126,8 @@ export class RunSheetElement extends LitElement {
     return html`${choice}${spaced(number)}`;
   }
 
-  #power({ power_W }: TrainStep, index: number): unknown {
+  #power({ heat }: RunStep, index: number): unknown {
+    const power_W = heat?.kind === 'power' ? heat.power_W : undefined;
     const name = `heat of step ${String(index + 1)}`;
     const choice = choiceOf(
       name,

@@ -1,6 +1,6 @@
 // A step of a run sheet in a few words, for brackets, tables and sentences.
 
-import type { LimitKind, Reflux, StopRule, TrainStep } from '#lib/index.js';
+import type { LimitKind, Reflux, StopRule, RunStep } from '#lib/index.js';
 import { trimmed } from '../../text/format.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import { roundStrength } from '../words.js';
@@ -16,7 +16,7 @@ export function refluxSaid(reflux: Reflux, units: UnitSystem): string {
 }
 
 /** What a step is called: heating up is called that. */
-export function stepSaid({ reflux, until }: TrainStep, units: UnitSystem): string {
+export function stepSaid({ reflux, until }: RunStep, units: UnitSystem): string {
   return until[0]?.kind === 'firstVapour' ? 'heating up' : refluxSaid(reflux, units);
 }
 

@@ -5,7 +5,6 @@ import '../../components/still/kp-still.js';
 import { stillPicture } from '../../figures/still/picture.js';
 import { remembered } from '../../state/memo.js';
 import { cursorPosition, timeCursor } from '../../state/run-cursor.js';
-import { runSheetIn, sheetQuestion } from '../../state/run-sheet.js';
 import { stillMoment } from '../../state/still-moment.js';
 import { anyKind, good, type Here } from '../entry.js';
 import { sheetAsks, sheetRun, type SheetAsks } from '../run-sheet/asks.js';
@@ -51,7 +50,7 @@ function pictured(
   if (now === undefined) return null;
   return here.rows('still', () => {
     const run = sheetRun(now);
-    const { still } = sheetQuestion(now.scenario, runSheetIn(here.common)).problem;
+    const { still } = run.problem;
     return { still, moment: momentOf(still, run, cursorPosition(timeCursor(here.cursor, run), run)) };
   });
 }

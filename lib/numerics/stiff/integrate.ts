@@ -3,22 +3,12 @@
 
 import { checkRange, InputError } from '../../errors.js';
 import { bracketedRoot } from '../root.js';
+import type { StepView } from './path.js';
+import type { Recording } from './recording.js';
 import { RODAS4 } from './rodas4.js';
 import type { WorkCounts } from './step-method.js';
 import { stepMethod, type StiffMethod } from './stiff-method.js';
 import type { FallingEvent, StiffSystem } from './stiff-system.js';
-
-/** An accepted step, seen from outside; valid only during the call that hands it over. */
-export interface StepView {
-  readonly from: number;
-  readonly to: number;
-  readonly start: Float64Array;
-  readonly end: Float64Array;
-  /** State at s inside the step. */
-  state(s: number, out: Float64Array): void;
-  /** One component at s inside the step. */
-  component(s: number, k: number): number;
-}
 
 /** What to integrate. Events fire when they fall through zero; one that starts below must first rise. */
 export interface IntegrationTask {
@@ -32,11 +22,16 @@ export interface IntegrationTask {
   /** Asked after every step: whether to leave off there, as if it were the end, for another method to go on. */
   readonly leave?: (step: StepView) => boolean;
   readonly maxSteps?: number;
+  /** Accepted steps after which the task pauses, so that others have their turn; `resume` goes on. */
+  readonly pauseAfter?: number;
+  /** Where steps are recorded, with a mark. */
+  readonly recording?: Recording;
+  readonly mark?: number;
 }
 
 /** How an integration ended and where. `state` is the integrator's own storage: copy it before the next run. */
 export interface IntegrationEnd {
-  readonly kind: 'reachedEnd' | 'event' | 'stepLimit' | 'stepTooSmall';
+  readonly kind: 'reachedEnd' | 'event' | 'stepLimit' | 'stepTooSmall' | 'paused';
   readonly s: number;
   readonly state: Float64Array;
   /** Index of the event that fired, −1 otherwise. */
@@ -46,7 +41,22 @@ export interface IntegrationEnd {
 /** An integrator with its storage; runs of the same system reuse it. */
 export interface StiffIntegrator {
   run(task: IntegrationTask): IntegrationEnd;
+  /** Goes on with a task that was paused, as if it had not been. */
+  resume(): IntegrationEnd;
   readonly counts: { accepted: number; rejected: number } & WorkCounts;
+}
+
+/** Where a task stands. */
+interface Progress {
+  readonly task: IntegrationTask;
+  /** Values of the events at the start of a step and at its end. */
+  readonly before: number[];
+  readonly after: number[];
+  readonly origin: number;
+  readonly s: number;
+  readonly h: number;
+  readonly attempts: number;
+  readonly cut: number;
 }
 
 const DEFAULT_MAX_STEPS = 100_000;
@@ -64,9 +74,11 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
   const current = new Float64Array(system.size);
   const probe = new Float64Array(system.size);
   const tally = { accepted: 0, rejected: 0 };
+  let present: Progress | undefined;
   const view = { from: 0, to: 0, start: current, end: step.end, state, component };
   return {
     run,
+    resume,
     get counts() {
       return { ...tally, ...step.work };
     },
@@ -78,14 +90,24 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
     const { events } = task;
     const before = events.map((event) => event.value(task.from, current));
     const after = before.slice();
+    const h = Math.min(task.firstStep, task.to - task.from);
+    if (h > 0) {
+      step.begin(task.from, current, h);
+      task.recording?.begin(step, task.from, current);
+    }
+    present = { task, before, after, origin: 0, s: task.from, h, attempts: 0, cut: 0 };
+    return resume();
+  }
+
+  function resume(): IntegrationEnd {
+    if (present === undefined)
+      throw new InputError({ argument: 'resume', value: undefined, expected: 'a paused task' });
+    const { task, before, after } = present;
+    const { events, recording, mark, pauseAfter = Infinity } = task;
     // Where nothing depends on s it is counted anew once steps are too short beside it for their ends to be told apart.
-    let origin = 0;
-    let last = task.to;
-    let s = task.from;
-    let h = Math.min(task.firstStep, task.to - task.from);
-    let attempts = 0;
-    let cut = 0;
-    if (h > 0) step.begin(s, current, h);
+    let { origin, s, h, attempts, cut } = present;
+    let last = task.to - origin;
+    let steps = 0;
     while (s < last) {
       if (system.autonomous && h < FINE_SHARE * s) {
         step.shift(s);
@@ -132,6 +154,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
       tally.accepted++;
       view.from = origin + s;
       view.to = reached === last ? task.to : origin + reached;
+      recording?.add(step, view.from, view.to, mark);
       task.onStep(view);
       const left = s + h < last && task.leave?.(view) === true;
       current.set(step.end);
@@ -142,6 +165,10 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
       if (s + next > last) next = last - s;
       else if (s + 2 * next > last) next = (last - s) / 2;
       h = next;
+      if (++steps >= pauseAfter && s < last) {
+        present = { task, before, after, origin, s, h, attempts, cut };
+        return end('paused', view.to, -1);
+      }
     }
     return end('reachedEnd', task.to, -1);
   }

@@ -38,6 +38,9 @@ const START_SHARE = 0.01;
 export class MultistepStep implements StepMethod {
   readonly end: Float64Array;
   readonly work = { rightHandSides: 0, jacobians: 0, factorisations: 0 };
+  readonly denseVectors = 0;
+  /** The state a little before the start, from the slope there. */
+  readonly before: { moment: number; readonly state: Float64Array };
   readonly #system: StiffSystem;
   readonly #formula = new MultistepFormula();
   /** The formula of another order, when its error is asked for. */
@@ -63,6 +66,7 @@ export class MultistepStep implements StepMethod {
     this.#control = new MultistepControl(method.highestOrder);
     this.#past = new MultistepPast(system.size);
     this.end = zeros();
+    this.before = { moment: 0, state: zeros() };
     this.#predicted = zeros();
     this.#slope = zeros();
     this.#difference = zeros();
@@ -92,6 +96,16 @@ export class MultistepStep implements StepMethod {
     this.#past.clear();
     this.#past.push(s - short, before);
     this.#past.push(s, start);
+    this.before.moment = s - short;
+    this.before.state.set(before);
+  }
+
+  get order(): number {
+    return this.#control.order;
+  }
+
+  writeDense(): void {
+    // The past serves.
   }
 
   shift(by: number): void {

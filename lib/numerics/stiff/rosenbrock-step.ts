@@ -12,6 +12,9 @@ export class RosenbrockStep implements StepMethod {
   /** State at the end of the last attempted step. */
   readonly end: Float64Array;
   readonly work = { rightHandSides: 0, jacobians: 0, factorisations: 0 };
+  readonly denseVectors: number;
+  readonly order = 0;
+  readonly before = undefined;
   readonly #system: StiffSystem;
   readonly #tableau: RosenbrockTableau;
   readonly #control: StepControl;
@@ -41,6 +44,7 @@ export class RosenbrockStep implements StepMethod {
     this.#a = tableau.a.map(typed);
     this.#c = tableau.c.map(typed);
     this.#dense = tableau.dense.map(typed);
+    this.denseVectors = tableau.dense.length;
     this.end = zeros();
     this.#first = zeros();
     this.#coupling = zeros();
@@ -126,6 +130,15 @@ export class RosenbrockStep implements StepMethod {
       addScaled(out, weight, this.#stages[j]!);
     }
     for (let k = 0; k < out.length; k++) out[k] = blend(start[k]!, this.end[k]!, share, out[k]!);
+  }
+
+  writeDense(m: number, out: Float64Array, at: number): void {
+    const coefficients = this.#dense[m]!;
+    for (let k = 0; k < this.size; k++) {
+      let sum = 0;
+      for (let j = 0; j < coefficients.length; j++) sum += coefficients[j]! * this.#stages[j]![k]!;
+      out[at + k] = sum;
+    }
   }
 
   /** Factors the matrix and solves for the first stage, whose right-hand side is f at the start; false when that fails. */

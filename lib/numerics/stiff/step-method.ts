@@ -13,6 +13,12 @@ export interface StepMethod {
   /** State at the end of the last attempted step. */
   readonly end: Float64Array;
   readonly work: WorkCounts;
+  /** Vectors that the dense output of a step needs besides its start and end; 0 where past states serve. */
+  readonly denseVectors: number;
+  /** Order of the last attempted step's dense output, as the number of states before its end that it goes through. */
+  readonly order: number;
+  /** The state before the start with which a multistep method began; undefined for methods without a past. */
+  readonly before: { readonly moment: number; readonly state: Float64Array } | undefined;
   /** Forgets the past: integration begins, or begins anew, at (s, start); h is the first step that will be tried. */
   begin(s: number, start: Float64Array, h: number): void;
   /** From now on s is counted from what was `by`, in a system that does not depend on it. */
@@ -31,4 +37,6 @@ export interface StepMethod {
   denseComponent(start: Float64Array, share: number, k: number): number;
   /** Whole state of the dense output. */
   denseState(start: Float64Array, share: number, out: Float64Array): void;
+  /** Writes vector m of the dense output of the last attempted step: u(σ) = (1 − σ) u + σ (u_new + (1 − σ) Σ_m σ^m v_m). */
+  writeDense(m: number, out: Float64Array, at: number): void;
 }

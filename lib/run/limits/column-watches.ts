@@ -3,13 +3,15 @@
 import { packingLoad } from '../../still/packing-load.js';
 import { plateLoad, type PlateFlows } from '../../still/plate-load.js';
 import type { Still } from '../../still/still.js';
-import type { TrainSolution } from '../engines/energy/solution.js';
-import { type LimitedProblem, type Watch, within } from './watch.js';
+import { type Watch, type WatchedRun, within } from './watch.js';
 
 /** Driven harder than this share of flooding a plate carries its liquid up. Source: common practice, 80 to 85 % of flooding. */
 export const FLOOD_LIMIT = 0.85;
 /** Below this share of the usual vapour a plate is warming up or idle, not weeping. */
 const IDLE = 0.5;
+
+/** Heat that raises a mole of vapour, J/mol; roughly. */
+const HEAT_J_mol = 40e3;
 
 /** What limits say of a plate's load. */
 interface Load {
@@ -21,12 +23,14 @@ interface Load {
 const UNLOADED: Load = { flood: 0, weep: null, extrapolated: false };
 
 /** The plate that is worst off speaks for all. */
-export function plates({ still, power_W }: LimitedProblem, run: TrainSolution): Watch[] {
+export function plates(run: WatchedRun): Watch[] {
+  const { heat, still } = run.problem;
   const { column } = still;
+  const power_W = heat.kind === 'power' ? heat.power_W : heat.rate_mol_s * HEAT_J_mol;
   if (column.kind !== 'plates') return [];
   const width = run.holders.length;
   const first = run.holders.findIndex(({ kind }) => kind === 'plate');
-  const idle = (IDLE * power_W) / 40e3;
+  const idle = (IDLE * power_W) / HEAT_J_mol;
   const loadOf = (row: number, i: number): Load => {
     const j = first + i;
     const vapour = run.holderVapourRate_mol_s[row * width + j]!;
@@ -71,7 +75,7 @@ export function plates({ still, power_W }: LimitedProblem, run: TrainSolution): 
   ];
 }
 
-export function packing({ column }: Still, run: TrainSolution): Watch[] {
+export function packing({ column }: Still, run: WatchedRun): Watch[] {
   if (column.kind !== 'packing') return [];
   const first = run.holders.findIndex(({ kind }) => kind === 'packing');
   return [
@@ -94,7 +98,7 @@ export function packing({ column }: Still, run: TrainSolution): Watch[] {
 }
 
 /** What passes a holder at a row. */
-function flowsAt(run: TrainSolution, row: number, j: number): PlateFlows {
+function flowsAt(run: WatchedRun, row: number, j: number): PlateFlows {
   const at = row * run.holders.length + j;
   // Round-off may leave a flow that just begins a hair below nothing.
   return {

@@ -6,26 +6,25 @@ import { condenserCapacity } from '../../still/condensers.js';
 import { liquidDensity, molarMass } from '../../still/fluids.js';
 import type { Still } from '../../still/still.js';
 import { packing, plates } from './column-watches.js';
-import type { TrainSolution } from '../engines/energy/solution.js';
 import { holds, leastRefluxes } from './strength-watches.js';
-import { type LimitedProblem, type Watch, within } from './watch.js';
+import { type Watch, type WatchedRun, within } from './watch.js';
 
 /** Everything that is watched. */
-export function watches(problem: LimitedProblem, run: TrainSolution, system: EthanolWater): readonly Watch[] {
-  const { still } = problem;
+export function watches(run: WatchedRun, system: EthanolWater): readonly Watch[] {
+  const { still } = run.problem;
   return [
-    ...plates(problem, run),
+    ...plates(run),
     ...packing(still, run),
     heater(still, run),
     kettle(still, run),
     ...doublers(still, run),
     condenser(still, run),
-    ...holds(problem, run),
-    ...leastRefluxes(problem, run, system),
+    ...holds(run),
+    ...leastRefluxes(run, system),
   ];
 }
 
-function heater({ kettle: { power_W } }: Still, run: TrainSolution): Watch {
+function heater({ kettle: { power_W } }: Still, run: WatchedRun): Watch {
   return {
     kind: 'heaterShort',
     holder: 0,
@@ -39,7 +38,7 @@ function heater({ kettle: { power_W } }: Still, run: TrainSolution): Watch {
   };
 }
 
-function kettle(still: Still, run: TrainSolution): Watch {
+function kettle(still: Still, run: WatchedRun): Watch {
   const { diameter_m, heatingSurfaceHeight_m: least_m } = still.kettle;
   return {
     kind: 'kettleLow',
@@ -55,7 +54,7 @@ function kettle(still: Still, run: TrainSolution): Watch {
   };
 }
 
-function doublers(still: Still, run: TrainSolution): Watch[] {
+function doublers(still: Still, run: WatchedRun): Watch[] {
   return still.doublers.flatMap(({ diameter_m, dipDepth_m, volume_m3, overflow }, index): Watch[] => {
     const holder = index + 1;
     const area_m2 = (Math.PI * diameter_m ** 2) / 4;
@@ -93,7 +92,7 @@ function doublers(still: Still, run: TrainSolution): Watch[] {
   });
 }
 
-function condenser({ productCondenser: { flow_kg_s, transfer_W_K, inlet_K } }: Still, run: TrainSolution): Watch {
+function condenser({ productCondenser: { flow_kg_s, transfer_W_K, inlet_K } }: Still, run: WatchedRun): Watch {
   return {
     kind: 'condenserShort',
     holder: null,
@@ -109,7 +108,7 @@ function condenser({ productCondenser: { flow_kg_s, transfer_W_K, inlet_K } }: S
 }
 
 /** Height of the hot liquid in an upright vessel, m. */
-function height(run: TrainSolution, row: number, holder: number, diameter_m: number): number {
+function height(run: WatchedRun, row: number, holder: number, diameter_m: number): number {
   const at = row * run.holders.length + holder;
   const x = within(run.holderLiquid[at]!);
   const mass_kg = run.holderAmount_mol[at]! * molarMass(x);

@@ -1,11 +1,11 @@
-// What the metal says to a run: where it would flood, weep, run its heating surface bare, outrun its condenser. The run goes on
+// The limits of a still: where a run of it it would flood, weep, run its heating surface bare, outrun its condenser. The run goes on
 // as computed; each limit says when, how much, and what would cure it. Read off the rows of a solution.
 
 import type { Second } from '../../units/quantities.js';
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
+import { OWN_SYSTEM } from '../../equilibrium/own-system.js';
 import { watches } from './limit-watches.js';
-import type { TrainSolution } from '../engines/energy/solution.js';
-import type { LimitedProblem, LimitKind, Watch } from './watch.js';
+import type { LimitKind, Watch, WatchedRun } from './watch.js';
 
 /** A limit that a run passes. */
 export interface Limit {
@@ -29,20 +29,19 @@ export interface Limit {
  * The limits that a run passes, in order of time.
  *
  * Equation: plateLoad on every plate, heights of liquid by hot density, condenserCapacity, minimumReflux, at every row of the solution.
- * @param problem What was run.
- * @param run Its solution; rows close enough to catch what is looked for.
- * @param system Equilibrium of ethanol and water, for the least reflux.
+ * @param run A solution, with rows close enough to catch what is looked for.
+ * @param system Equilibrium of ethanol and water, for the least reflux; default the library's own.
  * @returns Each limit with its time, its worst and a cure; empty when nothing is passed.
- * @example limitsOf({ still: STILL_PRESETS[0].still, power_W: 1500, sheet: [], activity: 'raoult' }, solve({ kind: 'train', still: STILL_PRESETS[0].still, charge: { kind: 'volume', ...STILL_PRESETS[0].charge }, doublerCharges: [], activity: 'raoult', power_W: 1500, sheet: [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }], outputs: { kind: 'every', interval_s: 60 } }, createEthanolWater()), createEthanolWater()).length // → 0
+ * @example limitsOf(solve({ still: { kettle: { volume_m3: 0.02, power_W: 1500 } }, charge: { kind: 'volume', volume_m3: 0.015, strength: 0.1 }, sheet: [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }] })).length // → 0
  * Source: this project, docs/theory/train.md; plateLoad and condenserCapacity for the formulas.
  */
-export function limitsOf(problem: LimitedProblem, run: TrainSolution, system: EthanolWater): readonly Limit[] {
-  return watches(problem, run, system)
+export function limitsOf(run: WatchedRun, system: EthanolWater = OWN_SYSTEM): readonly Limit[] {
+  return watches(run, system)
     .flatMap((watch) => limitOf(watch, run))
     .sort((one, other) => one.from_s - other.from_s);
 }
 
-function limitOf({ kind, holder, high, read, message, cure }: Watch, run: TrainSolution): Limit[] {
+function limitOf({ kind, holder, high, read, message, cure }: Watch, run: WatchedRun): Limit[] {
   let found: { from_s: number; to_s: number; worst: number; worst_s: number; extrapolated: boolean } | undefined;
   let firstRow = 0;
   let worstRow = 0;

@@ -5,10 +5,10 @@
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import { readVapour } from '../../equilibrium/slice-tables.js';
 import { moleFractionFromStrength } from '../../mixture/strength.js';
+import type { Still } from '../../still/still.js';
 import { minimumReflux } from '../steady/minimum-reflux.js';
-import type { TrainStep } from '../engines/energy/problem.js';
-import type { TrainSolution } from '../engines/energy/solution.js';
-import { type LimitedProblem, type Watch, within } from './watch.js';
+import type { RunStep } from '../problem.js';
+import { type Watch, type WatchedRun, within } from './watch.js';
 
 /** A strength is missed when the spout stands this far below it, % vol / 100. */
 const MISSED = 0.005;
@@ -18,7 +18,8 @@ const AT_WORK = 0.5;
 const HEAT_J_mol = 40e3;
 
 /** Whether a hold, with all the reflux it may use, stands below what it should hold. */
-export function holds({ sheet, still }: LimitedProblem, run: TrainSolution): Watch[] {
+export function holds(run: WatchedRun): Watch[] {
+  const { sheet, still } = run.problem;
   return asked(sheet, run).flatMap(({ reflux, strength, first, end }): Watch[] => {
     if (typeof reflux !== 'object' || reflux.kind !== 'hold') return [];
     return [
@@ -40,12 +41,12 @@ export function holds({ sheet, still }: LimitedProblem, run: TrainSolution): Wat
 }
 
 /** Whether the reflux of a step that asks for a strength is less than any number of plates would need. */
-export function leastRefluxes(problem: LimitedProblem, run: TrainSolution, system: EthanolWater): Watch[] {
-  const { still, activity } = problem;
+export function leastRefluxes(run: WatchedRun, system: EthanolWater): Watch[] {
+  const { still, activity, sheet } = run.problem;
   const slice = system.curve(activity).at(run.holders.at(-1)!.pressure_Pa);
   const vessel = run.holders.findLastIndex(({ kind }) => kind === 'kettle' || kind === 'doubler');
   const width = run.holders.length;
-  return asked(problem.sheet, run).map(({ reflux, strength, first, end }): Watch => {
+  return asked(sheet, run).map(({ reflux, strength, first, end }): Watch => {
     const distillate = moleFractionFromStrength(strength);
     const hold = typeof reflux === 'object' && reflux.kind === 'hold' ? reflux : null;
     /** Infinity where no reflux would do; null where the question makes no sense. */
@@ -96,7 +97,7 @@ export function leastRefluxes(problem: LimitedProblem, run: TrainSolution, syste
 }
 
 interface Asked {
-  readonly reflux: TrainStep['reflux'];
+  readonly reflux: RunStep['reflux'];
   readonly strength: number;
   /** Its first row, and the first after it. */
   readonly first: number;
@@ -104,7 +105,7 @@ interface Asked {
 }
 
 /** Steps that hold a strength or wait for the spout to fall to one. */
-function asked(sheet: readonly TrainStep[], run: TrainSolution): Asked[] {
+function asked(sheet: readonly RunStep[], run: WatchedRun): Asked[] {
   return sheet.flatMap(({ reflux, until }, step): Asked[] => {
     const first = run.stepStarts[step];
     if (first === undefined) return [];
@@ -118,9 +119,9 @@ function asked(sheet: readonly TrainStep[], run: TrainSolution): Asked[] {
 
 /** Whether a hold uses all it may: of what is condensed, or of a partial condenser's duty. */
 function spent(
-  { refluxCondenser }: LimitedProblem['still'],
+  { refluxCondenser }: Still,
   { mostShare }: { readonly mostShare: number },
-  run: TrainSolution,
+  run: WatchedRun,
   row: number,
 ): boolean {
   if (refluxCondenser.kind === 'partial' && refluxCondenser.coolant.kind === 'duty') {

@@ -1,6 +1,6 @@
 // What a watch on a run is: readings row by row, what happens when a limit is passed, and a cure.
 
-import type { TrainProblem } from '../engines/energy/problem.js';
+import type { RunColumns, RunFacts } from '../solution.js';
 
 /** What can be passed. */
 export type LimitKind =
@@ -14,8 +14,8 @@ export type LimitKind =
   | 'holdLost'
   | 'refluxShort';
 
-/** What of a problem its limits depend on. */
-export type LimitedProblem = Pick<TrainProblem, 'still' | 'power_W' | 'sheet' | 'activity'>;
+/** What of a solution its limits are read off. */
+export type WatchedRun = RunFacts & RunColumns;
 
 /** One reading of a limit. */
 export interface Reading {

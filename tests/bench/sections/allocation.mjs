@@ -9,12 +9,12 @@ import { yardstickProblem } from '../yardstick.mjs';
 export const allocation = { title: 'Counts', run };
 
 function run({ lib, system, activity }) {
-  const { statistics } = lib.solveColumn(yardstickProblem(1e-6, activity), system);
+  const { statistics } = lib.solve(yardstickProblem(1e-6, activity), system);
   const program = fileURLToPath(new URL('../bytes.mjs', import.meta.url));
   const flags = ['--expose-gc', '--single-threaded', '--max-semi-space-size=64'];
   const bytes = JSON.parse(execFileSync(process.execPath, [...flags, program], { encoding: 'utf8' }));
   return [
-    'The yardstick problem by `solveColumn` at a tolerance of 1e-6; bytes on the JavaScript heap, after warm-up.',
+    'The yardstick problem by `solve` at a tolerance of 1e-6; bytes on the JavaScript heap, after warm-up.',
     table(
       ['count', 'of a run'],
       [

@@ -41,7 +41,7 @@ function run({ lib, system, activity }) {
     ],
     [
       'bare pot to 20 % vol at the spout',
-      () => lib.solveSimple(simple(activity), system),
+      () => lib.solve(simple(activity), system).plain(),
       rayleighError({ lib, system, activity }),
     ],
   ];
@@ -65,22 +65,23 @@ function newPressure(lib, model) {
 
 function simple(activity) {
   return {
-    kind: 'simple',
+    model: 'rayleigh',
+    still: { kettle: { volume_m3: 0.16 } },
     charge: { kind: 'volume', volume_m3: 0.12, strength: 0.095 },
-    pressure_Pa: 101325,
     activity,
     heat: { kind: 'power', power_W: 5500 },
-    until: [{ kind: 'spoutStrengthBelow', strength: 0.2 }],
+    sheet: [{ reflux: 'none', until: [{ kind: 'spoutStrengthBelow', strength: 0.2 }] }],
+    outputs: { kind: 'evenly', rows: 200 },
   };
 }
 
 /** What the pot leaves in the kettle against Rayleigh's integral between the same compositions, by quadrature. */
 function rayleighError({ lib, system, activity }) {
   const problem = simple(activity);
-  const run = lib.solveSimple(problem, system);
+  const run = lib.solve(problem, system);
   const { ethanol_mol, water_mol } = lib.chargeAmounts(problem.charge);
   const charge_mol = ethanol_mol + water_mol;
-  const slice = system.curve(activity).at(problem.pressure_Pa);
+  const slice = system.curve(activity).at(101325);
   const closed = lib.rayleighLeft(slice, ethanol_mol / charge_mol, run.kettleMoleFraction.at(-1));
   const left = run.kettleAmount_mol.at(-1) / charge_mol;
   return `${Math.abs(left / closed.shareLeft - 1).toExponential(1)} in the amount left`;

@@ -1,7 +1,7 @@
 // The problems of 'The doubler' can be run at every corner of their numbers, and say what a distiller would.
 
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, solve, type TrainSolution } from '#lib/index.js';
+import { createEthanolWater, solve, type PlainEnergySolution } from '#lib/index.js';
 import { doublerQuestions, resultsOf, type DoublerQuestions } from '../../../explorer/state/doubler.js';
 import { insideDoubler } from '../../../explorer/state/inside-doubler.js';
 import { parameterOf, startingScenario } from '../../../explorer/state/parameters.js';
@@ -10,7 +10,7 @@ import { type Scenario, withNumber } from '../../../explorer/state/scenario.js';
 const system = createEthanolWater();
 type RunName = 'pot' | 'doubler' | 'water' | 'otherwise' | 'lowWines' | 'feints' | 'heads' | 'retorts';
 
-function run(name: RunName, scenario: Scenario = startingScenario): TrainSolution {
+function run(name: RunName, scenario: Scenario = startingScenario): PlainEnergySolution {
   const questions: DoublerQuestions = doublerQuestions(scenario);
   return solve(questions[name].problem, system);
 }

@@ -1,7 +1,7 @@
 // What a run comes to in numbers: the best strength is the best that runs from the spout.
 
 import { describe, expect, it } from 'vitest';
-import type { RunHistory } from '#lib/index.js';
+import type { PlainSolution } from '#lib/index.js';
 import { runResults } from '../../../explorer/state/run-results.js';
 
 describe('the results of a run', () => {
@@ -17,7 +17,7 @@ describe('the results of a run', () => {
       rows: 4,
       stepStarts: [0, 2],
       ...Object.fromEntries(Object.entries(columns).map(([name, values]) => [name, Float64Array.from(values)])),
-    } as unknown as RunHistory;
+    } as unknown as PlainSolution;
     const results = runResults(run, 0.85);
     expect(results.best).toBe(0.9);
     expect(results.volumeAbove_m3).toBeCloseTo(0.005, 12);

@@ -1,14 +1,14 @@
 // What of a run stands above a strength.
 
 import { describe, expect, it } from 'vitest';
-import { aboveStrength, InputError, solveColumn, solveSimple, type RunHistory } from '#lib/index.js';
+import { aboveStrength, InputError, type RunSolution, solve } from '#lib/index.js';
 import { columnProblem, system } from '../../support/column-problems.js';
 
 const interpolation = 2e-3; // rows two minutes apart, linear between them
 
 describe('aboveStrength', () => {
   it('is all that was collected at strength 0', () => {
-    const run = solveColumn(columnProblem(), system);
+    const run = solve(columnProblem(), system);
     const above = aboveStrength(run, 0);
     expect(above.volume_m3).toBeCloseTo(run.collectedVolume_m3.at(-1)!, 12);
     expect(above.pureAlcohol_m3).toBeCloseTo(run.pureAlcoholCollected_m3.at(-1)!, 12);
@@ -16,8 +16,8 @@ describe('aboveStrength', () => {
   });
 
   it('is what a run that stops at the strength collects', () => {
-    const at = (strength: number): ReturnType<typeof solveColumn> =>
-      solveColumn(
+    const at = (strength: number): RunSolution =>
+      solve(
         columnProblem({
           sheet: [columnProblem().sheet[0]!, { reflux: 3, until: [{ kind: 'spoutStrengthBelow', strength }] }],
         }),
@@ -41,7 +41,7 @@ describe('aboveStrength', () => {
     const run = {
       rows: 3,
       ...Object.fromEntries(Object.entries(columns).map(([name, values]) => [name, Float64Array.from(values)])),
-    } as unknown as RunHistory;
+    } as unknown as RunSolution;
     const above = aboveStrength(run, 0.8);
     expect(above.volume_m3).toBeCloseTo(0.25 * 0.012, 12);
     expect(above.pureAlcohol_m3).toBeCloseTo(0.25 * 0.008, 12);
@@ -50,14 +50,14 @@ describe('aboveStrength', () => {
   });
 
   it('is nothing above what a bare pot reaches', () => {
-    const pot = solveSimple(
+    const pot = solve(
       {
-        kind: 'simple',
+        model: 'rayleigh',
+        still: { kettle: { volume_m3: 0.15 } },
         charge: { kind: 'volume', volume_m3: 0.1, strength: 0.1 },
-        pressure_Pa: 101325,
         activity: 'raoult',
         heat: { kind: 'power', power_W: 4000 },
-        until: [{ kind: 'alcoholLeftBelow', share: 0.1 }],
+        sheet: [{ reflux: 'none', until: [{ kind: 'alcoholLeftBelow', share: 0.1 }] }],
       },
       system,
     );
@@ -65,6 +65,6 @@ describe('aboveStrength', () => {
   });
 
   it('refuses a strength that is none', () => {
-    expect(() => aboveStrength(solveColumn(columnProblem(), system), 1.2)).toThrow(InputError);
+    expect(() => aboveStrength(solve(columnProblem(), system), 1.2)).toThrow(InputError);
   });
 });

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { createEthanolWater, overruled, solve } from '#lib/index.js';
-import { trainProblem } from '../../support/train-problems.js';
+import { trainProblem, power } from '../../support/train-problems.js';
 
 const system = createEthanolWater();
 
@@ -24,7 +24,7 @@ describe('a run sheet that is overruled', () => {
   });
 
   it('ends when it would have ended by the clock', () => {
-    const sheet = overruled(problem.sheet, run, 3000, { power_W: 4000 });
+    const sheet = overruled(problem.sheet, run, 3000, { heat: power(4000) });
     expect(Math.abs(solve({ ...problem, sheet }, system).time_s.at(-1)! - run.time_s.at(-1)!)).toBeLessThan(1e-6);
   });
 

@@ -10,7 +10,7 @@ import {
   solve,
   STILL_PRESETS,
   stillFaults,
-  type TrainProblem,
+  type EnergyProblem,
 } from '#lib/index.js';
 import { platedStill } from '../../support/train-problems.js';
 
@@ -57,15 +57,14 @@ describe('a description', () => {
 });
 
 describe('a still completed from its volume alone', () => {
-  const drawn = (volume_m3: number, kind: 'none' | 'plates' | 'packing'): TrainProblem => {
+  const drawn = (volume_m3: number, kind: 'none' | 'plates' | 'packing'): EnergyProblem => {
     const still = completeStill({ kettle: { volume_m3 }, column: { kind } });
     return {
-      kind: 'train',
       still,
       charge: { kind: 'volume', volume_m3: (2 / 3) * volume_m3, strength: 0.1 },
       doublerCharges: [],
       activity: 'redlich-kister',
-      power_W: still.kettle.power_W,
+      heat: { kind: 'power', power_W: still.kettle.power_W },
       sheet: [
         { reflux: kind === 'none' ? 'none' : 'total', until: [{ kind: 'firstVapour' }] },
         { reflux: kind === 'none' ? 'none' : 2, until: [{ kind: 'alcoholLeftBelow', share: 0.2 }] },
@@ -130,13 +129,12 @@ describe('faults of a still', () => {
 
 describe.each(STILL_PRESETS)('the invented still $name', ({ still, charge, doublerCharges, about }) => {
   const back = still.refluxCondenser.kind === 'none' ? 'none' : 'total';
-  const problem: TrainProblem = {
-    kind: 'train',
+  const problem: EnergyProblem = {
     still,
     charge: { kind: 'volume', ...charge },
     doublerCharges: doublerCharges.map((own) => ({ charge: { kind: 'volume', ...own } })),
     activity: 'redlich-kister',
-    power_W: still.kettle.power_W,
+    heat: { kind: 'power', power_W: still.kettle.power_W },
     sheet: [{ reflux: back, until: [{ kind: 'firstVapour' }] }],
     outputs: { kind: 'perStep', points: 1 },
   };

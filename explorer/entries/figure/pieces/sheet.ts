@@ -1,6 +1,6 @@
 // The run of the page's run sheet along the clock: strengths, temperatures, what runs and what it takes, with the steps under brackets.
 
-import { fromSI, type Limit, type TrainSolution, type TrainStep } from '#lib/index.js';
+import { fromSI, type Limit, type PlainEnergySolution, type RunStep } from '#lib/index.js';
 import { alongClock } from '../../../figures/run/along-clock.js';
 import { runFigure } from '../../../figures/run/run-figure.js';
 import type { RunFigureRows, RunPhase, RunWarning } from '../../../rows/run.js';
@@ -31,7 +31,7 @@ export const sheetTimeline: FigurePiece<SheetAsks> = {
 const headroom = 1.5;
 
 const rows = remembered(
-  (run: TrainSolution, limits: readonly Limit[], steps: readonly TrainStep[], units: UnitSystem): RunFigureRows => {
+  (run: PlainEnergySolution, limits: readonly Limit[], steps: readonly RunStep[], units: UnitSystem): RunFigureRows => {
     const { time_s } = run;
     const perHour = fromSI(1, 'h');
     const flow = {
@@ -117,7 +117,7 @@ const rows = remembered(
 );
 
 /** Where each limit is first passed, on a curve it has to do with, so that two ticks seldom meet. */
-function warningsOf(run: TrainSolution, limits: readonly Limit[]): RunWarning[] {
+function warningsOf(run: PlainEnergySolution, limits: readonly Limit[]): RunWarning[] {
   return limits.map(({ kind, from_s }) => {
     const row = Math.max(
       0,
@@ -128,14 +128,14 @@ function warningsOf(run: TrainSolution, limits: readonly Limit[]): RunWarning[] 
   });
 }
 
-function tickOn(kind: Limit['kind'], run: TrainSolution, row: number): { panel: string; value: number } {
+function tickOn(kind: Limit['kind'], run: PlainEnergySolution, row: number): { panel: string; value: number } {
   if (kind === 'condenserShort') return { panel: 'heat', value: run.condenserDuty_W[row]! };
   if (kind === 'flooding' || kind === 'heaterShort') return { panel: 'heat', value: run.power_W[row]! };
   if (kind === 'weeping') return { panel: 'flow', value: run.distillateRate_m3_s[row]! };
   return { panel: 'temperature', value: run.kettleTemperature_K[row]! };
 }
 
-function phasesOf(run: TrainSolution, steps: readonly TrainStep[], units: UnitSystem): RunPhase[] {
+function phasesOf(run: PlainEnergySolution, steps: readonly RunStep[], units: UnitSystem): RunPhase[] {
   const starts = run.stepStarts.map((row) => run.time_s[row]!);
   const end_s = run.time_s.at(-1)!;
   return starts.flatMap((from_s, index) => {

@@ -3,6 +3,7 @@
 
 import { html } from 'lit';
 import {
+  completeStill,
   diameterForHeat,
   FLOOD_LIMIT,
   gaugeOffset,
@@ -90,6 +91,6 @@ function gaugeOff({ answers, scenario }: SheetNow, units: UnitSystem): unknown {
 }
 
 function sectionOf(scenario: Scenario, common: Parameters<typeof runSheetIn>[0]): PlatedSection | null {
-  const { column } = sheetQuestion(scenario, runSheetIn(common)).problem.still;
+  const { column } = completeStill(sheetQuestion(scenario, runSheetIn(common)).problem.still);
   return column.kind === 'plates' ? column : null;
 }

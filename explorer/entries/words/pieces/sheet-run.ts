@@ -1,7 +1,7 @@
 // What the run by the page's sheet comes to, step by step, and how it ended.
 
 import { html } from 'lit';
-import type { TrainSolution, TrainStep } from '#lib/index.js';
+import type { PlainEnergySolution, RunStep } from '#lib/index.js';
 import { clock, fixed, joined, percent } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import type { Piece } from '../../pieces.js';
@@ -17,7 +17,7 @@ export const sheetInWords: Piece<SheetAsks> = {
     html`${stepsInWords(sheetRun(now), stepsRun(now, common), units)} ${sumInWords(sheetRun(now), units)}`,
 };
 
-function stepsInWords(run: TrainSolution, steps: readonly TrainStep[], units: UnitSystem): unknown {
+function stepsInWords(run: PlainEnergySolution, steps: readonly RunStep[], units: UnitSystem): unknown {
   const starts = run.stepStarts.map((row) => run.time_s[row]!);
   const end_s = run.time_s.at(-1)!;
   return html`<ol class="steps-in-words">
@@ -41,13 +41,13 @@ function stepsInWords(run: TrainSolution, steps: readonly TrainStep[], units: Un
 }
 
 /** A run that no rule ended: it never boiled, or the solver’s own words. */
-function brokenOff(run: TrainSolution, units: UnitSystem): string {
+function brokenOff(run: PlainEnergySolution, units: UnitSystem): string {
   if (run.ending.kind !== 'neverMet' || run.firstVapour_s !== null) return run.ending.message;
   const stands = units.temperature.withUnit(run.kettleTemperature_K.at(-1)!);
   return `and it never boils: the kettle stays at ${stands}, where the walls lose all the heat it gets`;
 }
 
-function sumInWords(run: TrainSolution, units: UnitSystem): unknown {
+function sumInWords(run: PlainEnergySolution, units: UnitSystem): unknown {
   const last = run.rows - 1;
   const charged = run.pureAlcoholCollected_m3[0]! + run.pureAlcoholLeft_m3[0]!;
   const hour_s = units.time.fromShown(1);

@@ -2,7 +2,7 @@
 // reaches a cold plate, it swings beyond them: a plate would hold less than nothing, or be colder than the air, for a moment. There a straight
 // line between the ends is nearer the truth, and keeps what is kept: all amounts and energies of it move together.
 
-import type { StepView } from '../../../numerics/stiff/integrate.js';
+import type { StepView } from '../../../numerics/stiff/path.js';
 import { READINGS, TEMPERATURE_K } from './readings.js';
 import { ENERGY, ETHANOL, type Streams, UNKNOWNS, WATER } from './streams.js';
 

@@ -3,13 +3,13 @@
 import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
 import type { InputFault } from '../../../errors.js';
 import { LAMBDA0, trainOf } from './holders.js';
-import type { TrainProblem } from './problem.js';
+import type { CompleteProblem } from '../../complete.js';
 
 /** A part that the vapour renews in less than this, s, is refused: films on metal are renewed in some 50 ms. Source: this project's choice. */
 const LEAST_RENEWAL_s = 1e-3;
 
 /** Everything round the still must be colder than the coldest boiling point there is at the head: else it boils by itself, and dries out. */
-export function surroundingsFaults({ still, activity }: TrainProblem, system: EthanolWater): InputFault[] {
+export function surroundingsFaults({ still, activity }: CompleteProblem, system: EthanolWater): InputFault[] {
   const { air, refluxCondenser: condenser } = still;
   const { temperature } = system.curve(activity).at(air.pressure_Pa);
   const coldest_K = temperature.reduce((least, value, i) => (i % 4 === 0 ? Math.min(least, value) : least));
@@ -27,7 +27,7 @@ export function surroundingsFaults({ still, activity }: TrainProblem, system: Et
 }
 
 /** No part may hold so little that its vapour renews it in no time. */
-export function holdUpFaults(problem: TrainProblem): InputFault[] {
+export function holdUpFaults(problem: CompleteProblem): InputFault[] {
   const { holders, drum, nominalVapour_mol_s } = trainOf(problem);
   const least_mol = LEAST_RENEWAL_s * nominalVapour_mol_s;
   const where = {
@@ -36,13 +36,13 @@ export function holdUpFaults(problem: TrainProblem): InputFault[] {
     plate: 'still.column.holdUp',
     packing: 'still.column.liquidShare',
     head: 'still.head.film_m3',
-    partialCondenser: 'still.refluxCondenser.holdUp_m3',
+    partialCondenser: 'still.refluxCondenser.holdUp',
   };
   const held = new Map<string, number>();
   for (const { kind, scale_mol } of holders) {
     held.set(where[kind], Math.min(held.get(where[kind]) ?? Infinity, kind === 'kettle' ? 20 * scale_mol : scale_mol));
   }
-  held.set('still.productCondenser.holdUp_m3', drum.scale_mol);
+  held.set('still.productCondenser.holdUp', drum.scale_mol);
   const expected = `to hold ${least_mol.toPrecision(2)} mol or more, which vapour at ${(nominalVapour_mol_s * LAMBDA0).toPrecision(3)} W renews in a millisecond`;
   return [...held].filter(([, mol]) => mol < least_mol).map(([argument, value]) => ({ argument, value, expected }));
 }

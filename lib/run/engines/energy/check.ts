@@ -1,65 +1,51 @@
-// Refuses a train problem that cannot be run, naming every bad argument at once: of its shape, else of its numbers, else of its rules.
+// What of a problem the models with an account of energy cannot run.
 
+import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
 import { mostVapour_mol_s, rowFaults } from '../../row-room.js';
 import { holdUpFaults, surroundingsFaults } from './check-bounds.js';
+import { powerOf } from './controls.js';
 import { ENTHALPY_RANGE_PA } from '../../../equilibrium/enthalpy-curve.js';
-import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
 import { ZERO_CELSIUS } from '../../../constants.js';
-import { InputError, type InputFault } from '../../../errors.js';
+import type { InputFault } from '../../../errors.js';
 import { type Amounts, volumeAt20C } from '../../../mixture/volume.js';
 import { chargeAmounts, chargeFaults, DRY_SHARE } from '../../charge.js';
-import { rangeFault, wholeFault } from '../../check.js';
-import { trainShapeFaults } from '../../shape.js';
+import { rangeFault } from '../../check.js';
 import type { Charge } from '../../problem.js';
 import { stopRuleFaults } from '../../stop-rules.js';
-import { stillFaults } from '../../../still/check.js';
 import { trainOf } from './holders.js';
-import type { TrainProblem } from './problem.js';
-import { refluxFaults } from '../../check-reflux.js';
+import type { CompleteProblem } from '../../complete.js';
 
 const BOILS_AT_MOST_K = 'the boiling point at the least';
 
-/** Throws an InputError with every fault of the problem; says nothing when it can be run. */
-export function checkTrainProblem(problem: TrainProblem, system: EthanolWater): void {
-  const faults = trainProblemFaults(problem, system);
-  if (faults.length > 0) throw new InputError(...faults);
-}
-
-/** Every fault of the problem. */
-export function trainProblemFaults(problem: TrainProblem, system: EthanolWater): InputFault[] {
-  const shape = trainShapeFaults(problem);
-  if (shape.length > 0) return shape;
-  const still = stillFaults(problem.still);
-  if (still.length > 0) return still;
+/** Faults of a complete problem of the right shape. */
+export function energyFaults(problem: CompleteProblem, system: EthanolWater): InputFault[] {
   const numbers = [
     ...fillingFaults('charge', problem.charge, problem.chargeTemperature_K, 'chargeTemperature_K'),
     ...doublerFaults(problem),
-    ...rangeFault('power_W', problem.power_W, 1, 1e8, 'a power from 1 W up'),
-    ...problem.sheet.flatMap(({ power_W }, i) =>
-      power_W === undefined ? [] : rangeFault(`sheet[${String(i)}].power_W`, power_W, 0, 1e8, 'a power of 0 W or more'),
-    ),
-    ...outputFaults(problem),
     ...lagFaults(problem.lags),
-    ...(problem.tolerance === undefined
-      ? []
-      : rangeFault('tolerance', problem.tolerance, 1e-10, 1e-3, 'a tolerance from 1e-10 to 0.001')),
+    ...startFaults(problem),
   ];
   if (numbers.length > 0) return numbers;
   const train = [...pressureFaults(problem), ...volumeFaults(problem), ...jarFaults(problem)];
   if (train.length === 0) train.push(...surroundingsFaults(problem, system), ...holdUpFaults(problem));
   if (train.length > 0) return train;
-  const sheet = sheetFaults(problem, system);
+  const sheet = sheetFaults(problem);
   if (sheet.length > 0) return sheet;
   const { ethanol_mol, water_mol } = chargeAmounts(problem.charge);
-  return rowFaults(problem.outputs, problem.sheet, ethanol_mol + water_mol, ({ power_W }) =>
-    mostVapour_mol_s(power_W ?? problem.power_W),
+  return rowFaults(problem.outputs, problem.sheet, ethanol_mol + water_mol, ({ heat = problem.heat }) =>
+    mostVapour_mol_s(powerOf(heat)),
   );
 }
 
-function lagFaults(lags: unknown): InputFault[] {
+function startFaults({ start, model }: CompleteProblem): InputFault[] {
+  if (start !== 'charge') return [];
+  const expected = `'cold' or 'firstVapour': the model '${model}' fills plates as a still does`;
+  return [{ argument: 'start', value: start, expected }];
+}
+
+function lagFaults(lags: CompleteProblem['lags']): InputFault[] {
   if (lags === undefined) return [];
-  if (typeof lags !== 'object' || lags === null) return [{ argument: 'lags', value: lags, expected: 'a record' }];
-  const { boil_s, weir_s } = lags as NonNullable<TrainProblem['lags']>;
+  const { boil_s, weir_s } = lags;
   return [
     ...rangeFault('lags.boil_s', boil_s, 1e-3, 10, 'a time from 1 ms to 10 s'),
     ...rangeFault('lags.weir_s', weir_s, 1e-2, 60, 'a time from 10 ms to a minute'),
@@ -82,7 +68,7 @@ function fillingFaults(
   return [...faults, ...rangeFault(temperatureName, temperature_K, ZERO_CELSIUS, ZERO_CELSIUS + 105, expected)];
 }
 
-function doublerFaults({ still, doublerCharges }: TrainProblem): InputFault[] {
+function doublerFaults({ still, doublerCharges }: CompleteProblem): InputFault[] {
   if (doublerCharges.length !== still.doublers.length) {
     const expected = `one charge for each of the ${String(still.doublers.length)} doublers`;
     return [{ argument: 'doublerCharges', value: doublerCharges.length, expected }];
@@ -93,17 +79,8 @@ function doublerFaults({ still, doublerCharges }: TrainProblem): InputFault[] {
   });
 }
 
-function outputFaults({ outputs, jars }: TrainProblem): InputFault[] {
-  const faults =
-    outputs.kind === 'every'
-      ? rangeFault('outputs.interval_s', outputs.interval_s, 1e-3, 1e9, 'an interval from 0.001 s up')
-      : wholeFault('outputs.points', outputs.points, 1, 100);
-  if (jars?.kind !== 'size') return faults;
-  return [...faults, ...rangeFault('jars.volume_m3', jars.volume_m3, 1e-6, 1e3, 'a volume from 1 mL up')];
-}
-
 /** Every holder must stand within the pressures the enthalpies cover. */
-function pressureFaults(problem: TrainProblem): InputFault[] {
+function pressureFaults(problem: CompleteProblem): InputFault[] {
   const [low, high] = ENTHALPY_RANGE_PA;
   const { air } = problem.still;
   const expected = `a pressure from ${String(low)} to ${String(high)} Pa`;
@@ -116,7 +93,7 @@ function pressureFaults(problem: TrainProblem): InputFault[] {
 }
 
 /** What is filled in must fit, and plates, head and condenser must leave most of the charge in the kettle. */
-function volumeFaults(problem: TrainProblem): InputFault[] {
+function volumeFaults(problem: CompleteProblem): InputFault[] {
   const { still, charge, doublerCharges } = problem;
   const faults: InputFault[] = [];
   const fits = (where: string, filled: Charge, room_m3: number): void => {
@@ -151,8 +128,8 @@ function volumeFaults(problem: TrainProblem): InputFault[] {
 /** More jars than this nobody fills. */
 const MOST_JARS = 10_000;
 
-function jarFaults({ jars, charge, doublerCharges }: TrainProblem): InputFault[] {
-  if (jars?.kind !== 'size') return [];
+function jarFaults({ jars, charge, doublerCharges }: CompleteProblem): InputFault[] {
+  if (jars.kind !== 'size') return [];
   const { ethanol_mol, water_mol } = collectable([charge, ...doublerCharges.map((own) => own.charge)]);
   const least_m3 = volumeAt20C(ethanol_mol, water_mol) / MOST_JARS;
   if (jars.volume_m3 >= least_m3) return [];
@@ -160,23 +137,16 @@ function jarFaults({ jars, charge, doublerCharges }: TrainProblem): InputFault[]
   return [{ argument: 'jars.volume_m3', value: jars.volume_m3, expected }];
 }
 
-function sheetFaults(problem: TrainProblem, _system: EthanolWater): InputFault[] {
+function sheetFaults(problem: CompleteProblem): InputFault[] {
   const { sheet, still, doublerCharges, charge } = problem;
-  if (sheet.length === 0) return [{ argument: 'sheet', value: sheet, expected: 'at least one step' }];
   const most = collectable([charge, ...doublerCharges.map((own) => own.charge)]);
   const kettle_Pa = trainOf(problem).holders[0]!.pressure_Pa;
-  return sheet.flatMap((step, i) => {
-    const where = `sheet[${String(i)}]`;
-    const faults = refluxFaults(`${where}.reflux`, step.reflux, still);
-    if (step.until.length === 0) {
-      faults.push({ argument: `${where}.until`, value: step.until, expected: 'at least one rule that ends the step' });
-    }
-    const rules = step.until.flatMap((rule, k) => {
+  return sheet.flatMap(({ until }, i) =>
+    until.flatMap((rule, k) => {
       const pressure_Pa = rule.kind === 'headTemperatureAbove' ? still.air.pressure_Pa : kettle_Pa;
-      return stopRuleFaults(`${where}.until[${String(k)}]`, rule, most, pressure_Pa);
-    });
-    return [...faults, ...rules];
-  });
+      return stopRuleFaults(`sheet[${String(i)}].until[${String(k)}]`, rule, most, pressure_Pa);
+    }),
+  );
 }
 
 /** The most that can come over before the kettle is dry. */

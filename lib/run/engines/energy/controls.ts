@@ -6,9 +6,9 @@
 
 import { moleFractionFromStrength } from '../../../mixture/strength.js';
 import { waterConductance } from '../../../still/condensers.js';
-import type { Still } from '../../../still/still.js';
 import type { MoleFraction } from '../../../units/quantities.js';
-import type { TrainStep } from './problem.js';
+import type { CompleteProblem } from '../../complete.js';
+import type { Heat, RunStep } from '../../problem.js';
 
 export const GAIN = 8;
 export const INTEGRAL_s = 240;
@@ -35,10 +35,16 @@ export interface HoldLaw {
 }
 
 /** The controls of a step on a still. */
-export function controlsOf(step: TrainStep, still: Still, power_W: number): Controls {
+export function controlsOf(step: RunStep, problem: Pick<CompleteProblem, 'still' | 'heat'>): Controls {
   const { reflux } = step;
-  const condenser = still.refluxCondenser;
-  const controls: Controls = { power_W: step.power_W ?? power_W, returned: 0, duty_W: 0, water_W_K: 0, hold: null };
+  const condenser = problem.still.refluxCondenser;
+  const controls: Controls = {
+    power_W: powerOf(step.heat ?? problem.heat),
+    returned: 0,
+    duty_W: 0,
+    water_W_K: 0,
+    hold: null,
+  };
   const holds = typeof reflux === 'object' && reflux.kind === 'hold' ? reflux : null;
   if (holds !== null) {
     controls.hold = {
@@ -61,6 +67,11 @@ export function controlsOf(step: TrainStep, still: Still, power_W: number): Cont
     }
   }
   return controls;
+}
+
+/** Heat into the kettle, W. */
+export function powerOf(heat: Heat): number {
+  return heat.kind === 'power' ? heat.power_W : NaN;
 }
 
 /** The share a hold asks for, before its limits. */

@@ -4,10 +4,13 @@
 import { STANDARD_GRAVITY, ZERO_CELSIUS } from '../../../constants.js';
 import { densityOfMixture } from '../../../mixture/density.js';
 import { massFractionFromMoleFraction } from '../../../mixture/strength.js';
-import type { Still } from '../../../still/still.js';
+import { volumeAt20C } from '../../../mixture/volume.js';
+import type { HoldUp, Still } from '../../../still/still.js';
 import type { Kelvin, MoleFraction, Pascal } from '../../../units/quantities.js';
 import { chargeAmounts } from '../../charge.js';
-import type { TrainProblem } from './problem.js';
+import type { CompleteProblem } from '../../complete.js';
+import type { HolderKind } from '../../engine.js';
+import { powerOf } from './controls.js';
 
 /** Unit of molar energy inside the train, J/mol. Source: this project's choice, near the heat of vaporisation. */
 export const LAMBDA0 = 40e3;
@@ -18,9 +21,6 @@ export const LONGEST_WEIR_LAG_s = 3;
 /** The same as shares of the time in which the vapour renews a holder. */
 export const BOIL_SHARE = 0.05;
 export const WEIR_SHARE = 0.1;
-
-/** What a holder of the train is. */
-export type HolderKind = 'kettle' | 'doubler' | 'plate' | 'packing' | 'head' | 'partialCondenser';
 
 /** One holder of the train. */
 export interface Holder {
@@ -69,14 +69,15 @@ export const MOL_PER_M3 = 26.5e3;
 export const KETTLE_COUNTS = 20;
 
 /** The train of a checked problem, kettle first. */
-export function trainOf(problem: TrainProblem): Train {
+export function trainOf(problem: CompleteProblem): Train {
   const { still } = problem;
-  const vapour = Math.max(problem.power_W, ...problem.sheet.map((step) => step.power_W ?? 0)) / LAMBDA0;
+  const vapour =
+    Math.max(...[problem, ...problem.sheet].map(({ heat }) => (heat === undefined ? 0 : powerOf(heat)))) / LAMBDA0;
   const lags = (held_mol: number): Pick<Holder, 'boilLag_s' | 'weirLag_s'> => ({
     boilLag_s: problem.lags?.boil_s ?? Math.min(LONGEST_BOIL_LAG_s, (BOIL_SHARE * held_mol) / vapour),
     weirLag_s: problem.lags?.weir_s ?? Math.min(LONGEST_WEIR_LAG_s, (WEIR_SHARE * held_mol) / vapour),
   });
-  const upwards = [...kettle(problem), ...doublers(problem), ...section(still), ...head(still), ...partial(still)];
+  const upwards = [...kettle(problem), ...doublers(problem), ...section(still), ...head(still), ...partial(problem)];
   let pressure_Pa = still.air.pressure_Pa;
   const holders: Holder[] = [];
   for (const part of upwards.reverse()) {
@@ -97,8 +98,8 @@ export function trainOf(problem: TrainProblem): Train {
     });
     pressure_Pa += part.drop_Pa;
   }
-  const holdUp = still.refluxCondenser.kind === 'total' ? still.refluxCondenser.holdUp_m3 : 0;
-  const brim_m3 = holdUp + still.productCondenser.holdUp_m3;
+  const held = heldVolumes(problem);
+  const brim_m3 = held.reflux_m3 + held.product_m3;
   const drum_mol = brim_m3 * MOL_PER_DRUM;
   const drum: Drum = {
     pressure_Pa: still.air.pressure_Pa,
@@ -129,7 +130,7 @@ interface Part {
   readonly holds_mol: number;
 }
 
-function kettle({ still, charge }: TrainProblem): Part[] {
+function kettle({ still, charge }: CompleteProblem): Part[] {
   const { ethanol_mol, water_mol } = chargeAmounts(charge);
   return [
     {
@@ -144,7 +145,7 @@ function kettle({ still, charge }: TrainProblem): Part[] {
   ];
 }
 
-function doublers({ still, doublerCharges }: TrainProblem): Part[] {
+function doublers({ still, doublerCharges }: CompleteProblem): Part[] {
   return still.doublers.map((doubler, i): Part => {
     const { ethanol_mol, water_mol } = chargeAmounts(doublerCharges[i]!.charge);
     const amount_mol = ethanol_mol + water_mol;
@@ -217,18 +218,34 @@ function head({ head: { heatLoss_W_K, metal_J_K, film_m3 } }: Still): Part[] {
   ];
 }
 
-function partial({ refluxCondenser: condenser }: Still): Part[] {
+function partial(problem: CompleteProblem): Part[] {
+  const { refluxCondenser: condenser } = problem.still;
   if (condenser.kind !== 'partial') return [];
+  const held_m3 = heldVolumes(problem).film_m3;
   return [
     {
       kind: 'partialCondenser',
       number: 1,
-      brim_m3: condenser.holdUp_m3,
+      brim_m3: held_m3,
       metal_J_K: 0,
       loss_W_K: 0,
       reference_K: condenser.coolant.kind === 'water' ? condenser.coolant.inlet_K : ZERO_CELSIUS,
       drop_Pa: 0,
-      holds_mol: MOL_PER_M3 * condenser.holdUp_m3,
+      holds_mol: MOL_PER_M3 * held_m3,
     },
   ];
+}
+
+/** What the condensers hold, m³: a partial one its film; an amount counts as its volume of charge at 20 °C. */
+function heldVolumes({ still, charge }: CompleteProblem): { reflux_m3: number; film_m3: number; product_m3: number } {
+  const { refluxCondenser, productCondenser } = still;
+  const { ethanol_mol, water_mol } = chargeAmounts(charge);
+  const perMole_m3 = volumeAt20C(ethanol_mol, water_mol) / (ethanol_mol + water_mol);
+  const volumeOf = (holdUp: HoldUp): number =>
+    holdUp.kind === 'volume' ? holdUp.volume_m3 : holdUp.amount_mol * perMole_m3;
+  return {
+    reflux_m3: refluxCondenser.kind === 'total' ? volumeOf(refluxCondenser.holdUp) : 0,
+    film_m3: refluxCondenser.kind === 'partial' ? volumeOf(refluxCondenser.holdUp) : 0,
+    product_m3: volumeOf(productCondenser.holdUp),
+  };
 }

@@ -12,12 +12,17 @@ import {
 import { BDF5 } from '../../../numerics/stiff/multistep-step.js';
 import { RODAS4 } from '../../../numerics/stiff/rodas4.js';
 import type { StiffMethod } from '../../../numerics/stiff/stiff-method.js';
+import type { Recording } from '../../../numerics/stiff/recording.js';
 import type { SolveStatistics } from '../../solution.js';
 import type { TrainEquations } from './equations.js';
 import { UNKNOWNS } from './streams.js';
 import type { TrainState } from './train-state.js';
 
 type Work = Omit<SolveStatistics, 'events'>;
+
+/** How steps are marked in the recording: those taken while a still warms up and fills, and those after. */
+export const FILLING = 1;
+const RUNNING = 0;
 
 /**
  * What a run may cost: sides and factorisations, for each block of the matrix. Some second and a half on the machine of docs/benchmarks.md,
@@ -34,26 +39,49 @@ const NO_WORK = { acceptedSteps: 0, rejectedSteps: 0, rightHandSides: 0, jacobia
 export class TrainMethods {
   readonly #equations: TrainEquations;
   readonly #made = new Map<StiffMethod, StiffIntegrator>();
+  readonly #recording: Recording;
   #before = NO_WORK;
+  /** What is integrated, and by which method. */
+  #task: IntegrationTask | undefined;
+  #moment: TrainState | undefined;
+  #present: StiffIntegrator | undefined;
 
-  constructor(equations: TrainEquations) {
+  constructor(equations: TrainEquations, recording: Recording) {
     this.#equations = equations;
+    this.#recording = recording;
   }
 
   /** Integrates from this moment on: by the method for corners until everything boils and runs, then by the one for smooth stretches. */
   run(moment: TrainState, task: IntegrationTask): IntegrationEnd {
-    let { from, start } = task;
-    if (!moment.settled) {
-      this.#equations.filling = true;
-      const asked = task.leave;
-      const leave: IntegrationTask['leave'] = (step) =>
-        asked?.(step) === true || moment.look(step.to, step.end).settled;
-      const end = this.#integrator(RODAS4).run({ ...task, leave, maxSteps: this.#attemptsLeft(OF_RODAS4) });
-      if (end.kind !== 'reachedEnd' || end.s >= task.to || !moment.look(end.s, end.state).settled) return end;
-      ({ s: from, state: start } = end);
-    }
+    this.#task = task;
+    this.#moment = moment;
+    if (moment.settled) return this.#runSettled(task.from, task.start);
+    this.#equations.filling = true;
+    const asked = task.leave;
+    const leave: IntegrationTask['leave'] = (step) => asked?.(step) === true || moment.look(step.to, step.end).settled;
+    this.#present = this.#integrator(RODAS4);
+    const recording = this.#recording;
+    const maxSteps = this.#attemptsLeft(OF_RODAS4);
+    return this.#settle(this.#present.run({ ...task, leave, maxSteps, recording, mark: FILLING }));
+  }
+
+  /** Goes on with what was paused. */
+  resume(): IntegrationEnd {
+    const end = this.#present!.resume();
+    return this.#equations.filling ? this.#settle(end) : end;
+  }
+
+  /** What follows a stretch of filling: the rest by the other method, unless it ended or pauses. */
+  #settle(end: IntegrationEnd): IntegrationEnd {
+    if (end.kind !== 'reachedEnd' || end.s >= this.#task!.to) return end;
+    return this.#moment!.look(end.s, end.state).settled ? this.#runSettled(end.s, end.state) : end;
+  }
+
+  #runSettled(from: number, start: Float64Array): IntegrationEnd {
     this.#equations.filling = false;
-    return this.#integrator(BDF5).run({ ...task, from, start, maxSteps: this.#attemptsLeft(OF_BDF5) });
+    this.#present = this.#integrator(BDF5);
+    const maxSteps = this.#attemptsLeft(OF_BDF5);
+    return this.#present.run({ ...this.#task!, from, start, maxSteps, recording: this.#recording, mark: RUNNING });
   }
 
   /** Attempts a run may still make, each of which costs so much. */

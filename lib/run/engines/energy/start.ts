@@ -10,7 +10,7 @@ import type { Amounts } from '../../../mixture/volume.js';
 import type { Kelvin, MoleFraction } from '../../../units/quantities.js';
 import { chargeAmounts } from '../../charge.js';
 import { LAMBDA0, type Train } from './holders.js';
-import type { TrainProblem } from './problem.js';
+import type { CompleteProblem } from '../../complete.js';
 import { excessBelow, ROUNDING } from './rounding.js';
 import { ENERGY, ETHANOL, UNKNOWNS, VAPOUR, WATER } from './streams.js';
 import type { TrainTables } from './tables.js';
@@ -19,7 +19,7 @@ import type { TrainTables } from './tables.js';
 export const MOIST = 0.01;
 
 /** The state at the beginning. */
-export function startingState(problem: TrainProblem, train: Train, tables: TrainTables): Float64Array {
+export function startingState(problem: CompleteProblem, train: Train, tables: TrainTables): Float64Array {
   const { holders, drum } = train;
   const state = new Float64Array(UNKNOWNS * (holders.length + 2));
   const hot = problem.start === 'firstVapour';
@@ -60,7 +60,7 @@ export function startingState(problem: TrainProblem, train: Train, tables: Train
   const drumStart = take(inDrum === first ? drum_mol : MOIST * drum_mol, inDrum);
   state[d + ETHANOL] = drumStart.ethanol_mol;
   state[d + WATER] = drumStart.water_mol;
-  fill(0, { ethanol_mol, water_mol }, hot ? 'boiling' : (problem.chargeTemperature_K ?? air_K));
+  fill(0, { ethanol_mol, water_mol }, hot ? 'boiling' : problem.chargeTemperature_K);
   // With an efficiency below 1 the vapours build on each other from the kettle up.
   for (let j = 1; j < holders.length; j++) {
     const below = state[UNKNOWNS * (j - 1) + VAPOUR]!;

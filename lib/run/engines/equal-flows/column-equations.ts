@@ -59,7 +59,6 @@ export abstract class ColumnEquations implements StiffSystem {
 
   /** Takes the numbers of a problem of the same shape. */
   setUp(column: ColumnSystem, tolerance: number): void {
-    const { heat } = column;
     writeHoldUps(column, this.mass);
     writeWeights(column, tolerance, this.#fixedWeights);
     this.loosest = loosest(tolerance);
@@ -68,12 +67,17 @@ export abstract class ColumnEquations implements StiffSystem {
     this.#kettle = column.kettleSlice;
     this.#timeDrift = 0;
     this.time_K = 0;
-    this.#power = heat.kind === 'power' ? heat.power_W : 0;
-    this.#secondsPerMole = heat.kind === 'boilUp' ? 1 / heat.rate_mol_s : 0;
+    this.drive(column);
     if (!sameSlices(this.#slices, column.plateSlices)) {
       this.#slices = column.plateSlices;
       this.alphas = stackedAlphas(column.plateSlices, this.offsets) ?? column.kettleSlice.alpha;
     }
+  }
+
+  /** Takes the heat of a step of the run sheet. */
+  drive({ heat }: ColumnSystem): void {
+    this.#power = heat.kind === 'power' ? heat.power_W : 0;
+    this.#secondsPerMole = heat.kind === 'boilUp' ? 1 / heat.rate_mol_s : 0;
   }
 
   abstract rightHandSide(b: number, u: Float64Array, out: Float64Array): void;

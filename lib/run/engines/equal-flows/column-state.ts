@@ -3,13 +3,14 @@
 import type { CurveSlice } from '../../../equilibrium/equilibrium-curve.js';
 import { liquidOnSlice } from '../../../equilibrium/liquid-on-slice.js';
 import { readValue, readVapour } from '../../../equilibrium/slice-tables.js';
+import type { Moment } from '../../engine.js';
 import { type ColumnSystem, kettleAmount } from './column-system.js';
 
 /**
  * A column at one moment. `look` points it at a state; the getters compute only what is asked. Mole fractions are the
  * solver's own, so that balances close: in an exhausted still they may lie below 0 by the tolerance.
  */
-export class ColumnState {
+export class ColumnState implements Moment {
   readonly #column: ColumnSystem;
   readonly #kettleAtStart_mol: number;
   #state: Float64Array;
@@ -91,11 +92,57 @@ export class ColumnState {
   }
   /** Distillate, mol/s. */
   get distillateRate_mol_s(): number {
-    const { heat, flows, kettleSlice } = this.#column;
-    if (heat.kind === 'boilUp') return flows.drawn * heat.rate_mol_s;
-    return (
-      (flows.drawn * heat.power_W) / readValue(kettleSlice.latentHeat, kettleSlice.intervals, this.kettleMoleFraction)
-    );
+    return this.#column.flows.drawn * this.#boilUp_mol_s;
+  }
+  get drumAmount_mol(): number {
+    return this.#column.condenserHoldUp_mol;
+  }
+  /** Heat into the kettle: only the latent heat counts. */
+  get power_W(): number {
+    const { heat } = this.#column;
+    return heat.kind === 'power' ? heat.power_W : heat.rate_mol_s * this.#latentHeat_J_mol;
+  }
+  /** All that is raised is condensed, at the same heat. */
+  get condenserDuty_W(): number {
+    return this.power_W;
+  }
+  get refluxDuty_W(): number {
+    return 0;
+  }
+  get lost_W(): number {
+    return 0;
+  }
+  get condensed_J(): number {
+    return NaN;
+  }
+  get collected_J(): number {
+    return NaN;
+  }
+  get energy_J(): number {
+    return NaN;
+  }
+  /** Vapour raised, the same from every holder, mol/s. */
+  get #boilUp_mol_s(): number {
+    const { heat } = this.#column;
+    return heat.kind === 'boilUp' ? heat.rate_mol_s : heat.power_W / this.#latentHeat_J_mol;
+  }
+  get #latentHeat_J_mol(): number {
+    const { kettleSlice } = this.#column;
+    return readValue(kettleSlice.latentHeat, kettleSlice.intervals, this.kettleMoleFraction);
+  }
+  /** Writes amounts, liquids, vapours, temperatures, vapour rates and liquid rates of kettle and plates. */
+  writeHolders(tables: readonly Float64Array[], at: number): void {
+    const { layout, plateSlices, plateHoldUp_mol, flows } = this.#column;
+    const boilUp = this.#boilUp_mol_s;
+    for (let j = 0; j <= layout.plates; j++) {
+      const x = j === 0 ? this.kettleMoleFraction : this.plateLiquid(j);
+      tables[0]![at + j] = j === 0 ? this.kettleAmount_mol : plateHoldUp_mol;
+      tables[1]![at + j] = x;
+      tables[2]![at + j] = this.plateVapour(j);
+      tables[3]![at + j] = j === 0 ? this.kettleTemperature_K : temperatureAt(plateSlices[j - 1]!, x);
+      tables[4]![at + j] = boilUp;
+      tables[5]![at + j] = j === 0 ? 0 : flows.returned * boilUp;
+    }
   }
   /** Mole fraction in the liquid of plate j, 1 … N. */
   plateLiquid(j: number): number {

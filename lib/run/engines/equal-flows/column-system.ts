@@ -10,16 +10,18 @@
 
 import type { CurveSlice, EquilibriumCurve } from '../../../equilibrium/equilibrium-curve.js';
 import { chargeAmounts } from '../../charge.js';
-import type { ColumnProblem, Heat } from '../../problem.js';
+import type { CompleteProblem } from '../../complete.js';
+import type { Heat } from '../../problem.js';
+import { heldBy } from './hold-ups.js';
 import { columnLayout, type ColumnLayout } from './layout.js';
 
-/** A column ready to be integrated; `flows` is set anew at each step of the run sheet. */
+/** A column ready to be integrated; `flows` and `heat` are set anew at each step of the run sheet. */
 export interface ColumnSystem {
   readonly layout: ColumnLayout;
   readonly plateHoldUp_mol: number;
   readonly condenserHoldUp_mol: number;
   readonly efficiency: number;
-  readonly heat: Heat;
+  heat: Heat;
   readonly chargeEthanol_mol: number;
   readonly chargeTotal_mol: number;
   readonly kettleSlice: CurveSlice;
@@ -47,30 +49,40 @@ export function kettleAmount(flows: ColumnFlows, boiledUp_mol: number): number {
   return flows.kettleStart_mol - flows.drawn * (boiledUp_mol - flows.since_mol);
 }
 
-/** Share of the condensed vapour that goes back: r = R/(R+1). */
-export function returnedShare(reflux: number | 'total'): number {
-  return reflux === 'total' ? 1 : reflux / (reflux + 1);
-}
-
 /** Turns a checked problem into a column system on a compiled curve. */
-export function columnSystem(problem: ColumnProblem, curve: EquilibriumCurve): ColumnSystem {
-  const { column } = problem;
+export function columnSystem(problem: CompleteProblem, curve: EquilibriumCurve): ColumnSystem {
+  const { still, heat } = problem;
+  const { plates, efficiency, drop_Pa } = sectionOf(still);
   const { ethanol_mol, water_mol } = chargeAmounts(problem.charge);
   const total_mol = ethanol_mol + water_mol;
-  const held_mol = column.plates * column.plateHoldUp_mol + column.condenserHoldUp_mol;
+  const { plate_mol, condenser_mol } = heldBy(still, ethanol_mol / total_mol);
+  const head_Pa = still.air.pressure_Pa;
   return {
-    layout: columnLayout(column.plates, column.efficiency < 1 && column.plates > 0),
-    plateHoldUp_mol: column.plateHoldUp_mol,
-    condenserHoldUp_mol: column.condenserHoldUp_mol,
-    efficiency: column.efficiency,
-    heat: problem.heat,
+    layout: columnLayout(plates, efficiency < 1 && plates > 0),
+    plateHoldUp_mol: plate_mol,
+    condenserHoldUp_mol: condenser_mol,
+    efficiency,
+    heat,
     chargeEthanol_mol: ethanol_mol,
     chargeTotal_mol: total_mol,
-    kettleSlice: curve.at(column.headPressure_Pa + column.plates * column.plateDrop_Pa),
-    plateSlices: Array.from({ length: column.plates }, (_none, i) =>
-      curve.at(column.headPressure_Pa + (column.plates - 1 - i) * column.plateDrop_Pa),
-    ),
-    headSlice: curve.at(column.headPressure_Pa),
-    flows: { returned: 1, drawn: 0, since_mol: 0, kettleStart_mol: total_mol - held_mol },
+    kettleSlice: curve.at(head_Pa + plates * drop_Pa),
+    plateSlices: Array.from({ length: plates }, (_none, i) => curve.at(head_Pa + (plates - 1 - i) * drop_Pa)),
+    headSlice: curve.at(head_Pa),
+    flows: {
+      returned: 1,
+      drawn: 0,
+      since_mol: 0,
+      kettleStart_mol: total_mol - plates * plate_mol - condenser_mol,
+    },
   };
+}
+
+/** Plates above the kettle, their efficiency and pressure drop; a pot has none. */
+export function sectionOf({ column }: CompleteProblem['still']): {
+  readonly plates: number;
+  readonly efficiency: number;
+  readonly drop_Pa: number;
+} {
+  if (column.kind !== 'plates') return { plates: 0, efficiency: 1, drop_Pa: 0 };
+  return { plates: column.count, efficiency: column.efficiency, drop_Pa: column.drop_Pa };
 }

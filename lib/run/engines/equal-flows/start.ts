@@ -6,11 +6,11 @@
 
 import { readVapour } from '../../../equilibrium/slice-tables.js';
 import { bracketedRoot } from '../../../numerics/root.js';
-import type { ColumnProblem, RunStep } from '../../problem.js';
-import { type ColumnSystem, kettleAmount, returnedShare } from './column-system.js';
+import type { Heat, Reflux, RunStep } from '../../problem.js';
+import { type ColumnSystem, kettleAmount } from './column-system.js';
 
 /** The state at the first vapour. */
-export function startingState(column: ColumnSystem, start: ColumnProblem['start']): Float64Array {
+export function startingState(column: ColumnSystem, start: 'charge' | 'firstVapour'): Float64Array {
   const { layout, flows } = column;
   const charged = column.chargeEthanol_mol / column.chargeTotal_mol;
   const liquid = start === 'charge' ? charged : liquidUnderFirstVapour(column, charged);
@@ -25,13 +25,20 @@ export function startingState(column: ColumnSystem, start: ColumnProblem['start'
   return state;
 }
 
-/** Sets the flows of a step that begins when so much has been boiled up. */
-export function beginStep(column: ColumnSystem, step: RunStep, boiledUp_mol: number): void {
+/** Sets heat and flows of a step that begins when so much has been boiled up; the flows must be those of the step before. */
+export function beginStep(column: ColumnSystem, step: RunStep, heat: Heat, boiledUp_mol: number): void {
   const { flows } = column;
+  column.heat = step.heat ?? heat;
   flows.kettleStart_mol = kettleAmount(flows, boiledUp_mol);
   flows.since_mol = boiledUp_mol;
-  flows.returned = returnedShare(step.reflux);
-  flows.drawn = 1 - flows.returned;
+  Object.assign(flows, returnedIn(step.reflux));
+}
+
+/** What of each mole of vapour runs back in a step, r = R/(R + 1), and what is drawn. */
+export function returnedIn(reflux: Reflux): { readonly returned: number; readonly drawn: number } {
+  const ratio = reflux === 'total' ? Infinity : typeof reflux === 'number' ? reflux : 0;
+  const returned = ratio === Infinity ? 1 : ratio / (ratio + 1);
+  return { returned, drawn: 1 - returned };
 }
 
 function liquidUnderFirstVapour(column: ColumnSystem, charged: number): number {

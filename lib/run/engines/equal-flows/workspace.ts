@@ -1,49 +1,49 @@
-// What a column solve needs besides its problem, kept between solves: equations and integrator for each shape of column, tables
-// of rows for all. Kept with the system they were made for, and forgotten with it. A solve runs from beginning to end
+// What a column solve needs besides its problem, kept between solves: equations, integrator and recording for each shape of column. Kept with the system they were made for, and forgotten with it. A solve runs from beginning to end
 // without handing control away, so that no two ever share a workspace.
 
 import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
 import { createIntegrator, type StiffIntegrator } from '../../../numerics/stiff/integrate.js';
 import { BDF5 } from '../../../numerics/stiff/multistep-step.js';
+import { Recording } from '../../../numerics/stiff/recording.js';
 import type { ColumnEquations } from './column-equations.js';
 import type { ColumnSystem } from './column-system.js';
 import { columnEquations } from './equations.js';
-import { rowStore, type RowStore } from './rows.js';
 
 /** Equations and integrator for columns of one shape. */
 interface ShapeSpace {
   readonly equations: ColumnEquations;
   readonly integrator: StiffIntegrator;
+  readonly recording: Recording;
 }
 
-interface SystemSpace {
-  readonly shapes: Map<number, ShapeSpace>;
-  readonly rows: RowStore;
+const spaces = new WeakMap<EthanolWater, Map<number, ShapeSpace>>();
+
+/** Equations and integrator that share nothing. */
+export function freshWorkspace(column: ColumnSystem, tolerance: number): ShapeSpace {
+  const equations = columnEquations(column, tolerance);
+  return {
+    equations,
+    integrator: createIntegrator(equations, BDF5),
+    recording: new Recording(equations.size),
+  };
 }
 
-const spaces = new WeakMap<EthanolWater, SystemSpace>();
-
-/** The integrator for a column, set up for it at a tolerance, and the store for its rows. */
-export function workspace(
-  system: EthanolWater,
-  column: ColumnSystem,
-  tolerance: number,
-): { readonly integrator: StiffIntegrator; readonly rows: RowStore } {
-  let space = spaces.get(system);
-  if (space === undefined) {
-    space = { shapes: new Map(), rows: rowStore() };
-    spaces.set(system, space);
+/** Equations and integrator set up for a column at a tolerance, kept for the next run of the same shape. */
+export function workspace(system: EthanolWater, column: ColumnSystem, tolerance: number): ShapeSpace {
+  let shapes = spaces.get(system);
+  if (shapes === undefined) {
+    shapes = new Map();
+    spaces.set(system, shapes);
   }
-  const { shapes, rows } = space;
   const { plates, stride } = column.layout;
   const shape = 2 * plates + stride;
-  const known = shapes.get(shape);
-  if (known !== undefined) {
-    known.equations.setUp(column, tolerance);
-    return { integrator: known.integrator, rows };
+  let space = shapes.get(shape);
+  if (space === undefined) {
+    space = freshWorkspace(column, tolerance);
+    shapes.set(shape, space);
+  } else {
+    space.equations.setUp(column, tolerance);
   }
-  const equations = columnEquations(column, tolerance);
-  const integrator = createIntegrator(equations, BDF5);
-  shapes.set(shape, { equations, integrator });
-  return { integrator, rows };
+  space.recording.clear();
+  return space;
 }

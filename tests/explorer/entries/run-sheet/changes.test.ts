@@ -79,7 +79,11 @@ describe('a run sheet', () => {
     ['thirteen steps', { steps: Array.from({ length: 13 }, () => startingSheet.steps[0]) }, 'a list of 1 to 12'],
     ['an unknown reflux', { steps: [{ ...startingSheet.steps[0], reflux: { kind: 'some' } }] }, '`reflux`'],
     ['a hold without its strength', { steps: [{ ...startingSheet.steps[0], reflux: { kind: 'hold' } }] }, '`strength`'],
-    ['heat that is no number', { steps: [{ ...startingSheet.steps[0], power_W: '3' }] }, '`power_W`'],
+    [
+      'heat that is no number',
+      { steps: [{ ...startingSheet.steps[0], heat: { kind: 'power', power_W: '3' } }] },
+      '`power_W`',
+    ],
   ])('with %s is told, too', (_, change, says) => {
     expect(faultInRunSheet({ ...startingSheet, ...change })).toContain(says);
   });

@@ -1,7 +1,7 @@
 // Which rule a step of a run is said to have ended by.
 
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, solve, type StopRule, type TrainStep } from '#lib/index.js';
+import { createEthanolWater, solve, type StopRule, type RunStep } from '#lib/index.js';
 import { endedBy } from '../../../../explorer/entries/run-sheet/ended-by.js';
 import { sheetQuestion } from '../../../../explorer/state/run-sheet.js';
 import { startingScenario } from '../../../../explorer/state/parameters.js';
@@ -9,8 +9,8 @@ import { startingScenario } from '../../../../explorer/state/parameters.js';
 const system = createEthanolWater();
 
 /** The rule the second step is said to have ended by, of two. */
-function said(rules: readonly StopRule[], reflux: TrainStep['reflux'] = 3): StopRule['kind'] {
-  const steps: TrainStep[] = [
+function said(rules: readonly StopRule[], reflux: RunStep['reflux'] = 3): StopRule['kind'] {
+  const steps: RunStep[] = [
     { reflux: 'total', until: [{ kind: 'firstVapour' }] },
     { reflux, until: rules },
     { reflux: 1, until: [{ kind: 'duration', seconds: 60 }] },

@@ -71,7 +71,7 @@ describe('the run sheet', () => {
 
   it('gives a step a heat of its own', async () => {
     await userEvent.selectOptions(page.getByRole('combobox', { name: 'heat of step 2' }), 'own');
-    expect(sent.at(-1)!.steps[1]!.power_W).toBe(5500);
+    expect(sent.at(-1)!.steps[1]!.heat).toEqual({ kind: 'power', power_W: 5500 });
   });
 
   it('says what is wrong with a number and what would be right, and loses nothing', async () => {

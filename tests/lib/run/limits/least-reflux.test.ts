@@ -8,23 +8,23 @@ import {
   minimumReflux,
   moleFractionFromStrength,
   solve,
-  type TrainProblem,
-  type TrainSolution,
+  type EnergyProblem,
+  type EnergySolution,
 } from '#lib/index.js';
-import { platedStill, pot, trainProblem } from '../../../support/train-problems.js';
+import { platedStill, pot, trainProblem, type WholeProblem } from '../../../support/train-problems.js';
 
 const system = createEthanolWater();
 const slice = system.curve('redlich-kister').at(101325);
 const total = { reflux: 'total', until: [{ kind: 'duration', seconds: 2400 }] } as const;
 
-function ran(changes: Partial<TrainProblem>): { run: TrainSolution; said: Map<string, Limit> } {
-  const problem = trainProblem(changes) as TrainProblem & { kind: 'train' };
+function ran(changes: Partial<WholeProblem>): { run: EnergySolution; said: Map<string, Limit> } {
+  const problem = trainProblem(changes);
   const run = solve(problem, system);
-  return { run, said: new Map(limitsOf(problem, run, system).map((limit) => [limit.kind, limit])) };
+  return { run, said: new Map(limitsOf(run, system).map((limit) => [limit.kind, limit])) };
 }
 
 /** Least reflux over the kettle at a moment. */
-function least({ time_s, kettleMoleFraction }: TrainSolution, at_s: number, strength: number): number {
+function least({ time_s, kettleMoleFraction }: EnergySolution, at_s: number, strength: number): number {
   const row = time_s.findIndex((time) => time >= at_s);
   const found = minimumReflux(slice, kettleMoleFraction[row]!, moleFractionFromStrength(strength));
   return found.found ? found.reflux : NaN;
@@ -40,7 +40,7 @@ describe('a strength that is held', () => {
   /** Plates that hold next to nothing, so that the column follows its kettle. */
   const held = (plates: number): ReturnType<typeof ran> => {
     const still = platedStill(plates, 0.65, true);
-    const column = { ...still.column, holdUp: { kind: 'volume', volume_m3: 1e-5 } } as TrainProblem['still']['column'];
+    const column = { ...still.column, holdUp: { kind: 'volume', volume_m3: 1e-5 } } as WholeProblem['still']['column'];
     return ran({
       still: { ...still, column },
       sheet: [total, { reflux: hold, until: [{ kind: 'kettleStrengthBelow', strength: 0.01 }] }],
@@ -77,9 +77,13 @@ describe('a strength that is held', () => {
   });
 
   it('by a partial condenser is lost when all its duty is spent', () => {
-    const still: TrainProblem['still'] = {
+    const still: WholeProblem['still'] = {
       ...platedStill(8),
-      refluxCondenser: { kind: 'partial', holdUp_m3: 5e-5, coolant: { kind: 'duty', power_W: 3500 } },
+      refluxCondenser: {
+        kind: 'partial',
+        holdUp: { kind: 'volume', volume_m3: 5e-5 },
+        coolant: { kind: 'duty', power_W: 3500 },
+      },
     };
     const { said } = ran({
       still,
@@ -91,7 +95,7 @@ describe('a strength that is held', () => {
 });
 
 describe('a strength that a step waits for', () => {
-  const waits = (reflux: TrainProblem['sheet'][number]['reflux'], strength: number): ReturnType<typeof ran> =>
+  const waits = (reflux: EnergyProblem['sheet'][number]['reflux'], strength: number): ReturnType<typeof ran> =>
     ran({
       sheet: [
         {

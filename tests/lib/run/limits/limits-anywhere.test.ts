@@ -3,8 +3,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createEthanolWater, limitsOf } from '#lib/index.js';
-import { solveTrain } from '#lib/run/engines/energy/solve.js';
-import type { TrainSolution } from '#lib/run/engines/energy/solution.js';
+import { solve } from '#lib/run/solve.js';
+import type { EnergySolution } from '#lib/run/solution.js';
 import type { Still } from '#lib/still/still.js';
 import { anyTrainProblem } from '../../../support/any-train.js';
 import { platedStill, trainProblem } from '../../../support/train-problems.js';
@@ -16,8 +16,8 @@ describe('the limits of any run', () => {
     fc.assert(
       fc.property(anyTrainProblem(), (any) => {
         const problem = { ...any, outputs: { kind: 'perStep' as const, points: 2 } };
-        const run = solveTrain(problem, system);
-        for (const limit of limitsOf(problem, run, system)) {
+        const run = solve(problem, system);
+        for (const limit of limitsOf(run, system)) {
           expect(limit.worst).toBeGreaterThanOrEqual(0);
           expect(limit.worst).toBeLessThan(Infinity);
           expect(limit.from_s).toBeLessThanOrEqual(limit.worst_s);
@@ -44,15 +44,15 @@ describe('the limits of any run', () => {
     };
     const still = { ...platedStill(0), column };
     const problem = trainProblem({ still, sheet: [{ reflux: 3, until: [{ kind: 'duration', seconds: 600 }] }] });
-    const run: TrainSolution = solveTrain(problem, system);
-    const below = { ...run, holderLiquidRate_mol_s: run.holderLiquidRate_mol_s.map(() => -1e-18) };
-    expect(limitsOf(problem, below, system).every(({ worst }) => Number.isFinite(worst))).toBe(true);
+    const run: EnergySolution = solve(problem, system);
+    const below = { ...run.plain(), holderLiquidRate_mol_s: run.holderLiquidRate_mol_s.map(() => -1e-18) };
+    expect(limitsOf(below, system).every(({ worst }) => Number.isFinite(worst))).toBe(true);
   });
 
   it('can be read where a loosely solved drop seems colder than densities are known', () => {
     const problem = trainProblem({ sheet: [{ reflux: 3, until: [{ kind: 'duration', seconds: 600 }] }] });
-    const run = solveTrain(problem, system);
-    const freezing = { ...run, holderTemperature_K: run.holderTemperature_K.map(() => 230) };
-    expect(limitsOf(problem, freezing, system).every(({ worst }) => Number.isFinite(worst))).toBe(true);
+    const run = solve(problem, system);
+    const freezing = { ...run.plain(), holderTemperature_K: run.holderTemperature_K.map(() => 230) };
+    expect(limitsOf(freezing, system).every(({ worst }) => Number.isFinite(worst))).toBe(true);
   });
 });

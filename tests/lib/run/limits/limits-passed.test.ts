@@ -1,13 +1,13 @@
 // The limits that speak: each is passed when it should be, and only then; and driving plates hard makes them worse.
 
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, limitsOf, solve, type Still, type TrainProblem } from '#lib/index.js';
-import { doubler, platedStill, pot, trainProblem } from '../../../support/train-problems.js';
+import { createEthanolWater, limitsOf, solve, type Still, type EnergyProblem } from '#lib/index.js';
+import { doubler, platedStill, pot, trainProblem, power } from '../../../support/train-problems.js';
 
 const system = createEthanolWater();
 
-function limits(problem: TrainProblem): Map<string, { worst: number; from_s: number; cure: string }> {
-  return new Map(limitsOf(problem, solve(problem, system), system).map((limit) => [limit.kind, limit]));
+function limits(problem: EnergyProblem): Map<string, { worst: number; from_s: number; cure: string }> {
+  return new Map(limitsOf(solve(problem, system), system).map((limit) => [limit.kind, limit]));
 }
 
 function plated(changes: Partial<Extract<Still['column'], { kind: 'plates' }>>, still: Partial<Still> = {}): Still {
@@ -30,7 +30,7 @@ describe('a run', () => {
   });
 
   it('lets a sieve weep at little heat, and bubble caps not', () => {
-    const gentle = { power_W: 2500 };
+    const gentle = { heat: power(2500) };
     expect(limits(trainProblem({ still: plated({}), ...gentle })).get('weeping')!.worst).toBeLessThan(0.9);
     expect(limits(trainProblem({ still: plated({ plateKind: 'bubbleCap' }), ...gentle })).has('weeping')).toBe(false);
   });
@@ -48,9 +48,9 @@ describe('a run', () => {
   });
 
   it('asks for more heat than its heater gives, by how much and when', () => {
-    const sheet: TrainProblem['sheet'] = [
+    const sheet: EnergyProblem['sheet'] = [
       { reflux: 'total', until: [{ kind: 'duration', seconds: 1200 }] },
-      { reflux: 3, power_W: 6600, until: [{ kind: 'duration', seconds: 600 }] },
+      { reflux: 3, heat: power(6600), until: [{ kind: 'duration', seconds: 600 }] },
       { reflux: 3, until: [{ kind: 'duration', seconds: 600 }] },
     ];
     const found = limits(trainProblem({ still: plated({}), sheet })).get('heaterShort')!;
@@ -63,7 +63,14 @@ describe('a run', () => {
   it('outruns a condenser with little water', () => {
     const still = plated(
       {},
-      { productCondenser: { holdUp_m3: 1e-5, flow_kg_s: 0.01, inlet_K: 288.15, transfer_W_K: 300 } },
+      {
+        productCondenser: {
+          holdUp: { kind: 'volume', volume_m3: 1e-5 },
+          flow_kg_s: 0.01,
+          inlet_K: 288.15,
+          transfer_W_K: 300,
+        },
+      },
     );
     expect(limits(trainProblem({ still })).get('condenserShort')!.worst).toBeGreaterThan(1.5);
   });

@@ -8,13 +8,12 @@ import {
   heatToBoil,
   rayleighLeft,
   solve,
-  solveColumn,
   staircase,
   strengthFromMoleFraction,
 } from '#lib/index.js';
 import { EQUAL_HEAT } from '#lib/run/engines/energy/tables.js';
-import type { TrainProblem } from '#lib/run/engines/energy/problem.js';
-import { doubler, platedStill, pot, trainProblem } from '../../../support/train-problems.js';
+import { flatStill } from '../../../support/column-problems.js';
+import { doubler, platedStill, pot, power, trainProblem, type WholeProblem } from '../../../support/train-problems.js';
 
 const system = createEthanolWater();
 const slice = system.curve().at(101325);
@@ -73,24 +72,24 @@ describe('a train', () => {
     const train = solve(
       trainProblem({
         still: { ...still, column: { ...section!, holdUp: { kind: 'amount', amount_mol: 3 } } },
-        energy: 'constantMolarOverflow',
-        power_W,
+        model: 'equalHeats',
+        heat: power(power_W),
       }),
       system,
     );
     const crest = 0.4 * boilUp; // mol on each plate above its weir, about: liquid times the weir's lag
-    const column = solveColumn(
+    const column = solve(
       {
-        kind: 'column',
+        model: 'equalFlows',
         charge: { kind: 'volume', volume_m3: 0.12, strength: 0.095 },
-        column: {
+        still: flatStill({
           plates,
           efficiency: 0.65,
           plateHoldUp_mol: 3 + crest,
           condenserHoldUp_mol: 0.9,
           headPressure_Pa: 101325,
           plateDrop_Pa: 0,
-        },
+        }),
         activity: 'redlich-kister',
         heat: { kind: 'boilUp', rate_mol_s: boilUp },
         sheet: [
@@ -123,7 +122,7 @@ describe('a train', () => {
     const heat_J =
       heatToBoil(problem.charge, air.temperature_K, air.pressure_Pa, activityModel('redlich-kister')) +
       kettle.metal_J_K * rise_K;
-    const byHand_s = heat_J / (problem.power_W - (kettle.heatLoss_W_K * rise_K) / 2);
+    const byHand_s = heat_J / (5500 - (kettle.heatLoss_W_K * rise_K) / 2);
     expect(Math.abs(run.time_s.at(-1)! / byHand_s - 1)).toBeLessThan(minute_share);
     expect(run.firstVapour_s).not.toBeNull();
   });
@@ -158,12 +157,12 @@ describe('a train', () => {
 });
 
 describe('a doubler', () => {
-  const withDoubler = (litres: number, strength: number, changes: Partial<TrainProblem> = {}): TrainProblem =>
+  const withDoubler = (litres: number, strength: number, changes: Partial<WholeProblem> = {}): WholeProblem =>
     trainProblem({
       still: pot([{ ...doubler, volume_m3: Math.max(0.02, 1.5 * litres * 1e-3) }]),
       charge: { kind: 'volume', volume_m3: 0.1, strength: 0.08 },
       doublerCharges: [{ charge: { kind: 'volume', volume_m3: litres * 1e-3, strength } }],
-      power_W: 6000,
+      heat: power(6000),
       sheet: [{ reflux: 'none', until: [{ kind: 'duration', seconds: 9000 }] }],
       ...changes,
     });
@@ -212,7 +211,7 @@ describe('a doubler', () => {
   });
 
   it('fills up and runs back through its drain, or over with the vapour where it has none', () => {
-    const full = (overflow: 'back' | 'over'): TrainProblem => {
+    const full = (overflow: 'back' | 'over'): WholeProblem => {
       const problem = withDoubler(19, 0.05);
       const still = pot([{ ...doubler, overflow }]);
       return { ...problem, still, sheet: [{ reflux: 'none', until: [{ kind: 'duration', seconds: 7200 }] }] };

@@ -2,16 +2,16 @@
 // only while they work.
 
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, limitsOf, plateLoad, solve, type Limit, type TrainProblem } from '#lib/index.js';
-import { platedStill, trainProblem } from '../../../support/train-problems.js';
+import { createEthanolWater, limitsOf, plateLoad, solve, type Limit } from '#lib/index.js';
+import { platedStill, power, trainProblem, type WholeProblem } from '../../../support/train-problems.js';
 
 const system = createEthanolWater();
 
-const limitOf = (kind: Limit['kind'], problem: TrainProblem): Limit | undefined =>
-  limitsOf(problem, solve(problem, system), system).find((limit) => limit.kind === kind);
+const limitOf = (kind: Limit['kind'], problem: WholeProblem): Limit | undefined =>
+  limitsOf(solve(problem, system), system).find((limit) => limit.kind === kind);
 
 /** The largest share of flooding on any plate at any time of a run. */
-function largestFloodShare(problem: TrainProblem): number {
+function largestFloodShare(problem: WholeProblem): number {
   const run = solve(problem, system);
   const { column } = problem.still;
   if (column.kind !== 'plates') throw new Error('plates');
@@ -33,9 +33,9 @@ function largestFloodShare(problem: TrainProblem): number {
 }
 
 describe('flooding', () => {
-  const driven = (power_W: number): TrainProblem => {
+  const driven = (power_W: number): WholeProblem => {
     const still = platedStill(8);
-    return trainProblem({ power_W, still: { ...still, kettle: { ...still.kettle, power_W: 10_000 } } });
+    return trainProblem({ heat: power(power_W), still: { ...still, kettle: { ...still.kettle, power_W: 10_000 } } });
   };
 
   it('is told of from 85 % of it on, and not below', () => {
@@ -50,7 +50,7 @@ describe('flooding', () => {
 });
 
 describe('weeping', () => {
-  const cold = (openArea: number): TrainProblem => {
+  const cold = (openArea: number): WholeProblem => {
     const still = platedStill(8);
     if (still.column.kind !== 'plates') throw new Error('plates');
     return trainProblem({
@@ -79,7 +79,7 @@ describe('weeping', () => {
 });
 
 describe('a condenser', () => {
-  const cooled = (transfer_W_K: number): TrainProblem => {
+  const cooled = (transfer_W_K: number): WholeProblem => {
     const still = platedStill(8);
     return trainProblem({ still: { ...still, productCondenser: { ...still.productCondenser, transfer_W_K } } });
   };

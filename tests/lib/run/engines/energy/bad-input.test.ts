@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, problemFaults, solve, type TrainProblem } from '#lib/index.js';
-import { doubler, pot, trainProblem } from '../../../../support/train-problems.js';
+import { createEthanolWater, problemFaults, solve, type EnergyProblem } from '#lib/index.js';
+import { doubler, pot, trainProblem, type WholeProblem } from '../../../../support/train-problems.js';
 
 const system = createEthanolWater();
 
@@ -21,16 +21,16 @@ function replaced(value: unknown, [key, ...rest]: readonly string[], by: unknown
   return { ...record, [key]: replaced(record[key], rest, by) };
 }
 
-const whole: TrainProblem = trainProblem({
+const whole: EnergyProblem = trainProblem({
   still: pot([doubler]),
   doublerCharges: [{ charge: { kind: 'volume', volume_m3: 0.008, strength: 0.3 }, temperature_K: 293 }],
   chargeTemperature_K: 290,
   jars: { kind: 'size', volume_m3: 1e-3 },
   lags: { boil_s: 0.5, weir_s: 2 },
   tolerance: 1e-5,
-  energy: 'balance',
+  model: 'energy',
   sheet: [
-    { reflux: 'none', power_W: 3000, until: [{ kind: 'firstVapour' }] },
+    { reflux: 'none', heat: { kind: 'power', power_W: 3000 }, until: [{ kind: 'firstVapour' }] },
     {
       reflux: 'none',
       until: [
@@ -40,16 +40,19 @@ const whole: TrainProblem = trainProblem({
     },
   ],
 });
-const withPlates: TrainProblem = trainProblem({
+const withPlates: EnergyProblem = trainProblem({
   sheet: [{ reflux: { kind: 'hold', strength: 0.9, leastShare: 0, mostShare: 0.9 }, until: [{ kind: 'firstVapour' }] }],
 });
+
+/** Parts of which nothing need be known: an empty record is one. */
+const mayBeEmpty = ['still.doublers.0', 'still.head', 'still.productCondenser', 'still.air'];
 
 describe('what is not a problem of a still', () => {
   it('is answered with faults, whatever stands wherever in it', () => {
     const places = [whole, withPlates].flatMap((problem) => paths(problem).map((path) => [problem, path] as const));
     fc.assert(
       fc.property(fc.constantFrom(...places), fc.anything(), ([problem, path], anything) => {
-        const faults = problemFaults(replaced(problem, path, anything) as TrainProblem, system);
+        const faults = problemFaults(replaced(problem, path, anything) as EnergyProblem, system);
         for (const { argument, expected } of faults) {
           expect(argument).not.toBe('');
           expect(expected).not.toBe('');
@@ -63,8 +66,10 @@ describe('what is not a problem of a still', () => {
     for (const problem of [whole, withPlates]) {
       for (const path of paths(problem)) {
         for (const bad of [{ toString: '' }, { valueOf: 1, toString: null }, Object.create(null)]) {
-          const faults = problemFaults(replaced(problem, path, bad) as TrainProblem, system);
-          expect(faults.length, path.join('.')).toBeGreaterThan(0);
+          const faults = problemFaults(replaced(problem, path, bad) as EnergyProblem, system);
+          const nothing = Reflect.ownKeys(bad as object).length === 0;
+          if (nothing && mayBeEmpty.includes(path.join('.'))) expect(faults).toEqual([]);
+          else expect(faults.length, path.join('.')).toBeGreaterThan(0);
         }
       }
     }
@@ -77,7 +82,7 @@ describe('what is not a problem of a still', () => {
         const value = path.reduce<unknown>((inner, key) => (inner as Readonly<Record<string, unknown>>)[key], problem);
         if (typeof value !== 'number') continue;
         for (const bad of [NaN, Infinity, '1', null, { toString: '' }]) {
-          const faults = problemFaults(replaced(problem, path, bad) as TrainProblem, system);
+          const faults = problemFaults(replaced(problem, path, bad) as EnergyProblem, system);
           expect(faults.length, `${path.join('.')} = ${JSON.stringify(bad)}`).toBeGreaterThan(0);
         }
       }
@@ -86,7 +91,7 @@ describe('what is not a problem of a still', () => {
 });
 
 describe('what cannot be filled in or collected', () => {
-  const fault = (changes: Partial<TrainProblem>): string | undefined =>
+  const fault = (changes: Partial<WholeProblem>): string | undefined =>
     problemFaults(trainProblem(changes), system)[0]?.argument;
 
   it('is a charge larger than the kettle, given as a volume or as an amount', () => {
@@ -103,14 +108,14 @@ describe('what cannot be filled in or collected', () => {
 
 describe('a doubler', () => {
   it('may be charged with plain water', () => {
-    const water: TrainProblem = {
+    const water: EnergyProblem = {
       ...whole,
       doublerCharges: [{ charge: { kind: 'volume', volume_m3: 0.008, strength: 0 } }],
     };
     expect(problemFaults(water, system)).toEqual([]);
-    const sheet: TrainProblem['sheet'] = [{ reflux: 'none', until: [{ kind: 'duration', seconds: 9000 }] }];
+    const sheet: EnergyProblem['sheet'] = [{ reflux: 'none', until: [{ kind: 'duration', seconds: 9000 }] }];
     const collected = (strength: number): number => {
-      const doublerCharges: TrainProblem['doublerCharges'] = [
+      const doublerCharges: EnergyProblem['doublerCharges'] = [
         { charge: { kind: 'volume', volume_m3: 0.008, strength } },
       ];
       return solve({ ...water, doublerCharges, sheet }, system).pureAlcoholCollected_m3.at(-1)!;

@@ -1,14 +1,14 @@
 // Rows between the ends of the solver's steps: no plate is colder than the air it began in, or holds less than nothing, where vapour reaches it.
 
 import { describe, expect, it } from 'vitest';
-import { completeStill, createEthanolWater, solve, type TrainSolution } from '#lib/index.js';
+import { completeStill, createEthanolWater, solve, type EnergySolution } from '#lib/index.js';
 
 const system = createEthanolWater();
 const air = { pressure_Pa: 101_325, temperature_K: 274 };
 const bare = { heatLoss_W_K: 0, metal_J_K: 0 };
 
 /** Plates without metal, which vapour heats within moments. Invented. */
-function heatedUp(volume_L: number, tolerance: number): TrainSolution {
+function heatedUp(volume_L: number, tolerance: number): EnergySolution {
   const still = completeStill({
     kettle: { volume_m3: 0.044, power_W: 2000 },
     column: { kind: 'plates', count: 8, plateKind: 'valve', efficiency: 0.8, ...bare },
@@ -17,12 +17,11 @@ function heatedUp(volume_L: number, tolerance: number): TrainSolution {
   });
   return solve(
     {
-      kind: 'train',
       still,
       charge: { kind: 'volume', volume_m3: volume_L / 1000, strength: 0.96 },
       doublerCharges: [],
       activity: 'raoult',
-      power_W: 2000,
+      heat: { kind: 'power', power_W: 2000 },
       sheet: [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }],
       outputs: { kind: 'perStep', points: 4 },
       start: 'cold',

@@ -4,15 +4,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createEthanolWater } from '#lib/index.js';
-import type { TrainSolution } from '#lib/run/engines/energy/solution.js';
-import { solveTrain } from '#lib/run/engines/energy/solve.js';
+import type { EnergySolution } from '#lib/run/solution.js';
+import { solve } from '#lib/run/solve.js';
 import { anyTrainProblem } from '../../../../support/any-train.js';
 import { doubler, platedStill, pot, trainProblem } from '../../../../support/train-problems.js';
 
 const system = createEthanolWater();
 
 /** A rate over the run, by Milne's rule on three points inside each step of the solver, which leaps of the heat between steps do not touch. */
-function integral(run: TrainSolution, rate: (row: number) => number): number {
+function integral(run: EnergySolution, rate: (row: number) => number): number {
   let sum = 0;
   let row = 0;
   while (row < run.rows - 1) {
@@ -34,7 +34,7 @@ describe('the heat of a run', () => {
     const tenfold = 10; // design section 5; measured at most 7.0 over 2 600 stills, 1.4 at 1e-3 over 4 500
     fc.assert(
       fc.property(anyTrainProblem(), fc.constantFrom(1e-3, 1e-4, 1e-5, 1e-6), (problem, tolerance) => {
-        const run = solveTrain({ ...problem, tolerance, outputs: { kind: 'perStep', points: 4 } }, system);
+        const run = solve({ ...problem, tolerance, outputs: { kind: 'perStep', points: 4 } }, system);
         const last = run.rows - 1;
         const carried = integral(run, (row) => run.lost_W[row]! + run.refluxDuty_W[row]!);
         const gone = run.condensed_J[last]! + run.collected_J[last]! + carried;
@@ -56,14 +56,17 @@ describe('the duty of the condenser', () => {
       sheet: [{ reflux: 'none', until: [{ kind: 'collectedVolume', volume_m3: 0.01 }] }],
       outputs: { kind: 'perStep', points: 4 },
     });
-    const run = solveTrain(problem, system);
+    const run = solve(problem, system);
     const tenfold = 1e-4;
     const duty = integral(run, (row) => run.condenserDuty_W[row]!);
     expect(Math.abs(duty / run.condensed_J.at(-1)! - 1)).toBeLessThan(tenfold);
   });
 
   const filling = trainProblem({
-    still: { ...platedStill(2), refluxCondenser: { kind: 'total', holdUp_m3: 5e-3, subcooling_K: 20 } },
+    still: {
+      ...platedStill(2),
+      refluxCondenser: { kind: 'total', holdUp: { kind: 'volume', volume_m3: 5e-3 }, subcooling_K: 20 },
+    },
     start: 'cold',
     sheet: [
       { reflux: 'total', until: [{ kind: 'firstVapour' }] },
@@ -73,14 +76,14 @@ describe('the duty of the condenser', () => {
   });
 
   it('adds up to what it took out, also while a large drum fills', () => {
-    const run = solveTrain(filling, system);
+    const run = solve(filling, system);
     const tenfold = 1e-4;
     const duty = integral(run, (row) => run.condenserDuty_W[row]!);
     expect(Math.abs(duty / run.condensed_J.at(-1)! - 1)).toBeLessThan(tenfold);
   });
 
   it('does not count what its drum fills with as taken out: no more heat leaves there than is put in and not lost', () => {
-    const run = solveTrain(filling, system);
+    const run = solve(filling, system);
     const full = Math.max(...run.drumAmount_mol);
     let fills = 0;
     for (let row = 0; row < run.rows; row++) {

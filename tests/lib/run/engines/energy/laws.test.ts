@@ -1,14 +1,15 @@
 // What must hold for any still: balances of ethanol, water and energy, sane rows, and a Jacobian that is the derivative of its equations.
 
+import { completeProblem } from '#lib/run/complete.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createEthanolWater } from '#lib/index.js';
 import { controlsOf } from '#lib/run/engines/energy/controls.js';
 import { TrainEquations } from '#lib/run/engines/energy/equations.js';
 import { trainOf } from '#lib/run/engines/energy/holders.js';
-import type { TrainProblem } from '#lib/run/engines/energy/problem.js';
-import type { TrainSolution } from '#lib/run/engines/energy/solution.js';
-import { solveTrain } from '#lib/run/engines/energy/solve.js';
+import type { EnergyProblem } from '#lib/run/problem.js';
+import type { EnergySolution } from '#lib/run/solution.js';
+import { solve } from '#lib/run/solve.js';
 import { startingState } from '#lib/run/engines/energy/start.js';
 import { trainTables } from '#lib/run/engines/energy/tables.js';
 import { chargeAmounts } from '#lib/run/charge.js';
@@ -18,15 +19,15 @@ import { trainProblem } from '../../../../support/train-problems.js';
 const system = createEthanolWater();
 const balanceGoal = 1e-9; // share of the charge, design section 5
 
-function charged(problem: TrainProblem): { ethanol: number; water: number } {
-  const all = [problem.charge, ...problem.doublerCharges.map((own) => own.charge)].map(chargeAmounts);
+function charged(problem: EnergyProblem): { ethanol: number; water: number } {
+  const all = [problem.charge, ...(problem.doublerCharges ?? []).map((own) => own.charge)].map(chargeAmounts);
   return {
     ethanol: all.reduce((sum, one) => sum + one.ethanol_mol, 0),
     water: all.reduce((sum, one) => sum + one.water_mol, 0),
   };
 }
 
-function found(run: TrainSolution, row: number): { ethanol: number; water: number } {
+function found(run: EnergySolution, row: number): { ethanol: number; water: number } {
   const held = run.holders.length;
   let ethanol = run.drumAmount_mol[row]! * run.spoutMoleFraction[row]! + run.collectedEthanol_mol[row]!;
   let water = run.drumAmount_mol[row]! * (1 - run.spoutMoleFraction[row]!) + run.collectedWater_mol[row]!;
@@ -42,7 +43,7 @@ describe('a still of any kind', () => {
   it('keeps every mole of ethanol and of water at every output time', () => {
     fc.assert(
       fc.property(anyTrainProblem(), (problem) => {
-        const run = solveTrain(problem, system);
+        const run = solve(problem, system);
         const all = charged(problem);
         const goal = balanceGoal * (all.ethanol + all.water);
         for (let row = 0; row < run.rows; row++) {
@@ -59,7 +60,7 @@ describe('a still of any kind', () => {
     const tolerances = 100; // local errors of 1e-5 that add up
     fc.assert(
       fc.property(anyTrainProblem(), (problem) => {
-        const run = solveTrain(problem, system);
+        const run = solve(problem, system);
         expect(['stopped', 'kettleDry', 'neverMet']).toContain(run.ending.kind);
         for (const column of [run.spoutMoleFraction, run.holderLiquid, run.holderVapour]) {
           expect(column.every((x) => x > -tolerances * 1e-5 && x < 1 + tolerances * 1e-5)).toBe(true);
@@ -80,7 +81,7 @@ describe('a still of any kind', () => {
       sheet: [{ reflux: 'total', until: [{ kind: 'duration', seconds: 3600 }] }],
       tolerance,
     });
-    const run = solveTrain(problem, system);
+    const run = solve(problem, system);
     const last = run.rows - 1;
     let lost = 0;
     for (let row = 1; row < run.rows; row++) {
@@ -99,13 +100,13 @@ describe('a still of any kind', () => {
         anyTrainProblem(),
         fc.array(fc.double({ min: -0.03, max: 0.03, noNaN: true }), { minLength: 8, maxLength: 8 }),
         (problem, moves) => {
-          const train = trainOf(problem);
+          const train = trainOf(completeProblem(problem));
           const pressures = [...train.holders.map((holder) => holder.pressure_Pa), train.drum.pressure_Pa];
           const tables = trainTables(system.enthalpy('redlich-kister'), pressures, false);
           for (const step of problem.sheet) {
-            const controls = controlsOf(step, problem.still, problem.power_W);
+            const controls = controlsOf(step, problem);
             const equations = new TrainEquations(train, tables, 1e-5, controls);
-            const state = startingState(problem, train, tables);
+            const state = startingState(completeProblem(problem), train, tables);
             state.forEach((value, i) => (state[i] = value * (1 + moves[i % 8]!)));
             expect(worstEntry(equations, state)).toBeLessThan(agreement);
           }

@@ -3,23 +3,23 @@
 // where a pot without any reflux gives 73 %. The numbers here stand in docs/theory/train.md.
 
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, solve, type TrainSolution } from '#lib/index.js';
-import { pot, trainProblem } from '../../../../support/train-problems.js';
+import { createEthanolWater, solve, type EnergySolution } from '#lib/index.js';
+import { pot, trainProblem, power } from '../../../../support/train-problems.js';
 
 const system = createEthanolWater();
 
 /** 100 L at 25 % vol in a pot that loses heat by its head only. */
-function spiritRun(power_W: number, head: { heatLoss_W_K: number; metal_J_K: number }, cold: boolean): TrainSolution {
+function spiritRun(power_W: number, head: { heatLoss_W_K: number; metal_J_K: number }, cold: boolean): EnergySolution {
   const still = pot([], { film_m3: 1e-4, ...head });
   return solve(
     trainProblem({
       still: {
         ...still,
         kettle: { ...still.kettle, heatLoss_W_K: 0, metal_J_K: 0 },
-        productCondenser: { ...still.productCondenser, holdUp_m3: 2e-5 },
+        productCondenser: { ...still.productCondenser, holdUp: { kind: 'volume', volume_m3: 2e-5 } },
       },
       charge: { kind: 'volume', volume_m3: 0.1, strength: 0.25 },
-      power_W,
+      heat: power(power_W),
       start: cold ? 'cold' : 'firstVapour',
       sheet: [
         ...(cold ? [{ reflux: 'none' as const, until: [{ kind: 'firstVapour' as const }] }] : []),
@@ -32,7 +32,7 @@ function spiritRun(power_W: number, head: { heatLoss_W_K: number; metal_J_K: num
 }
 
 /** Share of the kettle's vapour that the head condenses, at the end. */
-function condensed(run: TrainSolution): number {
+function condensed(run: EnergySolution): number {
   const last = (run.rows - 1) * 2;
   return run.holderLiquidRate_mol_s[last + 1]! / run.holderVapourRate_mol_s[last]!;
 }

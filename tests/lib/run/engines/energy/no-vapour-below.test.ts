@@ -1,21 +1,22 @@
 // When the heat is cut, plates go on boiling for a moment on what they hold, with no vapour from below: what they raise then is in equilibrium
 // with their liquid, and carries no alcohol off that they do not have.
 
+import { completeProblem } from '#lib/run/complete.js';
 import { describe, expect, it } from 'vitest';
 import { completeStill, createEthanolWater } from '#lib/index.js';
 import { controlsOf } from '#lib/run/engines/energy/controls.js';
 import { TrainEquations } from '#lib/run/engines/energy/equations.js';
 import { trainOf } from '#lib/run/engines/energy/holders.js';
-import type { TrainProblem } from '#lib/run/engines/energy/problem.js';
-import type { TrainSolution } from '#lib/run/engines/energy/solution.js';
+import type { EnergyProblem } from '#lib/run/problem.js';
+import type { EnergySolution } from '#lib/run/solution.js';
 import { EQUILIBRIUM, READINGS } from '#lib/run/engines/energy/readings.js';
-import { solveTrain } from '#lib/run/engines/energy/solve.js';
+import { solve } from '#lib/run/solve.js';
 import { startingState } from '#lib/run/engines/energy/start.js';
 import { trainTables } from '#lib/run/engines/energy/tables.js';
-import { platedStill, trainProblem } from '../../../../support/train-problems.js';
+import { platedStill, trainProblem, power } from '../../../../support/train-problems.js';
 
 const system = createEthanolWater();
-const after = (seconds: number): TrainProblem['sheet'][number]['until'] => [{ kind: 'duration', seconds }];
+const after = (seconds: number): EnergyProblem['sheet'][number]['until'] => [{ kind: 'duration', seconds }];
 
 /** A pot under plates that hardly work and hold next to nothing, driven without reflux; then its heat is cut or turned down. */
 function turned(
@@ -23,30 +24,30 @@ function turned(
   air_Pa: number,
   strength: number,
   power_W: number,
-  first: TrainProblem['sheet'][number]['until'],
+  first: EnergyProblem['sheet'][number]['until'],
   then_W: number,
-): TrainSolution {
+): EnergySolution {
   const column = { kind: 'plates', count: 12, efficiency: 0.24, heatLoss_W_K: 0, metal_J_K: 0 } as const;
   const problem = trainProblem({
     still: completeStill({ kettle: { volume_m3, power_W }, column, air: { pressure_Pa: air_Pa } }),
     charge: { kind: 'volume', volume_m3: 0.9 * volume_m3, strength },
-    power_W,
+    heat: power(power_W),
     sheet: [
       { reflux: 'none', until: first },
-      { reflux: 'none', power_W: then_W, until: after(4000) },
+      { reflux: 'none', heat: power(then_W), until: after(4000) },
     ],
     outputs: { kind: 'perStep', points: 4 },
     start: 'cold',
   });
-  return solveTrain(problem, system);
+  return solve(problem, system);
 }
 
-const large = (then_W: number): TrainSolution =>
+const large = (then_W: number): EnergySolution =>
   turned(6.4, 110e3, 0.054, 700e3, [{ kind: 'alcoholLeftBelow', share: 0.485 }], then_W);
-const small = (then_W: number): TrainSolution => turned(0.07, 24e3, 0.1, 6500, after(2500), then_W);
+const small = (then_W: number): EnergySolution => turned(0.07, 24e3, 0.1, 6500, after(2500), then_W);
 
 describe('plates whose vapour from below stops', () => {
-  const runs: readonly (readonly [string, () => TrainSolution])[] = [
+  const runs: readonly (readonly [string, () => EnergySolution])[] = [
     ['above a large pot whose heat is cut', () => large(0)],
     ['above a large pot whose heat is turned down to a seventh', () => large(100e3)],
     ['above a small pot, in vacuum, whose heat is cut', () => small(0)],
@@ -74,20 +75,15 @@ describe('plates whose vapour from below stops', () => {
 
 describe('the vapour of a plate', () => {
   const problem = trainProblem({ still: platedStill(3, 0.4, true) });
-  const train = trainOf(problem);
+  const train = trainOf(completeProblem(problem));
   const pressures = [...train.holders.map((holder) => holder.pressure_Pa), train.drum.pressure_Pa];
   const tables = trainTables(system.enthalpy('redlich-kister'), pressures, false);
-  const equations = new TrainEquations(
-    train,
-    tables,
-    1e-5,
-    controlsOf(problem.sheet[0]!, problem.still, problem.power_W),
-  );
+  const equations = new TrainEquations(train, tables, 1e-5, controlsOf(problem.sheet[0]!, problem));
   const excess = train.nominalVapour_mol_s * train.holders[0]!.boilLag_s;
 
   /** The state in which the kettle gives a share of its vapour, its plates all of theirs, and these hold weaker liquid than the kettle. */
   function state(share: number): Float64Array {
-    const u = startingState(problem, train, tables);
+    const u = startingState(completeProblem(problem), train, tables);
     u[0]! -= (1 - share) * excess;
     return u;
   }

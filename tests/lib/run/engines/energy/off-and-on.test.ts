@@ -1,11 +1,18 @@
 // Steps without heat, rules that are met already or never, jars that end with their step.
 
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, overruled, solve, type TrainProblem } from '#lib/index.js';
-import { doubler, platedStill, pot, trainProblem } from '../../../../support/train-problems.js';
+import { createEthanolWater, type EnergySolution, overruled, solve } from '#lib/index.js';
+import {
+  doubler,
+  platedStill,
+  pot,
+  power,
+  trainProblem,
+  type WholeProblem,
+} from '../../../../support/train-problems.js';
 
 const system = createEthanolWater();
-const after = (seconds: number): TrainProblem['sheet'][number]['until'] => [{ kind: 'duration', seconds }];
+const after = (seconds: number): WholeProblem['sheet'][number]['until'] => [{ kind: 'duration', seconds }];
 
 describe('a step without heat', () => {
   const problem = trainProblem({
@@ -14,7 +21,7 @@ describe('a step without heat', () => {
     start: 'cold',
     sheet: [
       { reflux: 'none', until: [{ kind: 'collectedVolume', volume_m3: 1e-3 }] },
-      { reflux: 'none', power_W: 0, until: after(7200) },
+      { reflux: 'none', heat: power(0), until: after(7200) },
       { reflux: 'none', until: [{ kind: 'collectedVolume', volume_m3: 3e-3 }] },
     ],
   });
@@ -71,7 +78,7 @@ describe('what can never be met', () => {
       trainProblem({
         still: leaky,
         start: 'cold',
-        power_W: 3000,
+        heat: power(3000),
         sheet: [{ reflux: 'total', until: [{ kind: 'firstVapour' }] }],
       }),
       system,
@@ -83,10 +90,7 @@ describe('what can never be met', () => {
 });
 
 describe('a step that is longer than its rows', () => {
-  const run = (
-    until: TrainProblem['sheet'][number]['until'],
-    outputs: TrainProblem['outputs'],
-  ): ReturnType<typeof solve<TrainProblem>> =>
+  const run = (until: WholeProblem['sheet'][number]['until'], outputs: WholeProblem['outputs']): EnergySolution =>
     solve(trainProblem({ still: pot(), sheet: [{ reflux: 'none', until }], outputs }), system);
 
   it('is refused before the run where its clock tells', () => {
@@ -106,22 +110,26 @@ describe('a step that is longer than its rows', () => {
 });
 
 describe('the first vapour', () => {
-  const cold = (changes: Partial<TrainProblem>): number => {
-    const sheet: TrainProblem['sheet'] = [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }];
+  const cold = (changes: Partial<WholeProblem>): number => {
+    const sheet: WholeProblem['sheet'] = [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }];
     const run = solve(trainProblem({ start: 'cold', sheet, ...changes }), system);
     expect(run.ending.kind).toBe('stopped');
     return run.time_s.at(-1)!;
   };
-  const partial = (power_W: number): TrainProblem['still'] => ({
+  const partial = (power_W: number): WholeProblem['still'] => ({
     ...platedStill(4),
-    refluxCondenser: { kind: 'partial', holdUp_m3: 5e-5, coolant: { kind: 'duty', power_W } },
+    refluxCondenser: {
+      kind: 'partial',
+      holdUp: { kind: 'volume', volume_m3: 5e-5 },
+      coolant: { kind: 'duty', power_W },
+    },
   });
 
   it('comes to a partial condenser as soon as to a total one, also when it lets nothing through', () => {
     const alike_s = 2;
     const reaches = cold({ still: platedStill(4) });
     expect(Math.abs(cold({ still: partial(3000) }) - reaches)).toBeLessThan(alike_s);
-    const sheet: TrainProblem['sheet'] = [{ reflux: 'total', until: [{ kind: 'firstVapour' }] }];
+    const sheet: WholeProblem['sheet'] = [{ reflux: 'total', until: [{ kind: 'firstVapour' }] }];
     expect(Math.abs(cold({ still: partial(3000), sheet }) - reaches)).toBeLessThan(alike_s);
   });
 
@@ -140,7 +148,7 @@ describe('the first vapour', () => {
 describe('jars', () => {
   it('that fill exactly as their step ends are full, and the next begins empty', () => {
     const size = { kind: 'size', volume_m3: 1e-3 } as const;
-    const sheet: TrainProblem['sheet'] = [
+    const sheet: WholeProblem['sheet'] = [
       { reflux: 3, until: [{ kind: 'collectedVolume', volume_m3: 1e-3 }] },
       { reflux: 4, until: [{ kind: 'collectedVolume', volume_m3: 2.5e-3 }] },
     ];
@@ -155,7 +163,7 @@ describe('jars', () => {
   });
 
   it('are found when many fill within one step of the solver', () => {
-    const sheet: TrainProblem['sheet'] = [{ reflux: 'none', until: [{ kind: 'collectedVolume', volume_m3: 0.02 }] }];
+    const sheet: WholeProblem['sheet'] = [{ reflux: 'none', until: [{ kind: 'collectedVolume', volume_m3: 0.02 }] }];
     const size = { kind: 'size', volume_m3: 2e-5 } as const;
     const run = solve(trainProblem({ still: pot(), jars: size, sheet, tolerance: 1e-3 }), system);
     expect(run.jars.length).toBeGreaterThan(2 * run.statistics.acceptedSteps);

@@ -3,20 +3,20 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, solve, type TrainProblem, type TrainSolution } from '#lib/index.js';
+import { createEthanolWater, type EnergySolution, solve } from '#lib/index.js';
 import { anyTrainProblem } from '../../../../support/any-train.js';
-import { pot, trainProblem } from '../../../../support/train-problems.js';
+import { pot, power, trainProblem, type WholeProblem } from '../../../../support/train-problems.js';
 
 const system = createEthanolWater();
 
 describe('the rows asked for', () => {
   it('steer nothing: steps, ending and last row are the same to the last bit', () => {
-    const ways: readonly TrainProblem['outputs'][] = [
+    const ways: readonly WholeProblem['outputs'][] = [
       { kind: 'every', interval_s: 1e6 },
       { kind: 'every', interval_s: 17.3 },
       { kind: 'perStep', points: 3 },
     ];
-    const end = (run: TrainSolution): unknown => [
+    const end = (run: EnergySolution): unknown => [
       run.statistics,
       run.ending,
       run.time_s.at(-1),
@@ -48,7 +48,7 @@ describe('a tight tolerance', () => {
     const problem = trainProblem({
       still: pot(),
       charge: { kind: 'volume', volume_m3: 0.11, strength: 0.21 },
-      power_W: 6200,
+      heat: power(6200),
       start: 'cold',
       tolerance: 1e-9,
       sheet: [{ reflux: 'none', until: [{ kind: 'alcoholLeftBelow', share: 0.05 }] }],

@@ -3,7 +3,7 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, solve, type TrainProblem, type TrainSolution } from '#lib/index.js';
+import { createEthanolWater, solve, type PlainEnergySolution } from '#lib/index.js';
 import { GAS_CONSTANT, MOLAR_MASS_ETHANOL, MOLAR_MASS_WATER, STANDARD_GRAVITY } from '../../../../../lib/constants.js';
 import { DRY_SHARE } from '../../../../../lib/run/charge.js';
 import { BY_ITSELF, NO_VAPOUR } from '../../../../../lib/run/engines/energy/balances.js';
@@ -17,6 +17,7 @@ import { EQUAL_HEAT } from '../../../../../lib/run/engines/energy/tables.js';
 import { FIRST_VAPOUR } from '../../../../../lib/run/stop-rules.js';
 import { COLD_K } from '../../../../../lib/equilibrium/enthalpy-curve.js';
 import { WATER_J_kg_K } from '../../../../../lib/still/condensers.js';
+import type { WholeProblem } from '../../../../support/train-problems.js';
 import { read } from '../../../../support/tree.js';
 
 const page = read('docs/theory/train.md');
@@ -75,7 +76,7 @@ describe('the theory page of the train', () => {
 });
 
 interface Case {
-  readonly problem: TrainProblem;
+  readonly problem: WholeProblem;
   readonly firstVapour_s: number;
   readonly columns: readonly string[];
   readonly rows: readonly (readonly number[])[];
@@ -88,13 +89,13 @@ const { cases, constants } = JSON.parse(readFileSync(file, 'utf8')) as {
 const system = createEthanolWater();
 
 /** Largest difference between the library's rows and scipy's, by quantity. */
-function worstOf(run: TrainSolution, { columns, rows }: Case): ReadonlyMap<string, number> {
+function worstOf(run: PlainEnergySolution, { columns, rows }: Case): ReadonlyMap<string, number> {
   const worst = new Map<string, number>();
   for (const row of rows) {
     const at = run.time_s.findIndex((time) => Math.abs(time - row[0]!) < 1e-6);
     expect(at, `a row at ${String(row[0])} s`).toBeGreaterThanOrEqual(0);
     columns.forEach((column, k) => {
-      const [name, holder] = column.split('.') as [keyof TrainSolution, string | undefined];
+      const [name, holder] = column.split('.') as [keyof PlainEnergySolution, string | undefined];
       const values = run[name] as Float64Array;
       const value = values[holder === undefined ? at : at * run.holders.length + Number(holder)]!;
       worst.set(name, Math.max(worst.get(name) ?? 0, Math.abs(value - row[k]!)));
@@ -142,7 +143,7 @@ describe('what lags and corners cost, as the page has it', () => {
 
   it.each(rows)('over %i plates: first vapour at %i s, %d s later than without', (count, first_s, later_s) => {
     const still = { ...problem.still, column: { ...column, count: count } };
-    const cold: TrainProblem = { ...problem, still, sheet: problem.sheet.slice(0, 1), tolerance: 1e-6 };
+    const cold: WholeProblem = { ...problem, still, sheet: problem.sheet.slice(0, 1), tolerance: 1e-6 };
     const sharp = solve({ ...cold, lags: { boil_s: 0.02, weir_s: 0.05 } }, system).firstVapour_s!;
     const soft = solve(cold, system).firstVapour_s!;
     expect(soft.toFixed(0)).toBe(String(first_s));

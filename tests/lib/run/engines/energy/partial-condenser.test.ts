@@ -2,13 +2,13 @@
 
 import { describe, expect, it } from 'vitest';
 import { bubblePoint, activityModel, condenserCapacity, createEthanolWater, solve, type Still } from '#lib/index.js';
-import { platedStill, trainProblem } from '../../../../support/train-problems.js';
+import { platedStill, power, trainProblem } from '../../../../support/train-problems.js';
 
 const system = createEthanolWater();
 
 const under = (coolant: Extract<Still['refluxCondenser'], { kind: 'partial' }>['coolant']): Still => ({
   ...platedStill(8),
-  refluxCondenser: { kind: 'partial', holdUp_m3: 5e-5, coolant },
+  refluxCondenser: { kind: 'partial', holdUp: { kind: 'volume', volume_m3: 5e-5 }, coolant },
 });
 
 describe('a partial condenser cooled by water', () => {
@@ -41,7 +41,7 @@ describe('a partial condenser of set duty', () => {
         still: under({ kind: 'duty', power_W: 3600 }),
         sheet: [
           { reflux: 'asSet', until: [{ kind: 'duration', seconds: 1800 }] },
-          { reflux: 'asSet', power_W: 0, until: [{ kind: 'duration', seconds: 7200 }] },
+          { reflux: 'asSet', heat: power(0), until: [{ kind: 'duration', seconds: 7200 }] },
         ],
       }),
       system,

@@ -3,8 +3,8 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, solve, type TrainProblem, type TrainSolution } from '#lib/index.js';
-import { platedStill, pot, trainProblem } from '../../../../support/train-problems.js';
+import { createEthanolWater, solve, type EnergyProblem, type EnergySolution } from '#lib/index.js';
+import { platedStill, pot, trainProblem, power } from '../../../../support/train-problems.js';
 
 interface Case {
   readonly columns: readonly string[];
@@ -17,10 +17,10 @@ const system = createEthanolWater();
 
 /** Largest difference between a column of the run and one of the reference, from a moment on. */
 function worst(
-  run: TrainSolution,
+  run: EnergySolution,
   reference: Case,
   name: string,
-  value: (run: TrainSolution, row: number) => number,
+  value: (run: EnergySolution, row: number) => number,
   from_s: number,
   without_s: readonly number[] = [],
 ): number {
@@ -38,7 +38,7 @@ function worst(
 
 describe('eight plates with their energy', () => {
   const still = platedStill(8);
-  const problem: TrainProblem = trainProblem({ still, lags: { boil_s: 0.02, weir_s: 1 }, tolerance: 1e-6 });
+  const problem: EnergyProblem = trainProblem({ still, lags: { boil_s: 0.02, weir_s: 1 }, tolerance: 1e-6 });
   const run = solve(problem, system);
   const reference = cases['platedWithEnergyBalance']!;
   const width = run.holders.length;
@@ -46,14 +46,14 @@ describe('eight plates with their energy', () => {
   const settled_s = 600;
 
   it.each([
-    ['kettleMoleFraction', 2e-6, (one: TrainSolution, row: number) => one.kettleMoleFraction[row]!],
-    ['kettle_K', 2e-3, (one: TrainSolution, row: number) => one.kettleTemperature_K[row]!],
-    ['spoutMoleFraction', 1e-4, (one: TrainSolution, row: number) => one.spoutMoleFraction[row]!],
-    ['head_K', 5e-3, (one: TrainSolution, row: number) => one.headTemperature_K[row]!],
-    ['kettleVapour_mol_s', 2e-5, (one: TrainSolution, row: number) => one.holderVapourRate_mol_s[row * width]!],
-    ['topVapour_mol_s', 2e-5, (one: TrainSolution, row: number) => one.holderVapourRate_mol_s[row * width + 8]!],
-    ['collectedEthanol_mol', 0.02, (one: TrainSolution, row: number) => one.collectedEthanol_mol[row]!],
-    ['collectedWater_mol', 0.02, (one: TrainSolution, row: number) => one.collectedWater_mol[row]!],
+    ['kettleMoleFraction', 2e-6, (one: EnergySolution, row: number) => one.kettleMoleFraction[row]!],
+    ['kettle_K', 2e-3, (one: EnergySolution, row: number) => one.kettleTemperature_K[row]!],
+    ['spoutMoleFraction', 1e-4, (one: EnergySolution, row: number) => one.spoutMoleFraction[row]!],
+    ['head_K', 5e-3, (one: EnergySolution, row: number) => one.headTemperature_K[row]!],
+    ['kettleVapour_mol_s', 2e-5, (one: EnergySolution, row: number) => one.holderVapourRate_mol_s[row * width]!],
+    ['topVapour_mol_s', 2e-5, (one: EnergySolution, row: number) => one.holderVapourRate_mol_s[row * width + 8]!],
+    ['collectedEthanol_mol', 0.02, (one: EnergySolution, row: number) => one.collectedEthanol_mol[row]!],
+    ['collectedWater_mol', 0.02, (one: EnergySolution, row: number) => one.collectedWater_mol[row]!],
   ] as const)('agree in %s within %d', (name, tolerance, value) => {
     expect(worst(run, reference, name, value, settled_s, [1200])).toBeLessThan(tolerance);
   });
@@ -81,7 +81,7 @@ describe('a pot with a doubler that starts cold', () => {
       still,
       charge: { kind: 'volume', volume_m3: 0.1, strength: 0.08 },
       doublerCharges: [{ charge: { kind: 'volume', volume_m3: 0.008, strength: 0.3 } }],
-      power_W: 6000,
+      heat: power(6000),
       sheet: [{ reflux: 'none', until: [{ kind: 'duration', seconds: 10_800 }] }],
       lags: { boil_s: 0.02, weir_s: 1 },
       tolerance: 1e-6,
@@ -95,13 +95,13 @@ describe('a pot with a doubler that starts cold', () => {
   });
 
   it.each([
-    ['kettleMoleFraction', 2e-6, 0, (one: TrainSolution, row: number) => one.kettleMoleFraction[row]!],
-    ['doublerMoleFraction', 5e-5, 0, (one: TrainSolution, row: number) => one.holderLiquid[2 * row + 1]!],
-    ['doubler_mol', 0.05, 0, (one: TrainSolution, row: number) => one.holderAmount_mol[2 * row + 1]!],
-    ['doubler_K', 0.05, 0, (one: TrainSolution, row: number) => one.holderTemperature_K[2 * row + 1]!],
-    ['spoutMoleFraction', 1e-4, 600, (one: TrainSolution, row: number) => one.spoutMoleFraction[row]!],
-    ['collectedEthanol_mol', 0.02, 0, (one: TrainSolution, row: number) => one.collectedEthanol_mol[row]!],
-    ['collectedWater_mol', 0.02, 0, (one: TrainSolution, row: number) => one.collectedWater_mol[row]!],
+    ['kettleMoleFraction', 2e-6, 0, (one: EnergySolution, row: number) => one.kettleMoleFraction[row]!],
+    ['doublerMoleFraction', 5e-5, 0, (one: EnergySolution, row: number) => one.holderLiquid[2 * row + 1]!],
+    ['doubler_mol', 0.05, 0, (one: EnergySolution, row: number) => one.holderAmount_mol[2 * row + 1]!],
+    ['doubler_K', 0.05, 0, (one: EnergySolution, row: number) => one.holderTemperature_K[2 * row + 1]!],
+    ['spoutMoleFraction', 1e-4, 600, (one: EnergySolution, row: number) => one.spoutMoleFraction[row]!],
+    ['collectedEthanol_mol', 0.02, 0, (one: EnergySolution, row: number) => one.collectedEthanol_mol[row]!],
+    ['collectedWater_mol', 0.02, 0, (one: EnergySolution, row: number) => one.collectedWater_mol[row]!],
   ] as const)('agrees in %s within %d from %d s on', (name, tolerance, from_s, value) => {
     expect(worst(run, reference, name, value, from_s)).toBeLessThan(tolerance);
   });

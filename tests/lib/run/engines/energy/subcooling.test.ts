@@ -1,14 +1,15 @@
 // Reflux that comes back colder than it boils: no colder than the water that cooled it.
 
+import { completeProblem } from '#lib/run/complete.js';
 import { describe, expect, it } from 'vitest';
 import { createEthanolWater } from '#lib/index.js';
 import { ZERO_CELSIUS } from '#lib/constants.js';
 import { DrumStreams } from '#lib/run/engines/energy/drum-streams.js';
 import { LAMBDA0, trainOf } from '#lib/run/engines/energy/holders.js';
 import { trainTables } from '#lib/run/engines/energy/tables.js';
-import type { TrainSolution } from '#lib/run/engines/energy/solution.js';
-import { solveTrain } from '#lib/run/engines/energy/solve.js';
-import { platedStill, trainProblem } from '../../../../support/train-problems.js';
+import type { EnergySolution } from '#lib/run/solution.js';
+import { solve } from '#lib/run/solve.js';
+import { platedStill, trainProblem, type WholeProblem } from '../../../../support/train-problems.js';
 
 const system = createEthanolWater();
 const inlet_K = 288.15;
@@ -17,22 +18,22 @@ const WATER_J_K = 75.3;
 const hundredth = 0.01;
 
 /** Four plates under vacuum, where rich reflux boils at 42 °C, with some subcooling. */
-const problem = (subcooling_K: number, air_Pa = 20e3): Parameters<typeof solveTrain>[0] => {
+const problem = (subcooling_K: number, air_Pa = 20e3): WholeProblem => {
   const still = platedStill(4);
   return trainProblem({
     still: {
       ...still,
-      refluxCondenser: { kind: 'total', holdUp_m3: 4e-5, subcooling_K },
+      refluxCondenser: { kind: 'total', holdUp: { kind: 'volume', volume_m3: 4e-5 }, subcooling_K },
       productCondenser: { ...still.productCondenser, inlet_K },
       air: { ...still.air, pressure_Pa: air_Pa },
     },
   });
 };
-const run = (subcooling_K: number, air_Pa?: number): TrainSolution => solveTrain(problem(subcooling_K, air_Pa), system);
+const run = (subcooling_K: number, air_Pa?: number): EnergySolution => solve(problem(subcooling_K, air_Pa), system);
 
 /** What runs out of a drum of this mole fraction, per mole, and its slope. */
 function drum(subcooling_K: number, x: number): { enthalpy: number; enthalpy_x: number } {
-  const train = trainOf(problem(subcooling_K));
+  const train = trainOf(completeProblem(problem(subcooling_K)));
   const pressures = [...train.holders.map((holder) => holder.pressure_Pa), train.drum.pressure_Pa];
   const streams = new DrumStreams(train, trainTables(system.enthalpy('redlich-kister'), pressures, false));
   streams.evaluate(x, 1 - x);

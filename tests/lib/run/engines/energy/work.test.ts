@@ -2,21 +2,21 @@
 // grows beyond it is a change to be explained, here and in docs/benchmarks.md.
 
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater, solve, type TrainProblem } from '#lib/index.js';
+import { createEthanolWater, solve, type EnergyProblem } from '#lib/index.js';
 import { bytesPerStep } from '../../../../support/bytes-per-step.js';
-import { doubler, platedStill, pot, trainProblem } from '../../../../support/train-problems.js';
+import { doubler, platedStill, pot, trainProblem, power } from '../../../../support/train-problems.js';
 
 const system = createEthanolWater();
 
 interface Budget {
   readonly name: string;
-  readonly problem: TrainProblem;
+  readonly problem: EnergyProblem;
   readonly steps: number;
   readonly rejected: number;
   readonly sides: number;
 }
 
-const after = (hours: number): TrainProblem['sheet'][number]['until'] => [{ kind: 'duration', seconds: 3600 * hours }];
+const after = (hours: number): EnergyProblem['sheet'][number]['until'] => [{ kind: 'duration', seconds: 3600 * hours }];
 const twenty = trainProblem({ still: platedStill(20), sheet: [{ reflux: 3, until: after(3) }] });
 const fromCold = trainProblem({
   still: platedStill(20),
@@ -62,7 +62,7 @@ describe.each(budgets)('$name', ({ problem, steps, rejected, sides }) => {
 describe('a run of the train', () => {
   it('gives the same digits whatever was solved before it', () => {
     const first = solve(twenty, system);
-    solve({ ...twenty, tolerance: 1e-3, power_W: 3000, still: platedStill(20, 0.4, true) }, system);
+    solve({ ...twenty, tolerance: 1e-3, heat: power(3000), still: platedStill(20, 0.4, true) }, system);
     solve(withDoubler, system);
     expect(solve(twenty, system)).toEqual(first);
   });
@@ -75,7 +75,7 @@ describe('a run of the train', () => {
   });
 
   it('leaves no arrays behind with each step, and few numbers', async () => {
-    const rarely: TrainProblem['outputs'] = { kind: 'every', interval_s: 1e6 };
+    const rarely: EnergyProblem['outputs'] = { kind: 'every', interval_s: 1e6 };
     const few = { ...twenty, still: platedStill(4), sheet: [{ reflux: 3, until: after(1) }], outputs: rarely };
     const bytes = await bytesPerStep({ ...few, tolerance: 1e-4 }, { ...few, tolerance: 1e-6 });
     // Measured 520: numbers that are boxed where they are handed from call to call. An array of the state would add 240.

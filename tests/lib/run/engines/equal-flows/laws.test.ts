@@ -2,10 +2,11 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { azeotrope, solveColumn, type RunSolution, type RunStep } from '#lib/index.js';
+import { azeotrope, solve, type RunSolution, type RunStep } from '#lib/index.js';
 import { columnEquations } from '#lib/run/engines/equal-flows/equations.js';
 import { columnSystem } from '#lib/run/engines/equal-flows/column-system.js';
-import { anyColumnProblem, columnProblem, system } from '../../../../support/column-problems.js';
+import { completeProblem } from '#lib/run/complete.js';
+import { anyColumn, columnProblem, system } from '../../../../support/column-problems.js';
 
 const balanceGoal = 1e-9; // share of the charge, design section 5
 
@@ -19,9 +20,9 @@ function ethanolIn(solution: RunSolution, row: number, plateHoldUp: number, cond
 describe('a column of any kind', () => {
   it('keeps every mole of ethanol and of water at every output time', () => {
     fc.assert(
-      fc.property(anyColumnProblem(), (problem) => {
-        const solution = solveColumn(problem, system);
-        const { plateHoldUp_mol, condenserHoldUp_mol, plates } = problem.column;
+      fc.property(anyColumn(), ({ flat, problem }) => {
+        const solution = solve(problem, system);
+        const { plateHoldUp_mol, condenserHoldUp_mol, plates } = flat;
         const charge = problem.charge.kind === 'amount' ? problem.charge : { amount_mol: 0, moleFraction: 0 };
         const ethanol = charge.amount_mol * charge.moleFraction;
         const held = plates * plateHoldUp_mol + condenserHoldUp_mol;
@@ -40,8 +41,8 @@ describe('a column of any kind', () => {
   it('leaves 0 to 1 by no more than its tolerance, never lets time run back, and ends as asked or dry', () => {
     const tolerances = 100; // local errors of 1e-6 that add up while an exhausted still is boiled on
     fc.assert(
-      fc.property(anyColumnProblem(), (problem) => {
-        const solution = solveColumn(problem, system);
+      fc.property(anyColumn(), ({ problem }) => {
+        const solution = solve(problem, system);
         expect(['stopped', 'kettleDry']).toContain(solution.ending.kind);
         for (const column of [solution.spoutMoleFraction, solution.kettleMoleFraction, solution.plateLiquid]) {
           expect(column.every((x) => x > -tolerances * 1e-6 && x < 1 + tolerances * 1e-6)).toBe(true);
@@ -56,7 +57,7 @@ describe('a column of any kind', () => {
 
   it('collects what its rate says, by a quadrature of its own rows', () => {
     const trapezoid = 2e-4; // of what was collected, at 20 s between rows
-    const solution = solveColumn(columnProblem({ outputs: { kind: 'every', interval_s: 20 } }), system);
+    const solution = solve(columnProblem({ outputs: { kind: 'every', interval_s: 20 } }), system);
     let total = 0;
     let water = 0;
     for (let row = 1; row < solution.rows; row++) {
@@ -75,8 +76,8 @@ describe('a column of any kind', () => {
   it('has the Jacobian of its own equations', () => {
     const centralDifference = 1e-6; // step; agreement to its square times third derivatives
     fc.assert(
-      fc.property(anyColumnProblem(), fc.integer({ min: 0, max: 1000 }), (problem, seed) => {
-        const column = columnSystem(problem, system.curve('nrtl'));
+      fc.property(anyColumn(), fc.integer({ min: 0, max: 1000 }), ({ problem }, seed) => {
+        const column = columnSystem(completeProblem(problem), system.curve('nrtl'));
         column.flows.returned = 0.7;
         column.flows.drawn = 0.3;
         const equations = columnEquations(column, 1e-6);
@@ -129,7 +130,7 @@ describe('a column at its limits', () => {
         { sheet: [{ reflux, until: [{ kind: 'duration', seconds: 1500 }] }] },
         { plates, efficiency: 1, plateDrop_Pa: 0 },
       );
-      return solveColumn(problem, system).spoutMoleFraction.at(-1)!;
+      return solve(problem, system).spoutMoleFraction.at(-1)!;
     };
     const heads = [1, 2, 4, 8, 16].map((plates) => head(plates, 5));
     heads.slice(1).forEach((value, i) => expect(value).toBeGreaterThan(heads[i]!));
@@ -146,15 +147,15 @@ describe('a column at its limits', () => {
       { charge, sheet: [hold] },
       { plates: 60, efficiency: 1, plateDrop_Pa: 0, plateHoldUp_mol: 1 },
     );
-    const head = solveColumn(problem, system).spoutMoleFraction.at(-1)!;
+    const head = solve(problem, system).spoutMoleFraction.at(-1)!;
     expect(head).toBeLessThan(ceiling.moleFraction);
     expect(head).toBeGreaterThan(ceiling.moleFraction - 0.001);
   });
 
   it('gives the same whether plates are ideal or have an efficiency of almost 1', () => {
     const nearlyIdeal = 1 - 1e-9;
-    const ideal = solveColumn(columnProblem({ tolerance: 1e-8 }, { efficiency: 1 }), system);
-    const almost = solveColumn(columnProblem({ tolerance: 1e-8 }, { efficiency: nearlyIdeal }), system);
+    const ideal = solve(columnProblem({ tolerance: 1e-8 }, { efficiency: 1 }), system);
+    const almost = solve(columnProblem({ tolerance: 1e-8 }, { efficiency: nearlyIdeal }), system);
     expect(almost.time_s.at(-1)).toBeCloseTo(ideal.time_s.at(-1)!, 2);
     expect(Math.abs(almost.spoutMoleFraction[8]! - ideal.spoutMoleFraction[8]!)).toBeLessThan(1e-6);
   });

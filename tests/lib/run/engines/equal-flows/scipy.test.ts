@@ -2,27 +2,20 @@
 
 import { describe, expect, it } from 'vitest';
 import reference from '../../../../../reference/derived/column-scipy.json' with { type: 'json' };
-import { solveColumn } from '#lib/index.js';
-import { system } from '../../../../support/column-problems.js';
+import { solve } from '#lib/index.js';
+import { flatStill, system } from '../../../../support/column-problems.js';
 
 // scipy ran at rtol 1e-10; ours at 1e-8 and on a curve within 1e-7 in y, which twelve-fold steepness carries to the head.
 const curveError = 2e-6;
 const clockError_s = 0.05;
 
-describe('solveColumn', () => {
+describe('a column at constant molar flows', () => {
   const { problem } = reference;
-  const solution = solveColumn(
+  const solution = solve(
     {
-      kind: 'column',
+      model: 'equalFlows',
       charge: { kind: 'amount', amount_mol: problem.amount_mol, moleFraction: problem.moleFraction },
-      column: {
-        plates: problem.plates,
-        efficiency: problem.efficiency,
-        plateHoldUp_mol: problem.plateHoldUp_mol,
-        condenserHoldUp_mol: problem.condenserHoldUp_mol,
-        headPressure_Pa: problem.headPressure_Pa,
-        plateDrop_Pa: problem.plateDrop_Pa,
-      },
+      still: flatStill(problem),
       activity: 'nrtl',
       heat: { kind: 'power', power_W: problem.power_W },
       sheet: [

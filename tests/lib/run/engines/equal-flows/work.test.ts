@@ -2,9 +2,9 @@
 // beyond it is a change to be explained, here and in docs/benchmarks.md.
 
 import { describe, expect, it } from 'vitest';
-import { solveColumn, type ColumnProblem } from '#lib/index.js';
+import { solve } from '#lib/index.js';
 import { bytesPerStep } from '../../../../support/bytes-per-step.js';
-import { columnProblem, system } from '../../../../support/column-problems.js';
+import { type ColumnProblem, columnProblem, system } from '../../../../support/column-problems.js';
 import { yardstickProblem } from '../../../../support/yardstick-problem.js';
 
 interface Budget {
@@ -41,7 +41,7 @@ const budgets: readonly Budget[] = [
 
 describe.each(budgets)('$name', ({ problem, steps, rejected, sides }) => {
   it('takes no more steps, sides, Jacobians and factorisations than it did', () => {
-    const done = solveColumn(problem, system).statistics;
+    const done = solve(problem, system).statistics;
     expect(done.acceptedSteps).toBeLessThanOrEqual(steps);
     expect(done.rejectedSteps).toBeLessThanOrEqual(rejected);
     expect(done.rightHandSides).toBeLessThanOrEqual(sides);
@@ -53,25 +53,25 @@ describe.each(budgets)('$name', ({ problem, steps, rejected, sides }) => {
 
 describe('a column solve', () => {
   it('is as exact as it is asked to be on the yardstick problem', () => {
-    const reference = solveColumn(yardstickProblem(1e-10), system).spoutMoleFraction;
+    const reference = solve(yardstickProblem(1e-10), system).spoutMoleFraction;
     for (const tolerance of [1e-4, 1e-5, 1e-6, 1e-7]) {
-      const { spoutMoleFraction } = solveColumn(yardstickProblem(tolerance), system);
+      const { spoutMoleFraction } = solve(yardstickProblem(tolerance), system);
       const error = spoutMoleFraction.reduce((most, x, i) => Math.max(most, Math.abs(x - reference[i]!)), 0);
       expect(error).toBeLessThan(1.2 * tolerance); // measured 0.36 to 0.73
     }
   });
 
   it('gives the same digits whatever was solved before it', () => {
-    const first = solveColumn(yardstickProblem(1e-6), system);
-    solveColumn({ ...yardstickProblem(1e-3), heat: { kind: 'power', power_W: 3000 } }, system);
-    solveColumn(tall, system);
-    expect(solveColumn(yardstickProblem(1e-6), system)).toEqual(first);
+    const first = solve(yardstickProblem(1e-6), system).plain();
+    solve({ ...yardstickProblem(1e-3), heat: { kind: 'power', power_W: 3000 } }, system);
+    solve(tall, system);
+    expect(solve(yardstickProblem(1e-6), system).plain()).toEqual(first);
   });
 
   it('leaves what it answered alone when it is asked again', () => {
-    const first = solveColumn(columnProblem(), system);
+    const first = solve(columnProblem(), system);
     const kept = first.spoutMoleFraction.slice();
-    solveColumn(columnProblem({ charge: { kind: 'amount', amount_mol: 2000, moleFraction: 0.2 } }), system);
+    solve(columnProblem({ charge: { kind: 'amount', amount_mol: 2000, moleFraction: 0.2 } }), system);
     expect(first.spoutMoleFraction).toEqual(kept);
   });
 

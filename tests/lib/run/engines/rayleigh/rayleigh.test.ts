@@ -4,27 +4,45 @@ import {
   createEthanolWater,
   InputError,
   rayleighLeft,
-  solveSimple,
+  type RunSolution,
+  type SimplifiedProblem,
+  solve,
+  type StopRule,
   temperatureOnSlice,
   vapourOnSlice,
   volumeAt20C,
 } from '#lib/index.js';
 import { integral } from '#lib/numerics/quadrature.js';
 import { paceOf, type PathPoint, pathWalker } from '#lib/run/engines/rayleigh/path.js';
-import type { SimpleProblem } from '#lib/run/problem.js';
 import { constantAlphaSlice } from '../../../../support/synthetic-slices.js';
 
 const system = createEthanolWater();
 const slice = system.curve('redlich-kister').at(101325);
 
-const wash: SimpleProblem = {
-  kind: 'simple',
+const wash: SimplifiedProblem = {
+  model: 'rayleigh',
+  still: { kettle: { volume_m3: 1 } },
   charge: { kind: 'volume', volume_m3: 0.1, strength: 0.08 },
-  pressure_Pa: 101325,
   activity: 'redlich-kister',
   heat: { kind: 'power', power_W: 5000 },
-  until: [{ kind: 'spoutStrengthBelow', strength: 0.01 }],
+  sheet: [{ reflux: 'none', until: [{ kind: 'spoutStrengthBelow', strength: 0.01 }] }],
+  outputs: { kind: 'evenly', rows: 200 },
 };
+/** A rule that is not met before the kettle is dry. */
+const never: StopRule = { kind: 'duration', seconds: 1e9 };
+
+function until(...rules: readonly StopRule[]): SimplifiedProblem {
+  return { ...wash, sheet: [{ reflux: 'none', until: rules }] };
+}
+
+function withRows(rows: number): SimplifiedProblem {
+  return { ...wash, outputs: { kind: 'evenly', rows } };
+}
+
+/** All that was raised until a row, mol. */
+function raised(run: RunSolution, row: number): number {
+  return run.collectedEthanol_mol[row]! + run.collectedWater_mol[row]!;
+}
 
 describe('rayleighLeft', () => {
   it.each([
@@ -95,13 +113,13 @@ describe('the path of a kettle', () => {
   });
 });
 
-describe('solveSimple', () => {
+describe('a bare pot by quadrature', () => {
   it('strips an 8 % wash to 1 % at the spout as published stills do', () => {
-    const run = solveSimple(wash, system);
+    const run = solve(wash, system);
     const end = run.rows - 1;
     const lowWines = run.pureAlcoholCollected_m3[end]! / run.collectedVolume_m3[end]!;
     const share = run.collectedVolume_m3[end]! / 0.1;
-    expect(run.ending).toMatchObject({ kind: 'stopped', message: 'the run ended: the spout fell to 1 % vol' });
+    expect(run.ending).toMatchObject({ kind: 'stopped', message: 'step 1 ended: the spout fell to 1 % vol' });
     expect(Math.abs(run.spoutStrength[end]! - 0.01)).toBeLessThan(1e-12);
     // Low wines of malt distilleries from 8 % wash: 20 to 25 % (published on distillery pages), distillate 35 to 40 %
     // of the charge (common practice, no published source). A bare pot without reflux stands at the weak end.
@@ -115,7 +133,7 @@ describe('solveSimple', () => {
   });
 
   it('closes its balances at every row, the distillate counted by a second route', () => {
-    const run = solveSimple(wash, system);
+    const run = solve(wash, system);
     const ethanol = run.collectedEthanol_mol[0]! + run.kettleAmount_mol[0]! * run.kettleMoleFraction[0]!;
     for (let i = 1; i < run.rows; i++) {
       const left = run.kettleAmount_mol[i]! * run.kettleMoleFraction[i]!;
@@ -124,8 +142,8 @@ describe('solveSimple', () => {
       expect(Math.abs(total / run.kettleAmount_mol[0]! - 1)).toBeLessThan(1e-12);
     }
     // Second route: what the spout ran, ∫ y dV, by Simpson's rule over pairs of rows (evenly spaced in V).
-    const fine = solveSimple({ ...wash, rows: 4001 }, system);
-    const width = fine.boiledUp_mol[4000]! / 4000;
+    const fine = solve(withRows(4001), system);
+    const width = raised(fine, 4000) / 4000;
     let sum = 0;
     for (let i = 0; i + 2 <= 4000; i += 2) {
       const [a, b, c] = [0, 1, 2].map((k) => fine.spoutMoleFraction[i + k]!);
@@ -135,10 +153,10 @@ describe('solveSimple', () => {
   });
 
   it('has rows evenly spaced in the amount distilled that agree with Rayleigh’s integral', () => {
-    const run = solveSimple({ ...wash, rows: 21 }, system);
+    const run = solve(withRows(21), system);
     const x0 = run.kettleMoleFraction[0]!;
     for (let i = 1; i < 21; i++) {
-      expect(Math.abs(run.boiledUp_mol[i]! / run.boiledUp_mol[20]! - i / 20)).toBeLessThan(1e-12);
+      expect(Math.abs(raised(run, i) / raised(run, 20) - i / 20)).toBeLessThan(1e-12);
       const left = rayleighLeft(slice, x0, run.kettleMoleFraction[i]!);
       expect(
         left.found && Math.abs(left.shareLeft / (run.kettleAmount_mol[i]! / run.kettleAmount_mol[0]!) - 1),
@@ -147,20 +165,20 @@ describe('solveSimple', () => {
   });
 
   it('takes the time that the latent heat asks for', () => {
-    const run = solveSimple({ ...wash, rows: 2001 }, system);
+    const run = solve(withRows(2001), system);
     const end = run.rows - 1;
     expect(run.time_s[0]).toBe(0);
     const perMole = (i: number): number => 1 / run.distillateRate_mol_s[i]!;
-    const width = run.boiledUp_mol[end]! / end;
+    const width = raised(run, end) / end;
     let seconds = 0;
     for (let i = 0; i < end; i += 2) seconds += (width / 3) * (perMole(i) + 4 * perMole(i + 1) + perMole(i + 2));
     expect(Math.abs(run.time_s[end]! / seconds - 1)).toBeLessThan(1e-9);
-    const boilUp = solveSimple({ ...wash, heat: { kind: 'boilUp', rate_mol_s: 0.1 } }, system);
-    expect(Math.abs(boilUp.time_s.at(-1)! / (boilUp.boiledUp_mol.at(-1)! / 0.1) - 1)).toBeLessThan(1e-10);
+    const boilUp = solve({ ...wash, heat: { kind: 'boilUp', rate_mol_s: 0.1 } }, system);
+    expect(Math.abs(boilUp.time_s.at(-1)! / (raised(boilUp, boilUp.rows - 1) / 0.1) - 1)).toBeLessThan(1e-10);
   });
 
   it('has a spout as strong as the vapour and a head as hot as the kettle', () => {
-    const run = solveSimple({ ...wash, rows: 11 }, system);
+    const run = solve(withRows(11), system);
     run.kettleMoleFraction.forEach((x, i) => {
       expect(run.spoutMoleFraction[i]).toBe(vapourOnSlice(slice, x));
       expect(run.headTemperature_K[i]).toBe(temperatureOnSlice(slice, x));
@@ -180,25 +198,22 @@ describe('solveSimple', () => {
       (run) => run.pureAlcoholLeft_m3.at(-1)! / run.pureAlcoholLeft_m3[0]! - 0.05,
       1e-12,
     ],
-  ] satisfies [SimpleProblem['until'][number], (run: ReturnType<typeof solveSimple>) => number, number][])(
-    'stops exactly at %o',
-    (rule, miss, rounding) => {
-      const run = solveSimple({ ...wash, until: [rule] }, system);
-      expect(run.ending).toMatchObject({ kind: 'stopped', rule });
-      expect(Math.abs(miss(run))).toBeLessThan(rounding);
-    },
-  );
+  ] satisfies [StopRule, (run: RunSolution) => number, number][])('stops exactly at %o', (rule, miss, rounding) => {
+    const run = solve(until(rule), system);
+    expect(run.ending).toMatchObject({ kind: 'stopped', rule });
+    expect(Math.abs(miss(run))).toBeLessThan(rounding);
+  });
 
   it('stops at the first of several rules', () => {
-    const rules: SimpleProblem['until'] = [
+    const rules: readonly StopRule[] = [
       { kind: 'alcoholLeftBelow', share: 0.01 },
       { kind: 'duration', seconds: 1800 },
     ];
-    expect(solveSimple({ ...wash, until: rules }, system).ending).toMatchObject({ rule: rules[1] });
+    expect(solve(until(...rules), system).ending).toMatchObject({ rule: rules[1] });
   });
 
   it('answers with one row when a rule is met from the start', () => {
-    const run = solveSimple({ ...wash, until: [{ kind: 'kettleStrengthBelow', strength: 0.2 }] }, system);
+    const run = solve(until({ kind: 'kettleStrengthBelow', strength: 0.2 }), system);
     expect(run.rows).toBe(1);
     expect(run.ending.kind).toBe('stopped');
     expect(run.collectedVolume_m3[0]).toBe(0);
@@ -207,13 +222,11 @@ describe('solveSimple', () => {
   it.each([0.02, 0.5, 0.8946869962, 0.95, 1])(
     'boils a charge of mole fraction %d to dryness soundly',
     (moleFraction) => {
-      const run = solveSimple(
-        { ...wash, charge: { kind: 'amount', amount_mol: 100, moleFraction }, until: [] },
-        system,
-      );
+      const charge = { kind: 'amount', amount_mol: 100, moleFraction } as const;
+      const run = solve({ ...until(never), charge }, system);
       expect(run.ending.kind).toBe('kettleDry');
       expect(run.kettleAmount_mol.at(-1)).toBeCloseTo(0.5, 10);
-      for (const column of Object.values(run).filter((value) => value instanceof Float64Array)) {
+      for (const column of Object.values(run.plain()).filter((value) => value instanceof Float64Array)) {
         expect(column.every(Number.isFinite)).toBe(true);
       }
       expect(run.kettleMoleFraction.every((x) => x >= 0 && x <= 1)).toBe(true);
@@ -223,8 +236,8 @@ describe('solveSimple', () => {
 
   it('keeps the composition of an azeotrope and strengthens what lies beyond it', () => {
     const end = (moleFraction: number): number =>
-      solveSimple(
-        { ...wash, charge: { kind: 'amount', amount_mol: 100, moleFraction }, until: [] },
+      solve(
+        { ...until(never), charge: { kind: 'amount', amount_mol: 100, moleFraction } },
         system,
       ).kettleMoleFraction.at(-1)!;
     expect(end(0.95)).toBeGreaterThan(0.95);
@@ -233,24 +246,26 @@ describe('solveSimple', () => {
   });
 
   it('collects the volume of what it distilled', () => {
-    const run = solveSimple({ ...wash, rows: 5 }, system);
+    const run = solve(withRows(5), system);
     expect(run.collectedVolume_m3[4]).toBe(volumeAt20C(run.collectedEthanol_mol[4]!, run.collectedWater_mol[4]!));
   });
 
   it('names every argument it cannot use', () => {
-    expect(() => solveSimple({ ...wash, pressure_Pa: 5e3, rows: 1 }, system)).toThrow(/pressure_Pa[\s\S]*rows is 1/);
-    expect(() => solveSimple({ ...wash, heat: { kind: 'power', power_W: -1 } }, system)).toThrow(/heat.power_W is -1/);
+    expect(() => solve({ ...withRows(1), tolerance: 5 }, system)).toThrow(/outputs.rows is 1[\s\S]*tolerance is 5/);
+    const thin = { ...wash, still: { ...wash.still, air: { pressure_Pa: 5e3 } } };
+    expect(() => solve(thin, system)).toThrow(/still.air.pressure_Pa is 5000; expected a pressure from 20000/);
+    expect(() => solve({ ...wash, heat: { kind: 'power', power_W: -1 } }, system)).toThrow(/heat.power_W is -1/);
     const strong = { ...wash, charge: { kind: 'volume', volume_m3: -0.1, strength: 1.01 } } as const;
-    expect(() => solveSimple(strong, system)).toThrow(/charge.volume_m3 is -0.1[\s\S]*charge.strength is 1.01/);
-    const never = { ...wash, until: [{ kind: 'collectedVolume', volume_m3: 0.2 }] } as const;
-    expect(() => solveSimple(never, system)).toThrow(
-      /until\[0\].volume_m3 is 0.2; expected a volume above 0 and below/,
+    expect(() => solve(strong, system)).toThrow(/charge.volume_m3 is -0.1[\s\S]*charge.strength is 1.01/);
+    const tooMuch = until({ kind: 'collectedVolume', volume_m3: 0.2 });
+    expect(() => solve(tooMuch, system)).toThrow(
+      /sheet\[0\].until\[0\].volume_m3 is 0.2; expected a volume above 0 and below/,
     );
   });
 
   it('agrees with the integral of the time domain, dx/dt, over half a run', () => {
     // Third route: ln(n0/n) from the kettle's compositions by plain quadrature in x, not in ln(x/(1 − x)).
-    const run = solveSimple({ ...wash, until: [{ kind: 'alcoholLeftBelow', share: 0.5 }] }, system);
+    const run = solve(until({ kind: 'alcoholLeftBelow', share: 0.5 }), system);
     const plain = integral(
       (x) => 1 / (vapourOnSlice(slice, x) - x),
       run.kettleMoleFraction.at(-1)!,

@@ -1,0 +1,183 @@
+// The still with its energy as an engine: balances of ethanol, water and energy on kettle, doublers, plates, head and condensers
+// (docs/theory/train.md), from lighting up or from the first vapour. Its independent variable is time.
+
+import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
+import type { IntegrationEnd } from '../../../numerics/stiff/integrate.js';
+import type { StepView } from '../../../numerics/stiff/path.js';
+import type { FallingEvent } from '../../../numerics/stiff/stiff-system.js';
+import { allCharged, DRY_SHARE } from '../../charge.js';
+import type { CompleteProblem } from '../../complete.js';
+import type { Engine, RunHolder, StepEnd, StepTask, Unmet } from '../../engine.js';
+import { Between } from './between.js';
+import { controlsOf } from './controls.js';
+import type { TrainEquations } from './equations.js';
+import { LAMBDA0, type Train, trainOf } from './holders.js';
+import { FILLING, type TrainMethods } from './methods.js';
+import { startingState } from './start.js';
+import { type TrainTables, trainTables } from './tables.js';
+import { TrainState } from './train-state.js';
+import { type RatedPlates, ratedPlates } from './wet-efficiency.js';
+import { freshWorkspace, trainWorkspace } from './workspace.js';
+
+/** A step ends as one that goes on without end when its heat could have boiled the charge up so many times. */
+const LONGEST_STEP = 5;
+const FIRST_STEP_s = 0.05;
+
+/** The engine of a checked problem. */
+export function energyEngine(problem: CompleteProblem, system: EthanolWater, fresh: boolean): Engine {
+  return new EnergyEngine(problem, system, fresh);
+}
+
+class EnergyEngine implements Engine {
+  readonly holders: readonly RunHolder[];
+  readonly moment: TrainState;
+  readonly clock = null;
+  readonly climbs = true;
+  readonly path: Engine['path'];
+  readonly #problem: CompleteProblem;
+  readonly #train: Train;
+  readonly #tables: TrainTables;
+  readonly #equations: TrainEquations;
+  readonly #methods: TrainMethods;
+  readonly #plates: RatedPlates | null;
+  readonly #between: Between;
+  readonly #dry_mol: number;
+  readonly #charge_mol: number;
+  #task: StepTask | undefined;
+  #falling: readonly FallingEvent[] = [];
+
+  constructor(problem: CompleteProblem, system: EthanolWater, fresh: boolean) {
+    const { still, sheet, activity, model, tolerance } = problem;
+    const train = trainOf(problem);
+    const { holders } = train;
+    const pressures = [...holders.map((holder) => holder.pressure_Pa), train.drum.pressure_Pa];
+    const tables = trainTables(system.enthalpy(activity), pressures, model === 'equalHeats');
+    const controls = controlsOf(sheet[0]!, problem);
+    const space = fresh
+      ? freshWorkspace(train, tables, tolerance, controls)
+      : trainWorkspace(system, train, tables, tolerance, controls);
+    const headSlice = system.curve(activity).at(holders.at(-1)!.pressure_Pa);
+    const charged = allCharged(problem);
+    this.#problem = problem;
+    this.#train = train;
+    this.#tables = tables;
+    this.#equations = space.equations;
+    this.#methods = space.methods;
+    this.path = space.recording;
+    this.holders = holders.map(({ kind, number, pressure_Pa }) => ({ kind, number, pressure_Pa }));
+    this.moment = new TrainState(space.equations, train, headSlice);
+    this.moment.chargeEthanol_mol = charged.ethanol_mol;
+    this.#charge_mol = charged.kettle_mol;
+    this.#dry_mol = DRY_SHARE * charged.kettle_mol;
+    this.#plates = ratedPlates(still, train, headSlice);
+    this.#between = new Between(space.equations.streams);
+    this.moment.drumStart_J = this.moment.look(0, this.start()).drumEnergy_J;
+  }
+
+  start(): Float64Array {
+    const state = startingState(this.#problem, this.#train, this.#tables);
+    this.#equations.kept.begin(state);
+    return state;
+  }
+
+  /** A hold begins with its integral at nothing, unless the step before was one too. */
+  beginStep(step: number, s: number, state: Float64Array): Float64Array {
+    const equations = this.#equations;
+    equations.controls = controlsOf(this.#problem.sheet[step]!, this.#problem);
+    const begun = Float64Array.from(state);
+    if (equations.controls.hold === null) begun[equations.drumAt] = 0;
+    this.moment.look(s, begun).beginStep();
+    this.#ratePlates(s, begun);
+    return begun;
+  }
+
+  reach(step: number, s: number): number {
+    return s + this.#longest_s(step);
+  }
+
+  integrate(task: StepTask): StepEnd {
+    const { moment } = this;
+    const plates = this.#plates;
+    this.#task = task;
+    this.#falling = [
+      ...task.rules,
+      { value: (_s, u) => u[2]! + u[3]! - this.#dry_mol },
+      ...(plates === null ? [] : [{ value: (s: number, u: Float64Array) => plates.margin(moment.look(s, u)) }]),
+    ];
+    return this.#goOn(this.#run(task.from, task.start));
+  }
+
+  resume(): StepEnd {
+    return this.#goOn(this.#methods.resume());
+  }
+
+  unmet(): Unmet {
+    return { kind: 'neverMet', words: 'went on without end' };
+  }
+
+  between(view: StepView, mark: number, s: number, out: Float64Array): void {
+    this.#between.state(view, s, out, mark === FILLING);
+  }
+
+  progress(s: number): number {
+    return s;
+  }
+
+  atProgress(progress: number): number {
+    return progress;
+  }
+
+  counts(): ReturnType<Engine['counts']> {
+    return this.#methods.counts();
+  }
+
+  #run(from: number, start: Float64Array): IntegrationEnd {
+    const { to, onStep, leave, pauseAfter } = this.#task!;
+    return this.#methods.run(this.moment.look(from, start), {
+      from,
+      to,
+      start,
+      firstStep: FIRST_STEP_s,
+      events: this.#falling,
+      onStep,
+      leave,
+      ...(pauseAfter === undefined ? {} : { pauseAfter }),
+    });
+  }
+
+  /** Goes on where nothing but the rating of plates has changed; says how the step ended. */
+  #goOn(reached: IntegrationEnd): StepEnd {
+    const { rules, to, armed } = this.#task!;
+    const dry = rules.length;
+    let end = reached;
+    while (end.kind === 'event' && end.event > dry && end.s < to) {
+      const state = Float64Array.from(end.state);
+      const tied = this.#falling.findIndex(
+        (event, i) => (i < dry ? armed(i) : i === dry) && event.value(end.s, state) <= 0,
+      );
+      if (tied >= 0) return ended(end, tied, dry);
+      this.#ratePlates(end.s, state);
+      end = this.#run(end.s, state);
+    }
+    if (end.kind === 'event' && end.event <= dry) return ended(end, end.event, dry);
+    return { kind: end.kind === 'event' ? 'reachedEnd' : end.kind, s: end.s, state: end.state, rule: -1 };
+  }
+
+  /** Plates work as well as what they hold and the heat of the step let them. */
+  #ratePlates(s: number, state: Float64Array): void {
+    if (this.#plates === null) return;
+    this.#equations.workWith(this.#plates.rate(this.moment.look(s, state), this.#equations.controls), state);
+    this.moment.look(s, state);
+  }
+
+  #longest_s(step: number): number {
+    const { power_W } = this.#equations.controls;
+    const clocks = this.#problem.sheet[step]!.until.map((rule) => (rule.kind === 'duration' ? 1.01 * rule.seconds : 0));
+    return Math.max((LONGEST_STEP * this.#charge_mol * LAMBDA0) / Math.max(power_W, 1), ...clocks);
+  }
+}
+
+function ended(end: IntegrationEnd, event: number, dry: number): StepEnd {
+  const { s, state } = end;
+  return event === dry ? { kind: 'kettleDry', s, state, rule: -1 } : { kind: 'rule', s, state, rule: event };
+}

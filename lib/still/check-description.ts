@@ -1,0 +1,115 @@
+// Whether data can be the description of a still: its shape, and the numbers that are there. The rest is completed.
+
+import type { InputFault } from '../errors.js';
+import {
+  AIR,
+  DOUBLER,
+  type Field,
+  HEAD,
+  isRecord,
+  KETTLE,
+  kind,
+  MOST_DOUBLERS,
+  numbers,
+  oneOf,
+  PACKING,
+  PLATES,
+  TOTAL,
+  volume,
+  WATER,
+} from './fields.js';
+
+/** Fields of the parts of a still, by kind where a part has kinds. */
+const HELD = ['holdUp'];
+const names = (fields: readonly Field[]): readonly string[] => fields.map(([name]) => name);
+const SECTIONS: Readonly<Record<string, readonly string[]>> = {
+  none: [],
+  plates: [...names(PLATES), 'plateKind', 'holdUp', 'efficiencyFalls'],
+  packing: names(PACKING),
+};
+const CONDENSERS: Readonly<Record<string, readonly string[]>> = {
+  none: [],
+  total: [...HELD, ...names(TOTAL)],
+  partial: [...HELD, 'coolant'],
+};
+const PARTS = ['kettle', 'doublers', 'column', 'head', 'refluxCondenser', 'productCondenser', 'air'];
+
+/** What keeps data from being the description of a still: parts that are no records, of no known kind, with fields nobody knows or bad numbers. */
+export function descriptionFaults(description: unknown, where = 'still'): InputFault[] {
+  const faults = fields(where, description, PARTS);
+  if (!isRecord(description)) return faults;
+  const { kettle, doublers, column, head, refluxCondenser, productCondenser, air } = description;
+  const part = (name: string, value: unknown, known: readonly string[], own: readonly Field[]): InputFault[] =>
+    value === undefined
+      ? []
+      : [
+          ...fields(`${where}.${name}`, value, known),
+          ...given(`${where}.${name}`, value, own),
+          ...overflowFaults(`${where}.${name}`, value),
+        ];
+  const partOfKind = (
+    name: string,
+    value: unknown,
+    kinds: Readonly<Record<string, readonly string[]>>,
+  ): InputFault[] => {
+    if (value === undefined) return [];
+    const at = `${where}.${name}`;
+    const wrong = kind(at, value, Object.keys(kinds));
+    if (wrong.length > 0 || !isRecord(value)) return wrong;
+    const own = value['kind'] === 'plates' ? PLATES : value['kind'] === 'packing' ? PACKING : TOTAL;
+    return [...fields(at, value, ['kind', ...kinds[value['kind'] as string]!]), ...given(at, value, own)];
+  };
+  const known = [...names(DOUBLER), 'overflow'];
+  const listed =
+    doublers === undefined || (Array.isArray(doublers) && doublers.length <= MOST_DOUBLERS)
+      ? Array.from(doublers ?? []).flatMap((one, i) => part(`doublers[${String(i)}]`, one ?? null, known, DOUBLER))
+      : [
+          {
+            argument: `${where}.doublers`,
+            value: doublers,
+            expected: `a list of up to ${String(MOST_DOUBLERS)} doublers`,
+          },
+        ];
+  return [
+    ...faults,
+    ...part('kettle', kettle ?? null, names(KETTLE), KETTLE),
+    ...(isRecord(kettle) && kettle['volume_m3'] === undefined
+      ? numbers(`${where}.kettle`, kettle, [volume('volume_m3')])
+      : []),
+    ...listed,
+    ...partOfKind('column', column, SECTIONS),
+    ...part('head', head, names(HEAD), HEAD),
+    ...partOfKind('refluxCondenser', refluxCondenser, CONDENSERS),
+    ...part('productCondenser', productCondenser, [...HELD, ...names(WATER)], WATER),
+    ...part('air', air, names(AIR), AIR),
+  ];
+}
+
+/** A doubler's way of overflowing, where it is said. */
+function overflowFaults(where: string, value: unknown): InputFault[] {
+  if (!isRecord(value) || value['overflow'] === undefined) return [];
+  return oneOf(`${where}.overflow`, value['overflow'], ['back', 'over']);
+}
+
+/** Faults of the numbers that are there. */
+function given(where: string, value: unknown, own: readonly Field[]): InputFault[] {
+  return isRecord(value)
+    ? numbers(
+        where,
+        value,
+        own.filter(([name]) => value[name] !== undefined),
+      )
+    : [];
+}
+
+/** A record with no other fields than these. */
+function fields(where: string, value: unknown, known: readonly string[]): InputFault[] {
+  if (!isRecord(value)) return [{ argument: where, value, expected: 'a record' }];
+  return Object.keys(value)
+    .filter((name) => !known.includes(name))
+    .map((name) => ({
+      argument: `${where}.${name === '' ? "''" : name}`,
+      value: value[name],
+      expected: `no such field; known are ${known.join(', ')}`,
+    }));
+}

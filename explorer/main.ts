@@ -3,8 +3,11 @@
 
 import './components/frame/kp-notebook.js';
 import { KpNotice } from './components/frame/kp-notice.js';
+import { saveFile } from './components/hand/hand-over.js';
+import { mediaType } from './keep/format.js';
 import type { Keeping } from './keep/keeping.js';
-import { afterFirstFigure, mustStartFirst } from './keep/when.js';
+import { afterFirstFigure, mustStartFirst, rememberAddress } from './keep/when.js';
+import { notebookFile, notebookFileName } from './keep/write-file.js';
 import { wanted, whileWaiting } from './offline/wanted.js';
 import type { Act } from './pages/act-event.js';
 import type { PageElement } from './pages/page-element.js';
@@ -122,6 +125,7 @@ store.subscribe((state, before) => {
   addressTimer = setTimeout(() => {
     const address = writeAddress(state.page, state.history.now.scenario);
     if (location.hash !== address) history.replaceState(null, '', address);
+    rememberAddress(location.hash);
   }, addressRest_ms);
 });
 
@@ -165,15 +169,31 @@ addEventListener('hashchange', () => {
 });
 
 let started: Promise<Keeping> | undefined;
+const notKept = 'Nothing you do is kept: what keeps it could not be loaded.';
+
+/** The way that is left where nothing is kept; it needs nothing that is loaded later. */
+const saveWord = [
+  'Save the notebook as a file',
+  (): void => {
+    const { now } = store.get().history;
+    saveFile(notebookFileName(now.name), new Blob([notebookFile(now, new Date())], { type: mediaType }));
+  },
+] as const;
 
 /** Keeping and sharing, with all that is loaded for it. */
 function keeping(): Promise<Keeping> {
   const goTo = (page: string): void => goOn(store.get().history, page);
   const book = { store, act, goTo, readyPages: pages.map(({ name }) => name) };
-  started ??= wanted(
-    'Nothing you do is kept: what keeps it could not be loaded.',
-    () => import('./keep/start.js'),
-  ).then(({ startKeeping }) => startKeeping(book, frame, notice, asked));
+  started ??= wanted(notKept, () => import('./keep/start.js'))
+    .then(({ startKeeping }) => startKeeping(book, frame, notice, asked, saveWord))
+    .catch((error: unknown) => {
+      notice.show('keeping', {
+        says: 'Nothing you do is kept: keeping did not start.',
+        words: [saveWord],
+        stays: true,
+      });
+      throw error;
+    });
   return started;
 }
 
@@ -189,7 +209,10 @@ const firstTrouble = new Promise<void>((resolve) => {
     resolve();
     for (const about of said) notice.show(about, null);
     said = waiting.map(({ says }) => says);
-    for (const { says, again } of waiting) notice.show(says, { says, word: 'Try again', act: again, stays: true });
+    for (const { says, again } of waiting) {
+      const tryAgain = ['Try again', again] as const;
+      notice.show(says, { says, words: says.startsWith(notKept) ? [tryAgain, saveWord] : [tryAgain], stays: true });
+    }
   });
 });
 
@@ -201,7 +224,8 @@ function showKeptPage(): void {
 }
 
 frame.units = Object.values(unitSystems).map(({ name, label }) => ({ name, label }));
-if (mustStartFirst(asked)) {
+// A page that is not known yet can only be one of the notebook that is kept.
+if (mustStartFirst(asked) || (opened.page === undefined && asked.length > 1)) {
   await Promise.race([keeping().then(showKeptPage, () => undefined), firstTrouble]);
 } else afterFirstFigure(frame, () => void keeping());
 show(store.get());

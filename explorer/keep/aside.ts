@@ -1,17 +1,21 @@
-// Files that were refused, kept byte for byte so that they can be had again unchanged, whatever happened to
-// the place they came from.
+// Files and notebooks that could not be read, kept byte for byte so that they can be had again unchanged, whatever
+// happened to the place they came from. They have a budget of their own, and files never push out notebooks.
 
+import { fieldsOf } from './head.js';
 import { newId } from './new-id.js';
-import { get, keysUnder, put, remove, type Shelves } from './storage.js';
+import type { Changing, Looking, Records, StoreName } from './records.js';
 
-const prefix = 'kettle-and-plate.aside.';
-/** Files kept aside; the oldest goes first. */
-const mostFiles = 5;
-/** Largest file that is kept aside, bytes: more would push the notebooks out. */
-export const largestAside = 1_000_000;
+/** Where it came from: a file that was brought in, or a notebook that was kept here. */
+export type AsideKind = 'file' | 'notebook';
+
+/** Of each kind so many, and so many bytes of all of them; the oldest goes first. */
+export const asideBudget = { count: 10, bytes: 32_000_000 } as const;
+/** Largest that is kept aside, bytes: as much as is looked at. */
+export const largestAside = 8_000_000;
 
 export interface AsideFile {
   readonly id: string;
+  readonly kind: AsideKind;
   readonly name: string;
   /** When it was refused, ISO. */
   readonly at: string;
@@ -19,43 +23,87 @@ export interface AsideFile {
   readonly why: string;
 }
 
-/** Keeps a refused file; false where it is too large or the storage says no. */
-export function keepAside(shelves: Shelves | undefined, file: Omit<AsideFile, 'id'>, bytes: Uint8Array): boolean {
+interface AsideRecord extends Omit<AsideFile, 'id'> {
+  /** Counts up, whatever the clock does. */
+  readonly order: number;
+  readonly size: number;
+}
+
+export const asideStores: readonly StoreName[] = ['asides', 'aside-bytes'];
+
+/** Keeps something aside; false where it is too large. The very same bytes are kept once. */
+export async function putAside(
+  all: Changing,
+  aside: Omit<AsideFile, 'id'>,
+  bytes: Uint8Array<ArrayBuffer>,
+): Promise<boolean> {
   if (bytes.length > largestAside) return false;
-  const id = `${file.at}.${newId()}`;
-  const record = JSON.stringify({ ...file, bytes: toBase64(bytes) });
-  if (put(shelves, prefix + id, record) !== undefined) return false;
-  for (const old of keysUnder(shelves, prefix).slice(0, -mostFiles)) remove(shelves, prefix + old);
+  const there = await asideRecords(all);
+  const order = Math.max(0, ...there.map((one) => one.order)) + 1;
+  const alike = there.filter(({ kind, size }) => kind === aside.kind && size === bytes.length);
+  let id = newId();
+  for (const one of alike) if (sameBytes(await all.get('aside-bytes', one.id), bytes)) id = one.id;
+  all.put('asides', id, { ...aside, order, size: bytes.length } satisfies AsideRecord);
+  all.put('aside-bytes', id, bytes);
+  let left = asideBudget.bytes - bytes.length;
+  const others = there.filter((one) => one.kind === aside.kind && one.id !== id).sort((a, b) => b.order - a.order);
+  for (const [place, one] of others.entries()) {
+    left -= one.size;
+    if (place + 1 < asideBudget.count && left >= 0) continue;
+    all.remove('asides', one.id);
+    all.remove('aside-bytes', one.id);
+  }
   return true;
 }
 
-/** Files kept aside, the latest first. */
-export function asideFiles(shelves: Shelves | undefined): readonly AsideFile[] {
-  return keysUnder(shelves, prefix)
-    .reverse()
-    .flatMap((id) => {
-      const record = recordOf(shelves, id);
-      return record === undefined ? [] : [{ id, name: record.name, at: record.at, why: record.why }];
-    });
+/** Keeps a refused file aside; false where it is too large or cannot be written. */
+export async function keepAside(
+  records: Records,
+  file: Omit<AsideFile, 'id' | 'kind'>,
+  bytes: Uint8Array<ArrayBuffer>,
+): Promise<boolean> {
+  try {
+    return await records.change(asideStores, (all) => putAside(all, { ...file, kind: 'file' }, bytes));
+  } catch {
+    return false;
+  }
 }
 
-/** A file kept aside, as it was. */
-export function asideBytes(shelves: Shelves | undefined, id: string): Uint8Array<ArrayBuffer> | undefined {
-  const record = recordOf(shelves, id);
-  return record === undefined ? undefined : Uint8Array.from(atob(record.bytes), (letter) => letter.charCodeAt(0));
+/** What is kept aside, the latest first. A damaged record is there too, by what can be said of it. */
+export async function asideFiles(records: Records): Promise<readonly AsideFile[]> {
+  const all = await records.look(asideStores, asideRecords);
+  return all.sort((a, b) => b.order - a.order).map(({ id, kind, name, at, why }) => ({ id, kind, name, at, why }));
 }
 
-export function dropAside(shelves: Shelves | undefined, id: string): void {
-  remove(shelves, prefix + id);
+/** Bytes of what is kept aside, as they were; undefined where they cannot be had. */
+export async function asideBytes(records: Records, id: string): Promise<Uint8Array<ArrayBuffer> | undefined> {
+  const bytes = await records.look(asideStores, (all) => all.get('aside-bytes', id));
+  return bytes instanceof Uint8Array ? new Uint8Array(bytes) : undefined;
 }
 
-function recordOf(shelves: Shelves | undefined, id: string): (AsideFile & { readonly bytes: string }) | undefined {
-  const text = get(shelves, prefix + id);
-  return text === null ? undefined : (JSON.parse(text) as AsideFile & { readonly bytes: string });
+export function dropAside(records: Records, id: string): Promise<void> {
+  return records.change(asideStores, (all) => {
+    all.remove('asides', id);
+    all.remove('aside-bytes', id);
+  });
 }
 
-function toBase64(bytes: Uint8Array): string {
-  let binary = '';
-  for (const byte of bytes) binary += String.fromCharCode(byte);
-  return btoa(binary);
+async function asideRecords(all: Looking): Promise<(AsideRecord & { readonly id: string })[]> {
+  const found = await all.all('asides');
+  return found.map(([key, record]) => {
+    const { kind, name, at, why, order, size } = fieldsOf(record);
+    return {
+      id: String(key),
+      kind: kind === 'notebook' ? kind : 'file',
+      name: typeof name === 'string' ? name : 'without a name',
+      at: typeof at === 'string' ? at : '',
+      why: typeof why === 'string' ? why : 'What was said of it is damaged.',
+      order: typeof order === 'number' ? order : 0,
+      size: typeof size === 'number' ? size : 0,
+    };
+  });
+}
+
+function sameBytes(one: unknown, other: Uint8Array): boolean {
+  return one instanceof Uint8Array && one.length === other.length && one.every((byte, i) => byte === other[i]);
 }

@@ -1,13 +1,14 @@
-// Keeps the open notebook in this browser as it changes: after a short rest, and at once when the page is left.
-// One window never writes over what another wrote: where both have the same notebook open, the second to write
-// goes on in a copy of its own and says so.
+// When the open notebook is written: a short rest after the first change that is not yet there, whether the reader
+// pauses or not; again where it did not work; at once where the window is left. One writing at a time.
 
-import { newId } from './new-id.js';
-import { keyOf } from './shelf.js';
-import { get, put, type NotKept, type Shelves } from './storage.js';
+import { whyNotKept, type NotKept } from './records.js';
 
-/** Rest after the last change, ms. */
-export const rest_ms = 400;
+/** From the first change that is not kept to its writing, ms. What a kill can lose is this and two writings. */
+export const rest_ms = 200;
+/** From a failed writing to the next try, ms. */
+export const again_ms = 2000;
+/** How long a writing may take before it is said that it does, ms. */
+export const patience_ms = 5000;
 
 /** How it went, for whoever shows it. */
 export type KeptState =
@@ -15,83 +16,140 @@ export type KeptState =
   | { readonly kind: 'untouched' }
   | { readonly kind: 'kept' }
   | { readonly kind: 'not-kept'; readonly why: NotKept }
-  /** Another window changed the same notebook; this one is kept as a copy from now on. */
-  | { readonly kind: 'parted' };
+  /** Another window changed or deleted the same notebook; this one is kept as a copy from now on. */
+  | { readonly kind: 'parted'; readonly deleted: boolean };
 
-export interface Keeper {
-  /** Of the notebook that is open. */
-  readonly id: () => string;
-  readonly state: () => KeptState;
-  /** Another notebook is open now: the text of its record, or none where it is not on the shelf yet. */
-  readonly open: (id: string, text: string | null) => void;
-  /** The notebook changed. */
-  readonly changed: () => void;
-  /** Writes what waits. */
-  readonly flush: () => void;
+/** What writes. */
+export interface Writer {
+  write(): Promise<void>;
+  /** Hands over what waits; `writing` while a writing is under way. */
+  leave(writing: boolean): void;
+  readonly parted: { readonly deleted: boolean } | undefined;
+  readonly left: boolean;
+  /** Whether what is written outlasts the window. */
+  readonly lasting: boolean;
 }
 
-export interface Kept {
-  readonly shelves: Shelves | undefined;
-  /** The open notebook as the text of its file; `copy` where it must be told from the one it parted from. */
-  readonly text: (copy: boolean) => string;
-  readonly told: (state: KeptState) => void;
-  readonly timer?: (run: () => void) => () => void;
-}
+export type Timer = (run: () => void, ms: number) => () => void;
 
-const afterRest = (run: () => void): (() => void) => {
-  const timer = setTimeout(run, rest_ms);
+const afterTime: Timer = (run, ms) => {
+  const timer = setTimeout(run, ms);
   return () => clearTimeout(timer);
 };
 
-export function keeper({ shelves, text, told, timer = afterRest }: Kept): Keeper {
-  let id = newId();
-  /** The record as this window last read or wrote it; null before there is one. */
-  let last: string | null = null;
-  let state: KeptState = { kind: 'untouched' };
-  let stop: (() => void) | undefined;
+export class Autosave {
+  readonly #writer: Writer;
+  readonly #told: (state: KeptState) => void;
+  readonly #timer: Timer;
+  #state: KeptState = { kind: 'untouched' };
+  /** Whether there is something that is not written yet. */
+  #waits = false;
+  #stop: (() => void) | undefined;
+  /** The writing that is under way; `answered` when it ended or took too long. */
+  #writing: { readonly answered: Promise<void> } | undefined;
 
-  /** After every write, as it went the time before or not: what lists the notebooks shows what was written. */
-  const tell = (next: KeptState): void => {
-    state = next;
-    told(next);
-  };
+  constructor(writer: Writer, told: (state: KeptState) => void, timer = afterTime) {
+    this.#writer = writer;
+    this.#told = told;
+    this.#timer = timer;
+  }
 
-  const write = (): void => {
-    stop = undefined;
-    const there = get(shelves, keyOf(id));
-    const parted = there !== null && there !== last;
-    if (parted) id = newId();
-    const record = text(parted);
-    const why = put(shelves, keyOf(id), record);
-    if (why === undefined) last = record;
-    tell(
-      why !== undefined
-        ? { kind: 'not-kept', why }
-        : parted || state.kind === 'parted'
-          ? { kind: 'parted' }
-          : { kind: 'kept' },
-    );
-  };
+  get state(): KeptState {
+    return this.#state;
+  }
 
-  return {
-    id: () => id,
-    state: () => state,
-    open: (next, record) => {
-      stop?.();
-      stop = undefined;
-      id = next;
-      last = record;
-      state = { kind: record === null ? 'untouched' : 'kept' };
-      told(state);
-    },
-    changed: () => {
-      stop?.();
-      stop = timer(write);
-    },
-    flush: () => {
-      if (stop === undefined) return;
-      stop();
-      write();
-    },
-  };
+  /** Another notebook is open now; `there` where it is kept already. */
+  opened(there: boolean): void {
+    this.#cancel();
+    this.#waits = false;
+    this.#writing = undefined;
+    this.#state = { kind: there ? 'kept' : 'untouched' };
+    this.#told(this.#state);
+  }
+
+  /** The notebook changed. */
+  changed(): void {
+    this.#waits = true;
+    if (this.#writing === undefined) this.#after(rest_ms);
+  }
+
+  /** Writes what waits; done when it is written, or could not be. */
+  async flush(): Promise<void> {
+    while (this.#writing !== undefined || (this.#waits && this.#stop !== undefined)) {
+      this.#cancel();
+      this.#start();
+      await this.#writing?.answered;
+      if (this.#state.kind === 'not-kept') return;
+    }
+  }
+
+  /** The window is being left: what waits is handed over within this call; false where nothing does. */
+  leave(): boolean {
+    const waits = this.#waits || this.#writing !== undefined;
+    if (waits) this.#writer.leave(this.#writing !== undefined);
+    return waits;
+  }
+
+  /** The window was not left after all. */
+  back(): void {
+    if (this.#writer.left) this.changed();
+  }
+
+  #start(): void {
+    if (this.#writing !== undefined || !this.#waits) return;
+    this.#waits = false;
+    let answer = (): void => undefined;
+    const writing = { answered: new Promise<void>((resolve) => (answer = resolve)) };
+    this.#writing = writing;
+    const isOurs = (): boolean => this.#writing === writing;
+    const late = this.#timer(() => {
+      if (isOurs()) this.#tell({ kind: 'not-kept', why: 'silent' });
+      answer();
+    }, patience_ms);
+    void this.#writer
+      .write()
+      .then(
+        () => {
+          if (isOurs()) this.#tell(this.#written());
+        },
+        (error: unknown) => {
+          if (!isOurs()) return;
+          this.#waits = true;
+          this.#tell({ kind: 'not-kept', why: whyNotKept(error) });
+        },
+      )
+      .finally(() => {
+        late();
+        answer();
+        if (!isOurs()) return;
+        this.#writing = undefined;
+        if (this.#waits) this.#after(this.#state.kind === 'not-kept' ? again_ms : rest_ms);
+      });
+  }
+
+  #written(): KeptState {
+    const { lasting, parted } = this.#writer;
+    if (!lasting) return { kind: 'not-kept', why: 'blocked' };
+    return parted === undefined ? { kind: 'kept' } : { kind: 'parted', deleted: parted.deleted };
+  }
+
+  #tell(next: KeptState): void {
+    const before = this.#state;
+    const same = next.kind === before.kind && (next.kind !== 'not-kept' || next.why === (before as typeof next).why);
+    if (same) return;
+    this.#state = next;
+    this.#told(next);
+  }
+
+  #after(ms: number): void {
+    this.#stop ??= this.#timer(() => {
+      this.#stop = undefined;
+      this.#start();
+    }, ms);
+  }
+
+  #cancel(): void {
+    this.#stop?.();
+    this.#stop = undefined;
+  }
 }

@@ -1,23 +1,26 @@
 // Keeping and handing on, as what can be done with it: keep the open notebook as it changes, open another, begin
-// one, bring a file in, save one. Knows the shelf and the file format; draws nothing.
+// one, bring a file in, save one. Knows the records and the file format; draws nothing.
 
 import type { Act } from '../pages/act-event.js';
-import { done, startHistory } from '../state/history.js';
-import { newNotebook, type Notebook } from '../state/notebook-record.js';
+import { newNotebook, type Json, type Notebook } from '../state/notebook-record.js';
 import type { NotebookState } from '../state/notebook.js';
 import { sameNumbers } from '../state/scenario.js';
 import type { Store } from '../state/store.js';
-import { asideFiles, keepAside, type AsideFile } from './aside.js';
-import { keeper, type Keeper, type KeptState } from './autosave.js';
+import { Autosave, type KeptState } from './autosave.js';
 import { bytesOf } from './file-bytes.js';
 import { limits } from './format.js';
-import { latestKey, windowKey } from './keys.js';
+import { copyName } from './last-words.js';
+import { asksForNumbers, latestNotebook, rememberAtOnce, rememberLatest } from './latest.js';
 import { newId } from './new-id.js';
+import { NotebookWriter } from './notebook-writer.js';
+import { OnShelf } from './on-shelf.js';
+import { OpenBook } from './open-book.js';
+import { openNotebook, type Opening } from './open-notebook.js';
 import { readNotebookFile } from './read-file.js';
 import { unreadable, type Reading, type Refusal } from './reading.js';
-import { keyOf, rename, textOf } from './shelf.js';
-import { put, type Shelves } from './storage.js';
-import { notebookFile } from './write-file.js';
+import type { Records } from './records.js';
+import { insteadWords, leftOnShelf, notOpenedNow, refusedWords, titleOf } from './words.js';
+import { notebookFile, notebookRecord } from './write-file.js';
 
 /** What keeping needs of the wiring. */
 export interface Book {
@@ -38,96 +41,101 @@ export interface Refused {
 }
 
 export class Keeping extends EventTarget {
-  readonly shelves: Shelves | undefined;
+  /** What lies on the shelf and aside. */
+  readonly shelf: OnShelf;
+  readonly #records: Records;
   readonly #book: Book;
-  readonly #keeper: Keeper;
+  readonly #open: OpenBook;
+  readonly #writer: NotebookWriter;
+  readonly #autosave: Autosave;
   refused: Refused | undefined;
+  /** What is to be said of how the notebook was opened; empty where all is well. */
+  said = '';
 
-  constructor(book: Book, shelves: Shelves | undefined) {
+  constructor(book: Book, records: Records) {
     super();
     this.#book = book;
-    this.shelves = shelves;
-    this.#keeper = keeper({ shelves, text: (copy) => this.#text(copy), told: () => this.#tell() });
-    book.store.subscribe((state, before) => {
-      if (state.history.now !== before.history.now && !this.#opening) this.#keeper.changed();
-      if (state.history.now.name !== before.history.now.name) this.#tell();
+    this.#records = records;
+    this.shelf = new OnShelf(records, () => this.#tell());
+    this.#writer = new NotebookWriter({
+      records: () => records,
+      record: (written, copy) => this.#record(written, copy),
+      name: () => this.notebook.name,
+      now: () => new Date(),
+      check: (text) =>
+        this.#check(text).then(
+          ({ kind }) => kind === 'read',
+          () => false,
+        ),
+      wrote: () => void this.#afterWriting(),
     });
-    if (book.store.get().history.past.length > 0) this.#keeper.changed();
+    this.#autosave = new Autosave(this.#writer, () => this.#tell());
+    this.#open = new OpenBook(
+      book.store,
+      () => this.#autosave.changed(),
+      () => this.#tell(),
+    );
+    if (this.#open.touched) this.#autosave.changed();
   }
-
-  /** Set while another notebook takes the place of the open one, which is no change of either. */
-  #opening = false;
 
   get notebook(): Notebook {
-    return this.#book.store.get().history.now;
+    return this.#open.notebook;
   }
   get id(): string {
-    return this.#keeper.id();
+    return this.#writer.id;
   }
   get state(): KeptState {
-    return this.#keeper.state();
-  }
-  get asideFiles(): readonly AsideFile[] {
-    return asideFiles(this.shelves);
+    return this.#autosave.state;
   }
 
   /** Opens what was open last in this window, or, where the address sets no numbers, in any. */
   async restore(address: string): Promise<void> {
-    const mine = session()?.getItem(windowKey) ?? null;
-    const setsNumbers = address.includes('?');
-    const id = mine ?? (setsNumbers ? null : (this.shelves?.getItem(latestKey) ?? null));
-    const text = id === null ? null : textOf(this.shelves, id);
-    if (id === null || text === null) return;
-    const reading = await this.#read(text);
-    if (reading.kind === 'refused') {
-      this.#refuse('the notebook that was open last', reading.refusal, new TextEncoder().encode(text));
+    const id = await latestNotebook(this.#records, address);
+    if (id === null || id === this.id) return;
+    const opening = await this.#opened(id);
+    // What the reader has done meanwhile is not to be lost.
+    if (this.#open.touched) {
+      if (opening.kind !== 'none') this.#say(leftOnShelf);
       return;
     }
     const asked = this.notebook.scenario;
-    this.#open(reading.notebook, id, text);
-    if (!setsNumbers || sameNumbers(reading.notebook.scenario, asked)) return;
+    if (!this.#take(opening) || opening.kind !== 'opened' || !asksForNumbers(address)) return;
+    if (sameNumbers(opening.reading.notebook.scenario, asked)) return;
     const deed = { says: 'numbers taken from the address', page: null };
     this.#book.act({ next: (notebook) => ({ ...notebook, scenario: asked }), deed });
   }
 
-  /** Opens a notebook of the shelf; false where its record cannot be read. */
+  /** Opens a notebook of the shelf; false where nothing of it can be read. */
   async open(id: string): Promise<boolean> {
-    const text = textOf(this.shelves, id);
-    if (text === null) return false;
-    this.flush();
-    const reading = await this.#read(text);
-    if (reading.kind === 'refused') {
-      this.#refuse(`notebook-${id}.json`, reading.refusal, new TextEncoder().encode(text));
-      return false;
-    }
-    this.#open(reading.notebook, id, text);
-    return true;
+    await this.flush();
+    const opening = await this.#opened(id);
+    await this.flush();
+    return this.#take(opening);
   }
 
   /** Begins a notebook in which nothing has been done. */
-  begin(): void {
-    this.flush();
-    this.#open(newNotebook, newId(), null);
+  async begin(): Promise<void> {
+    await this.flush();
+    this.#replace(newNotebook, newId(), null, 0);
+  }
+
+  /** Takes a notebook off the shelf; another is begun where it is the open one. */
+  async remove(id: string): Promise<void> {
+    if (id === this.id) await this.begin();
+    await this.shelf.takeOff(id);
   }
 
   /** Brings a file in; false where it was refused, see `refused`. */
   async bringIn(name: string, file: Blob): Promise<boolean> {
-    this.flush();
     const bytes = await bytesOf(file);
-    if ('kind' in bytes) {
-      this.#refuse(name, bytes.refusal, null);
-      return false;
-    }
-    const reading = await this.#read(new TextDecoder().decode(bytes));
-    if (reading.kind === 'refused') {
-      this.#refuse(name, reading.refusal, bytes);
-      return false;
-    }
+    if ('kind' in bytes) return this.#refuse(name, bytes.refusal, null);
+    const reading = await this.#check(new TextDecoder().decode(bytes)).catch(() => unreadable());
+    if (reading.kind === 'refused') return this.#refuse(name, reading.refusal, bytes);
+    await this.flush();
     this.refused = undefined;
-    const id = newId();
-    const text = notebookFile(reading.notebook, new Date());
-    const kept = put(this.shelves, keyOf(id), text) === undefined;
-    this.#open(reading.notebook, id, kept ? text : null);
+    this.#replace(reading.notebook, newId(), null, 0);
+    this.#autosave.changed();
+    void this.flush();
     this.#book.store.set({ complaints: reading.notes });
     const page = reading.page ?? reading.notebook.pages[0]?.name ?? this.#book.readyPages[0]!;
     this.#book.goTo(page);
@@ -136,97 +144,101 @@ export class Keeping extends EventTarget {
 
   /** Tells of a file that the system handed over and did not open. */
   unreadable(name: string): void {
-    this.#refuse(name, unreadable().refusal, null);
+    void this.#refuse(name, unreadable().refusal, null);
   }
 
-  /** Names the open notebook, or another on the shelf. */
-  name(id: string, name: string): void {
+  /** Names the open notebook. */
+  name(name: string): void {
     const short = name.slice(0, limits.name);
-    if (id !== this.id) rename(this.shelves, id, short);
-    else if (short !== this.notebook.name) {
-      this.#book.act({
-        next: (notebook) => ({ ...notebook, name: short }),
-        deed: { says: 'notebook named', page: null, together: 'notebook-name' },
-      });
-    }
-    this.#tell();
+    if (short === this.notebook.name) return;
+    this.#book.act({
+      next: (notebook) => ({ ...notebook, name: short }),
+      deed: { says: 'notebook named', page: null, together: 'notebook-name' },
+    });
   }
 
   /** The open notebook as the text of a file. */
   file(): string {
-    return this.#text(false);
-  }
-
-  flush(): void {
-    this.#keeper.flush();
-  }
-
-  /** Something outside this window may have changed the shelf. */
-  shelfChanged(): void {
-    this.#tell();
-  }
-
-  #text(copy: boolean): string {
-    if (copy) {
-      const name = `${this.notebook.name === '' ? 'Untitled' : this.notebook.name}, from another window`.slice(
-        0,
-        limits.name,
-      );
-      this.#renameQuietly(name);
-    }
     return notebookFile(this.notebook, new Date());
   }
 
-  #renameQuietly(name: string): void {
-    const { history } = this.#book.store.get();
-    this.#opening = true;
-    this.#book.store.set({ history: { ...history, now: { ...history.now, name } } });
-    this.#opening = false;
-    this.#remember();
+  /** Writes what waits. */
+  flush(): Promise<void> {
+    return this.#autosave.flush();
+  }
+  /** The window is being left, or was not left after all. */
+  leave(): void {
+    if (this.#autosave.leave()) rememberAtOnce(this.id);
+  }
+  back(): void {
+    this.#autosave.back();
+  }
+
+  #record(written: string, copy: boolean): Json {
+    if (copy) this.#open.rename(copyName(this.notebook.name));
+    return notebookRecord(this.notebook, written);
+  }
+
+  async #opened(id: string): Promise<Opening> {
+    const window = { writer: this.#writer.window, now: () => new Date() };
+    try {
+      return await openNotebook(this.#records, id, (text) => this.#check(text), window);
+    } catch (error) {
+      console.warn(error);
+      this.#say(notOpenedNow);
+      return { kind: 'none' };
+    }
+  }
+
+  /** Takes what was opened in the place of the open notebook; false where there is nothing to take. */
+  #take(opening: Opening): boolean {
+    if (opening.kind === 'none') return false;
+    this.said = '';
+    if (opening.kind === 'opened') {
+      const { reading, id, record, count, instead } = opening;
+      this.#replace(reading.notebook, id, record, count);
+      this.#book.store.set({ complaints: reading.notes });
+      if (instead !== undefined) this.said = insteadWords(instead);
+    } else this.said = refusedWords(titleOf(opening.name), opening);
+    void this.shelf.changed();
+    return opening.kind === 'opened';
   }
 
   /** Another notebook takes the place of the open one; where that one is not kept anywhere it can be undone. */
-  #open(notebook: Notebook, id: string, text: string | null): void {
-    const { history } = this.#book.store.get();
-    const lost = history.past.length > 0 && this.state.kind === 'not-kept';
-    const deed = { says: 'notebook opened', page: null, at: performance.now() };
-    this.#opening = true;
-    this.#book.store.set({ history: lost ? done(history, notebook, deed) : startHistory(notebook), complaints: [] });
-    this.#opening = false;
-    this.#keeper.open(id, text);
-    this.#remember();
+  #replace(notebook: Notebook, id: string, record: Json | null, count: number): void {
+    this.#open.replace(notebook, this.#open.touched && this.state.kind === 'not-kept');
+    this.#writer.open(id, record, count);
+    this.#autosave.opened(record !== null);
+    if (record !== null) void rememberLatest(this.#records, id);
   }
 
-  #remember(): void {
-    try {
-      session()?.setItem(windowKey, this.id);
-    } catch {
-      // then it is only found by way of the shelf
-    }
-    put(this.shelves, latestKey, this.id);
+  /** Another id or name than the shelf shows is to be shown. */
+  async #afterWriting(): Promise<void> {
+    const { id, notebook, shelf } = this;
+    const listed = shelf.lists.kept.find((one) => one.id === id);
+    if (listed?.name === notebook.name) return;
+    if (listed === undefined) await rememberLatest(this.#records, id);
+    await this.shelf.changed();
   }
 
-  #read(text: string): Promise<Reading> {
+  #check(text: string): Promise<Reading> {
     return readNotebookFile(text, this.#book.readyPages, new Date());
   }
 
-  #refuse(name: string, refusal: Refusal, bytes: Uint8Array<ArrayBuffer> | null): void {
+  async #refuse(name: string, refusal: Refusal, bytes: Uint8Array<ArrayBuffer> | null): Promise<false> {
     const file = { name, at: new Date().toISOString(), why: refusal.says };
-    const aside = bytes !== null && keepAside(this.shelves, file, bytes);
+    const aside = bytes !== null && (await this.shelf.keepAside(file, bytes));
     this.refused = { name, refusal, bytes, aside };
+    this.#tell();
+    return false;
+  }
+
+  #say(words: string): void {
+    this.said = words;
     this.#tell();
   }
 
   #tell(): void {
-    if (this.state.kind === 'kept' || this.state.kind === 'parted') this.#remember();
     this.dispatchEvent(new Event('change'));
-  }
-}
-
-function session(): Storage | undefined {
-  try {
-    return globalThis.sessionStorage;
-  } catch {
-    return undefined;
   }
 }

@@ -2,5 +2,7 @@
 
 /** This window's notebook, so that it is found again when the window is loaded anew. */
 export const windowKey = 'kettle-and-plate.open';
+/** The address this window wrote last by itself. */
+export const addressKey = 'kettle-and-plate.address';
 /** The notebook that was open last in any window. */
 export const latestKey = 'kettle-and-plate.latest';

@@ -9,12 +9,12 @@ import type { Scenario } from '../state/scenario.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Solver } from '../worker/solver-client.js';
 import '../styles/notebooks.css';
-import { asideBytes, dropAside } from './aside.js';
+import type { AsideFile } from './aside.js';
 import { extension, mediaType } from './format.js';
 import { KeepingWantedEvent } from './keeping-event.js';
 import type { Keeping } from './keeping.js';
-import { deletedOnes, putBack, shelved, takeOff, textOf, type Shelved } from './shelf.js';
-import { dateWords, stateWords, titleOf } from './words.js';
+import { mostDeleted, type Shelved } from './shelf.js';
+import { dateWords, shelfTrouble, stateWords, titleOf } from './words.js';
 import { notebookFileName } from './write-file.js';
 
 export class NotebooksPage extends LitElement implements PageElement {
@@ -60,7 +60,7 @@ export class NotebooksPage extends LitElement implements PageElement {
 
   #open(keeping: Keeping): unknown {
     const { name } = keeping.notebook;
-    const rename = (event: Event): void => keeping.name(keeping.id, (event.target as HTMLInputElement).value);
+    const rename = (event: Event): void => keeping.name((event.target as HTMLInputElement).value);
     return html`<section class="entry" aria-labelledby="open-notebook">
       <h2 id="open-notebook">This notebook</h2>
       <p class="notebook-line">
@@ -79,27 +79,32 @@ export class NotebooksPage extends LitElement implements PageElement {
       <p class=${keeping.state.kind === 'not-kept' ? 'correction' : 'kept-line'} role="status">
         ${stateWords(keeping.state)}
       </p>
+      ${keeping.said === '' ? nothing : html`<p class="correction">${keeping.said}</p>`}
       <p class="words-to-press">
         ${word('Save it as a file', () => saveText(notebookFileName(name), keeping.file()))}
-        ${word('Begin another', () => keeping.begin())}
+        ${word('Begin another', () => void keeping.begin())}
       </p>
       <aside class="notes">
         <p>
           A notebook is the numbers of all pages, your own pages, pencil lines, guesses and answers. It stays on this
-          device: nobody else has it unless you hand on its file, and it goes when you delete this site’s data.
+          device: nobody else has it unless you hand on its file. It goes when you delete this site’s data, and in a
+          private window when you close it.
         </p>
       </aside>
     </section>`;
   }
 
   #shelf(keeping: Keeping): unknown {
-    const all = shelved(keeping.shelves);
-    const gone = deletedOnes(keeping.shelves);
+    const { kept: all, deleted: gone } = keeping.shelf.lists;
+    const { trouble } = keeping.shelf;
     return html`<section class="entry" aria-labelledby="the-shelf">
       <h2 id="the-shelf" tabindex="-1">On the shelf</h2>
+      ${trouble === undefined ? nothing : html`<p class="correction" role="alert">${shelfTrouble(trouble)}</p>`}
       ${
         all.length === 0
-          ? html`<p class="kept-line">Nothing yet.</p>`
+          ? trouble === undefined
+            ? html`<p class="kept-line">Nothing yet.</p>`
+            : nothing
           : html`<ul class="shelf">
               ${all.map((one) => this.#book(keeping, one))}
             </ul>`
@@ -114,27 +119,25 @@ export class NotebooksPage extends LitElement implements PageElement {
                     html`<li>
                       <span class="title">${titleOf(one.name)}</span>
                       <span class="date">${dateWords(one.written)}</span>
-                      ${word('Put it back', () => this.#do(() => putBack(keeping.shelves, one.id)), `Put ${titleOf(one.name)} back`)}
+                      ${word('Put it back', () => this.#do(() => keeping.shelf.putBack(one.id)), `Put ${titleOf(one.name)} back`)}
                     </li>`,
                 )}
               </ul>`
       }
-      <aside class="notes"><p>The last five that were deleted can be put back.</p></aside>
+      <aside class="notes"><p>The last ${mostDeleted} that were deleted can be put back.</p></aside>
     </section>`;
   }
 
   #book(keeping: Keeping, { id, name, written }: Shelved): unknown {
     const title = titleOf(name);
     const isOpen = id === keeping.id;
-    const text = (): string => textOf(keeping.shelves, id) ?? '';
-    const remove = (): void => {
-      this.#do(() => takeOff(keeping.shelves, id));
-      if (isOpen) keeping.begin();
-    };
+    const save = (): void =>
+      void keeping.shelf.textOf(id).then((text) => text !== undefined && saveText(notebookFileName(name), text));
+    const remove = (): void => this.#do(() => keeping.remove(id));
     return html`<li>
       <span class="title">${title}</span> <span class="date">${isOpen ? 'open here' : dateWords(written)}</span>
       ${isOpen ? nothing : word('Open', () => void keeping.open(id), `Open ${title}`)}
-      ${isOpen ? nothing : word('Save as a file', () => saveText(notebookFileName(name), text()), `Save ${title} as a file`)}
+      ${isOpen ? nothing : word('Save as a file', save, `Save ${title} as a file`)}
       ${word('Delete', remove, `Delete ${title}`)}
     </li>`;
   }
@@ -147,7 +150,7 @@ export class NotebooksPage extends LitElement implements PageElement {
       input.value = '';
     };
     const { refused } = keeping;
-    const others = keeping.asideFiles;
+    const others = keeping.shelf.lists.aside;
     return html`<section class="entry" aria-labelledby="bring-in">
       <h2 id="bring-in" tabindex="-1">Open a file</h2>
       <p class="words-to-press">
@@ -171,15 +174,7 @@ export class NotebooksPage extends LitElement implements PageElement {
           ? nothing
           : html`<h3>Kept aside</h3>
               <ul class="shelf">
-                ${others.map(
-                  ({ id, name, at, why }) =>
-                    html`<li>
-                      <span class="title">${name}</span> <span class="date">${dateWords(at)}</span>
-                      ${word('Save it unchanged', () => saveBytes(name, asideBytes(keeping.shelves, id)), `Save ${name} unchanged`)}
-                      ${word('Throw it away', () => this.#do(() => dropAside(keeping.shelves, id), 'bring-in'), `Throw ${name} away`)}
-                      <span class="why">${why}</span>
-                    </li>`,
-                )}
+                ${others.map((one) => this.#aside(keeping, one))}
               </ul>`
       }
       <aside class="notes">
@@ -188,11 +183,20 @@ export class NotebooksPage extends LitElement implements PageElement {
     </section>`;
   }
 
+  #aside({ shelf }: Keeping, { id, kind, name, at, why }: AsideFile): unknown {
+    const save = (): void => void shelf.asideBytes(id).then((bytes) => saveBytes(name, bytes));
+    const drop = (): void => this.#do(() => shelf.dropAside(id), 'bring-in');
+    return html`<li>
+      <span class="title">${name}</span> <span class="date">${dateWords(at)}</span>
+      ${word('Save it unchanged', save, `Save ${name} unchanged`)} ${word('Throw it away', drop, `Throw ${name} away`)}
+      <span class="why">${kind === 'notebook' ? 'A notebook that was kept here. ' : ''}${why}</span>
+    </li>`;
+  }
+
   /** The word that was pressed may be gone afterwards: those on a keyboard go on from the heading above it. */
-  #do(act: () => unknown, heading = 'the-shelf'): void {
-    act();
-    this.requestUpdate();
-    void this.updateComplete.then(() => {
+  #do(act: () => Promise<unknown>, heading = 'the-shelf'): void {
+    void act().then(async () => {
+      await this.updateComplete;
       if (document.activeElement === document.body) this.querySelector<HTMLElement>(`#${heading}`)?.focus();
     });
   }

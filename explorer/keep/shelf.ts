@@ -1,12 +1,13 @@
-// The notebooks kept in this browser: list, rename, delete and put back. A deleted notebook is put aside until
-// others push it out, so that deleting can be undone after the page was left, too.
+// The notebooks kept in this browser: list, delete and put back. A deleted notebook is put aside until others that were
+// deleted after it push it out, so that deleting can be undone after the page was left, too.
 
-import { get, keysUnder, put, remove, type NotKept, type Shelves } from './storage.js';
+import { allHeads, headOf, type Head } from './head.js';
+import { storedOf, after, textOf, rawText } from './read-back.js';
+import type { Records } from './records.js';
+import { notebookStores } from './write-notebook.js';
 
-const kept = 'kettle-and-plate.notebook.';
-const deleted = 'kettle-and-plate.deleted.';
 /** Deleted notebooks that can still be put back. */
-const mostDeleted = 5;
+export const mostDeleted = 10;
 
 export interface Shelved {
   readonly id: string;
@@ -15,74 +16,64 @@ export interface Shelved {
   readonly written: string;
 }
 
-export function keyOf(id: string): string {
-  return kept + id;
+export interface Shelf {
+  /** Notebooks kept, the latest first. */
+  readonly kept: readonly Shelved[];
+  /** Notebooks deleted that can be put back, the one deleted last first. */
+  readonly deleted: readonly Shelved[];
 }
 
-/** Notebooks kept, the latest first. */
-export function shelved(shelves: Shelves | undefined): readonly Shelved[] {
-  return listed(shelves, kept);
+export async function shelfOf(records: Records): Promise<Shelf> {
+  const heads = await records.look(['heads'], allHeads);
+  const shelved = ({ id, name, written }: (typeof heads)[number]): Shelved => ({ id, name, written });
+  return {
+    kept: heads
+      .filter((head) => head.deleted === null)
+      .sort(latestFirst)
+      .map(shelved),
+    deleted: heads
+      .filter((head) => head.deleted !== null)
+      .sort(lastDeletedFirst)
+      .map(shelved),
+  };
 }
 
-/** Notebooks deleted that can be put back, the latest first. */
-export function deletedOnes(shelves: Shelves | undefined): readonly Shelved[] {
-  return listed(shelves, deleted);
-}
-
-export function textOf(shelves: Shelves | undefined, id: string): string | null {
-  return get(shelves, keyOf(id));
-}
-
-/** Gives a notebook on the shelf another name. */
-export function rename(shelves: Shelves | undefined, id: string, name: string): NotKept | undefined {
-  const text = textOf(shelves, id);
-  if (text === null) return undefined;
-  const record = asRecord(text);
-  // A record that cannot be read is not written over.
-  return record === undefined
-    ? undefined
-    : put(shelves, keyOf(id), `${JSON.stringify({ ...record, name }, null, 2)}\n`);
+/** The text of a notebook's file as it was last written; undefined where there is none. */
+export async function notebookText(records: Records, id: string): Promise<string | undefined> {
+  const stored = await storedOf(records, id);
+  if (stored === undefined) return undefined;
+  const newest = after(stored, stored.changes.length);
+  return newest === undefined ? rawText(stored) : textOf(newest.record, stored.head);
 }
 
 /** Takes a notebook off the shelf; it can be put back. */
-export function takeOff(shelves: Shelves | undefined, id: string): NotKept | undefined {
-  const text = textOf(shelves, id);
-  if (text === null) return undefined;
-  // Room for it first: the storage may be full.
-  remove(shelves, keyOf(id));
-  const trouble = put(shelves, deleted + id, text);
-  if (trouble !== undefined) {
-    put(shelves, keyOf(id), text);
-    return trouble;
-  }
-  for (const old of deletedOnes(shelves).slice(mostDeleted)) remove(shelves, deleted + old.id);
-  return undefined;
+export function takeOff(records: Records, id: string): Promise<void> {
+  return records.change(notebookStores, async (all) => {
+    const head = await headOf(all, id);
+    if (head === undefined || head.deleted !== null) return;
+    const gone = (await allHeads(all)).filter((one) => one.deleted !== null).sort(lastDeletedFirst);
+    all.put('heads', id, { ...head, deleted: (gone[0]?.deleted ?? 0) + 1 } satisfies Head);
+    for (const { id: old } of gone.slice(mostDeleted - 1)) {
+      all.remove('heads', old);
+      all.remove('bases', old);
+      all.remove('earlier', old);
+      all.removeUnder('journal', old);
+    }
+  });
 }
 
 /** Puts a deleted notebook back on the shelf. */
-export function putBack(shelves: Shelves | undefined, id: string): NotKept | undefined {
-  const text = get(shelves, deleted + id);
-  if (text === null) return undefined;
-  remove(shelves, deleted + id);
-  const trouble = put(shelves, keyOf(id), text);
-  if (trouble !== undefined) put(shelves, deleted + id, text);
-  return trouble;
+export function putBack(records: Records, id: string): Promise<void> {
+  return records.change(['heads'], async (all) => {
+    const head = await headOf(all, id);
+    if (head !== undefined) all.put('heads', id, { ...head, deleted: null } satisfies Head);
+  });
 }
 
-function listed(shelves: Shelves | undefined, prefix: string): readonly Shelved[] {
-  return keysUnder(shelves, prefix)
-    .map((id) => {
-      const { name, written } = asRecord(get(shelves, prefix + id) ?? '') ?? {};
-      return { id, name: typeof name === 'string' ? name : '', written: typeof written === 'string' ? written : '' };
-    })
-    .sort((a, b) => (a.written < b.written ? 1 : a.written > b.written ? -1 : 0));
+function latestFirst(one: Head, other: Head): number {
+  return one.written < other.written ? 1 : one.written > other.written ? -1 : 0;
 }
 
-function asRecord(text: string): Record<string, unknown> | undefined {
-  try {
-    const record: unknown = JSON.parse(text);
-    return typeof record === 'object' && record !== null && !Array.isArray(record) ? { ...record } : undefined;
-  } catch {
-    return undefined;
-  }
+function lastDeletedFirst(one: Head, other: Head): number {
+  return (other.deleted ?? 0) - (one.deleted ?? 0);
 }

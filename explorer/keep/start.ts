@@ -11,14 +11,25 @@ import type { KeptState } from './autosave.js';
 import { Keeping, type Book } from './keeping.js';
 import './kp-keeping-words.js';
 import { pageKey, unpackPage } from './page-in-address.js';
-import { browserShelves } from './storage.js';
+import { takeOver, type OldStorage } from './old-storage.js';
+import { gatherLastWords } from './last-words.js';
+import type { Records } from './records.js';
+import { recordsInBrowser } from './records-in-browser.js';
+import { recordsInMemory } from './records-in-memory.js';
 import { stateWords } from './words.js';
 
-/** `address` is what stood behind the # when the explorer was opened. */
-export async function startKeeping(book: Book, frame: Frame, notice: KpNotice, address: string): Promise<Keeping> {
-  const keeping = new Keeping(book, browserShelves());
-  // Where this part came late, what has been done since is not put away.
-  if (book.store.get().history.past.length === 0) await keeping.restore(address);
+type Word = readonly [word: string, act: () => void];
+
+/** `address` is what stood behind the # when the explorer was opened; `saveWord` saves the notebook as a file. */
+export async function startKeeping(
+  book: Book,
+  frame: Frame,
+  notice: KpNotice,
+  address: string,
+  saveWord: Word,
+): Promise<Keeping> {
+  const keeping = new Keeping(book, await records());
+  await keeping.restore(address);
   await takePage(book, address);
   const words = Object.assign(document.createElement('kp-keeping-words'), { keeping });
   const follow = ({ page, history: { now } }: NotebookState): void =>
@@ -26,22 +37,33 @@ export async function startKeeping(book: Book, frame: Frame, notice: KpNotice, a
   book.store.subscribe(follow);
   follow(book.store.get());
   frame.keeping = words;
+  const told = new Map<string, string>();
+  /** Once for each thing there is to say: what was answered does not come again. */
+  const tell = (about: string, says: string, ...words: readonly Word[]): void => {
+    if ((told.get(about) ?? '') === says) return;
+    told.set(about, says);
+    const seeToIt = ['See to it', (): void => book.goTo('notebooks')] as const;
+    notice.show(about, says === '' ? null : { says, words: [...words, seeToIt] });
+  };
   const show = (): void => {
     const { name } = keeping.notebook;
     frame.notebookName = name;
     // Beside the name of the book on paper.
     document.documentElement.style.setProperty('--notebook-printed', name === '' ? "''" : JSON.stringify(` · ${name}`));
-    notice.show(
-      'keeping',
-      noticeOf(keeping.state, () => book.goTo('notebooks')),
-    );
+    tell('keeping', noticeOf(keeping.state), ...(keeping.state.kind === 'not-kept' ? [saveWord] : []));
+    tell('opening', keeping.said);
   };
   keeping.addEventListener('change', show);
   show();
-  addEventListener('pagehide', () => keeping.flush());
-  document.addEventListener('visibilitychange', () => document.hidden && keeping.flush());
+  void keeping.shelf.refresh();
+  addEventListener('pagehide', () => keeping.leave());
+  addEventListener('pageshow', () => keeping.back());
+  document.addEventListener(
+    'visibilitychange',
+    () => void (document.hidden ? keeping.flush() : keeping.shelf.refresh()),
+  );
+  addEventListener('beforeunload', (event) => keeping.state.kind === 'not-kept' && event.preventDefault());
   addEventListener('hashchange', () => void takePage(book, location.hash));
-  addEventListener('storage', () => keeping.shelfChanged());
   const take = takerOf(keeping, book);
   takeDroppedFiles(take);
   takeFilesOfTheSystem(take, () => {
@@ -49,16 +71,20 @@ export async function startKeeping(book: Book, frame: Frame, notice: KpNotice, a
     book.goTo('notebooks');
   });
   if (import.meta.env.PROD) {
+    const notTaken = 'The new version could not be taken: the host does not send all of it. The one you have goes on.';
     const ready = (take: () => Promise<void>, says: string): void =>
       notice.show('version', {
         says,
-        word: 'Take it now',
-        act: () => {
-          keeping.flush();
-          const failed =
-            'The new version could not be taken: the host does not send all of it. The one you have goes on.';
-          take().catch(() => ready(take, failed));
-        },
+        words: [
+          [
+            'Take it now',
+            () =>
+              void keeping
+                .flush()
+                .then(take)
+                .catch(() => ready(take, notTaken)),
+          ],
+        ],
       });
     const told = {
       newVersion: ({ take }: NewVersion) => ready(take, 'A new version of Kettle & Plate lies ready.'),
@@ -69,10 +95,35 @@ export async function startKeeping(book: Book, frame: Frame, notice: KpNotice, a
   return keeping;
 }
 
-/** What the reader has to know now; `look` leads to where something can be done about it. */
-function noticeOf(state: KeptState, look: () => void): { says: string; word: string; act: () => void } | null {
-  if (state.kind !== 'not-kept' && state.kind !== 'parted') return null;
-  return { says: stateWords(state), word: 'See to it', act: look };
+/** Where notebooks are kept, with what earlier versions and windows left for it. */
+async function records(): Promise<Records> {
+  let all: Records;
+  try {
+    all = await recordsInBrowser();
+  } catch (error) {
+    console.warn(error);
+    all = recordsInMemory();
+  }
+  try {
+    await takeOver(all, oldStorage());
+    await gatherLastWords(all);
+  } catch (error) {
+    console.warn(error); // it stays where it is, for next time
+  }
+  return all;
+}
+
+function oldStorage(): OldStorage | undefined {
+  try {
+    return localStorage;
+  } catch {
+    return undefined;
+  }
+}
+
+/** What the reader has to know now; empty where all is well. */
+function noticeOf(state: KeptState): string {
+  return state.kind === 'not-kept' || state.kind === 'parted' ? stateWords(state) : '';
 }
 
 /** A page of someone's own that came with the address. */

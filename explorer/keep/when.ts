@@ -1,7 +1,7 @@
 // When keeping has to start: before the first page where something was kept or comes with the address, else once
 // the first figure stands, since nothing of it is needed to read. Small: it is loaded with the explorer.
 
-import { latestKey } from './keys.js';
+import { addressKey, latestKey } from './keys.js';
 
 /** Rest after the first figure, and how long a page without one is waited for, ms. */
 const rest_ms = 500;
@@ -12,6 +12,15 @@ export function mustStartFirst(address: string): boolean {
     return /[?&]own=/u.test(address) || localStorage.getItem(latestKey) !== null;
   } catch {
     return false;
+  }
+}
+
+/** Notes an address that the explorer wrote: it is a little behind the notebook, which it must not overrule. */
+export function rememberAddress(address: string): void {
+  try {
+    sessionStorage.setItem(addressKey, address);
+  } catch {
+    // then the numbers in it count as asked for
   }
 }
 

@@ -2,8 +2,11 @@
 
 import { text } from 'node:stream/consumers';
 import type { Download, Page } from 'playwright';
-import { describe, expect, it } from 'vitest';
-import { explorerInBrowser, keptIn, type OpenPage } from '../support/open-explorer.js';
+import { describe, expect, inject, it } from 'vitest';
+import { notebookFile } from '../../explorer/keep/write-file.js';
+import { newNotebook } from '../../explorer/state/notebook-record.js';
+import { explorerInBrowser, type OpenPage } from '../support/open-explorer.js';
+import { damage, keptIn } from '../support/kept-in.js';
 import { Reader } from '../support/reader.js';
 
 const explorer = explorerInBrowser();
@@ -46,7 +49,7 @@ describe('a notebook', () => {
     await page.locator('main figure').first().waitFor();
     await page.getByRole('button', { name: 'Keep as a pencil line' }).first().click();
     await reader.type('plates', '20');
-    await expect.poll(() => keptIn(page)).toContain('"plates": 20');
+    await expect.poll(() => keptIn(page)).toMatch(/"plates": 20|"set":20/u);
     await toNotebooks(page);
     await page.getByLabel('Its name').fill('October wash');
     await expect.poll(() => shelf(page).innerText()).toContain('October wash');
@@ -82,40 +85,153 @@ describe('a notebook', () => {
     const { page, reader } = await opened('#the-ceiling');
     await page.locator('main figure').first().waitFor();
     await reader.type('plates', '20');
-    await page.getByRole('link', { name: 'Keep and open' }).waitFor();
-    await expect.poll(() => page.evaluate(() => localStorage.getItem('kettle-and-plate.latest'))).not.toBeNull();
+    await expect.poll(() => keptIn(page)).toContain('"plates": 20');
     const other = await page.context().newPage();
     await other.goto(page.url().split('#')[0]!);
     const second = new Reader(other);
     await second.sees(() => second.number('plates'), '20 plates');
     await reader.type('plates', '21');
-    await expect.poll(() => keptIn(page)).toContain('"plates": 21');
+    await expect.poll(() => keptIn(page)).toContain('"set":21');
     await second.type('plates', '22');
     await second.sees(() => other.locator('.notice').innerText(), 'Another window changed the same notebook');
-    const plates: string[] = await other.evaluate(() =>
-      Object.values(localStorage).flatMap((text) => /"plates": (\d+)/u.exec(String(text))?.[1] ?? []),
-    );
-    expect(plates.sort()).toEqual(['21', '22']);
+    await other.getByRole('button', { name: 'See to it' }).click();
+    await second.sees(() => shelf(other).innerText(), 'Untitled, from another window');
+    await other.getByRole('button', { name: 'Open Untitled', exact: true }).click();
+    await other.getByRole('link', { name: 'The ceiling' }).click();
+    await second.sees(() => second.number('plates'), '21 plates');
   });
 
-  it('that cannot be kept is said, with the way that is left, and everything else works', async () => {
+  it('is there to the last letter when the page is left right behind it', async () => {
+    const { page, reader } = await opened('#the-ceiling');
+    await toNotebooks(page);
+    const name = page.getByLabel('Its name');
+    for (const written of ['Left in a hurry', 'Left again, later', 'And once more']) {
+      await name.fill(written);
+      await page.reload();
+      await reader.sees(() => name.inputValue(), written);
+    }
+  });
+
+  it('that earlier versions kept is taken over', async () => {
+    const { page, reader } = await opened('#the-ceiling');
+    const file = notebookFile(
+      { ...newNotebook, name: 'Old wash', scenario: { ...newNotebook.scenario, plates: 17 } },
+      new Date(0),
+    );
+    await page.evaluate((record) => {
+      localStorage.setItem('kettle-and-plate.notebook.old', record);
+      localStorage.setItem('kettle-and-plate.latest', 'old');
+    }, file);
+    await page.goto('about:blank');
+    await page.goto(inject('url'));
+    await reader.sees(() => page.locator('.notebook-name').innerText(), 'Old wash');
+    await reader.sees(() => reader.number('plates'), '17 plates');
+    await expect.poll(() => page.evaluate(() => localStorage.getItem('kettle-and-plate.notebook.old'))).toBeNull();
+    await reader.type('plates', '18');
+    await page.reload();
+    await reader.sees(() => reader.number('plates'), '18 plates');
+  });
+
+  it('whose newest state is damaged opens in the last good one and says why, once', async () => {
+    const { page, reader } = await opened('#the-ceiling');
+    await page.locator('main figure').first().waitFor();
+    await reader.type('plates', '20');
+    await expect.poll(() => keptIn(page)).toContain('"plates": 20');
+    await reader.type('plates', '21');
+    await expect.poll(() => keptIn(page)).toContain('"set":21');
+    await damage(page, 'journal', '[{"at":["numbers","pl');
+    await page.reload();
+    await reader.sees(() => page.locator('.notice').innerText(), 'the last good one is open. It is damaged');
+    await reader.sees(() => reader.number('plates'), '20 plates');
+    await page.getByRole('button', { name: 'See to it' }).click();
+    const aside = page.getByRole('region', { name: 'Open a file' });
+    await reader.sees(() => aside.innerText(), 'A notebook that was kept here. It is damaged: it is not complete');
+    await page.reload();
+    await page.getByRole('heading', { name: 'Kept aside' }).waitFor();
+    expect(await page.locator('.notice p').count()).toBe(0);
+  });
+
+  const unable: readonly (readonly [string, string, () => void])[] = [
+    [
+      'lets no page keep anything',
+      'what you do is gone when you leave',
+      (): void => {
+        for (const name of ['localStorage', 'sessionStorage', 'indexedDB'])
+          Object.defineProperty(window, name, {
+            get: () => {
+              throw new DOMException('The operation is insecure.', 'SecurityError');
+            },
+          });
+      },
+    ],
+    [
+      'has no database',
+      'what you do is gone when you leave',
+      (): void => void Object.defineProperty(window, 'indexedDB', { value: undefined }),
+    ],
+    [
+      'has no room',
+      'has no room left',
+      (): void => {
+        const { put } = IDBObjectStore.prototype;
+        IDBObjectStore.prototype.put = function (...given) {
+          if ('room' in window) return put.apply(this, given);
+          throw new DOMException('No room.', 'QuotaExceededError');
+        };
+      },
+    ],
+  ];
+
+  it.each(unable)('in a browser that %s is said not to be kept, with the way that is left', async (_, says, spoil) => {
     const { page } = await explorer.open();
-    await page.addInitScript(() => {
-      Object.defineProperty(window, 'localStorage', {
-        get: () => {
-          throw new DOMException('The operation is insecure.', 'SecurityError');
-        },
-      });
-    });
+    await page.addInitScript(spoil);
     await page.goto(`${page.url().split('#')[0]!}?again#the-ceiling`);
     const reader = new Reader(page);
     await page.locator('main figure').first().waitFor();
     await reader.type('plates', '20');
-    await reader.sees(() => page.locator('.notice').innerText(), 'what you do is gone when you leave');
-    await page.getByRole('button', { name: 'See to it' }).click();
+    await reader.sees(() => page.locator('.notice').innerText(), says);
     const file = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Save it as a file' }).click();
+    await page.getByRole('button', { name: 'Save the notebook as a file' }).click();
     expect(await contentOf(file)).toContain('"plates": 20');
+    await page.getByRole('button', { name: 'See to it' }).click();
+    await reader.sees(() => page.getByRole('region', { name: 'This notebook' }).innerText(), says);
+    const again = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save it as a file' }).click();
+    expect(await contentOf(again)).toContain('"plates": 20');
+  });
+
+  it('is kept again by itself when there is room again, and the line goes', async () => {
+    const { page } = await explorer.open();
+    await page.addInitScript(unable[2]![2]);
+    await page.goto(`${page.url().split('#')[0]!}?again#the-ceiling`);
+    const reader = new Reader(page);
+    await page.locator('main figure').first().waitFor();
+    await reader.type('plates', '20');
+    await reader.sees(() => page.locator('.notice').innerText(), 'has no room left');
+    await page.evaluate(() => Object.assign(window, { room: true }));
+    await expect.poll(() => page.locator('.notice p').count()).toBe(0);
+    expect(await keptIn(page)).toContain('"plates": 20');
+  });
+
+  it('that cannot be kept for want of a part can be saved as a file, and is kept once the part is there', async () => {
+    const { page } = await explorer.open();
+    const part = await page.evaluate(() => [...document.scripts].map(({ src }) => src).find((src) => src !== ''));
+    const start = /"[^"]*\/(start-[^"/]+\.js)"/u.exec(await (await fetch(part!)).text())?.[1];
+    expect(start).toBeDefined();
+    const file = `**/${start!}`;
+    await page.route(file, (route) => route.abort());
+    await page.goto(`${page.url().split('#')[0]!}?again#the-ceiling`);
+    const reader = new Reader(page);
+    await page.locator('main figure').first().waitFor();
+    await reader.type('plates', '20');
+    await reader.sees(() => page.locator('.notice').innerText(), 'Nothing you do is kept');
+    const saved = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save the notebook as a file' }).click();
+    expect(await contentOf(saved)).toContain('"plates": 20');
+    await page.unroute(file);
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect.poll(() => keptIn(page)).toContain('"plates": 20');
+    expect(await page.locator('.notice p').count()).toBe(0);
   });
 });
 

@@ -76,15 +76,15 @@ export const pages: readonly Mutant[] = [
   {
     name: 'the fourth deleted notebook is gone for good',
     file: 'explorer/keep/shelf.ts',
-    from: 'mostDeleted = 5',
+    from: 'mostDeleted = 10',
     to: 'mostDeleted = 3',
     tests: ['keep/shelf'],
   },
   {
     name: 'a window writes over what another wrote',
-    file: 'explorer/keep/autosave.ts',
-    from: 'const parted = there !== null && there !== last;',
-    to: 'const parted = there !== null && last === null;',
+    file: 'explorer/keep/write-notebook.ts',
+    from: 'head.count === count || head.writer === writer',
+    to: 'head.count >= count || head.writer === writer',
     tests: ['keep/autosave'],
   },
 ];

@@ -62,11 +62,6 @@ async function slowDown(context: BrowserContext, page: Page): Promise<void> {
   await session.send('Emulation.setCPUThrottlingRate', { rate });
 }
 
-/** All that is kept in the browser, as text. */
-export function keptIn(page: Page): Promise<string> {
-  return page.evaluate(() => Object.values(localStorage).join('\n'));
-}
-
 /** What axe finds wrong on a page, one line a rule, sizes of targets included; empty when nothing is. */
 export function accessibilityFaults(page: Page): Promise<string[]> {
   return faults(page, { rules: { 'target-size': { enabled: true } } });

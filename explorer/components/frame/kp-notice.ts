@@ -5,9 +5,8 @@ import { html, LitElement, nothing, type PropertyDeclarations } from 'lit';
 
 export interface Notice {
   readonly says: string;
-  /** What can be done, besides putting the line away. */
-  readonly word?: string;
-  readonly act?: () => void;
+  /** What can be done, besides putting the line away: words to press. */
+  readonly words?: readonly (readonly [word: string, act: () => void])[];
   /** Whether it cannot be put away: it goes when what it says is no longer so. */
   readonly stays?: boolean;
 }
@@ -36,10 +35,10 @@ export class KpNotice extends LitElement {
   protected override render(): unknown {
     return html`<div class="notice" role="status">
       ${[...this.notices].map(
-        ([about, { says, word, act, stays }]) =>
+        ([about, { says, words = [], stays }]) =>
           html`<p>
             ${says}
-            ${word === undefined ? nothing : html`<button class="word-button" type="button" @click=${act}>${word}</button>`}
+            ${words.map(([word, act]) => html`<button class="word-button" type="button" @click=${act}>${word}</button>`)}
             ${
               stays === true
                 ? nothing

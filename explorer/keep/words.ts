@@ -33,7 +33,7 @@ export const notOpenedNow =
 /** The newest state of a notebook was not opened. */
 export function insteadWords({ refusal, aside }: Instead): string {
   const where = aside
-    ? 'It is kept aside, unchanged.'
+    ? 'The newest is kept aside, unchanged.'
     : 'It stays on the shelf as it is, and what you do now is kept beside it.';
   return `The newest state of this notebook could not be read, so the last good one is open. ${refusal.says} ${where}`;
 }

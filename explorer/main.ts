@@ -8,6 +8,7 @@ import { mediaType } from './keep/format.js';
 import type { Keeping } from './keep/keeping.js';
 import { afterFirstFigure, mustStartFirst, rememberAddress } from './keep/when.js';
 import { notebookFile, notebookFileName } from './keep/write-file.js';
+import { decideTypefaces } from './offline/typefaces.js';
 import { wanted, whileWaiting } from './offline/wanted.js';
 import type { Act } from './pages/act-event.js';
 import type { PageElement } from './pages/page-element.js';
@@ -28,6 +29,8 @@ import { startSolver } from './worker/solver-client.js';
 
 /** Rest after the last change before the address is written, ms; browsers limit how often it may be. */
 const addressRest_ms = 300;
+
+void decideTypefaces();
 
 const first = pages[0]!.name;
 const listed = pages.filter(({ apart }) => apart !== true);
@@ -207,6 +210,7 @@ const firstTrouble = new Promise<void>((resolve) => {
   let said: readonly string[] = [];
   whileWaiting((waiting) => {
     resolve();
+    document.documentElement.classList.toggle('part-missing', waiting.length > 0);
     for (const about of said) notice.show(about, null);
     said = waiting.map(({ says }) => says);
     for (const { says, again } of waiting) {

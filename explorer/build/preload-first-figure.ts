@@ -8,7 +8,7 @@ const wanted =
   /\/explorer\/(pages\/entries-page|entries\/(setup|figure)\/kind|entries\/figure\/pieces\/run|pages\/ready\/the-ceiling)\.ts$/u;
 /** What the entry script imports itself. */
 const atStart =
-  /\/node_modules\/(lit|lit-html|lit-element|@lit)\/|\/explorer\/(components\/frame\/|keep\/(format|keys|numbers|when|write-file)\.|pages\/(registry|open-pages|refused-act|undo-keys)|entries\/registry|state\/(acts|address|history|limits|notebook|notebook-record|own-stills-check|parameters|record-size|run-sheet-check|shared-values|store|within-limits)\.|offline\/(load-part|wanted|start-worker)|text\/unit-systems|worker\/solver-client)/u;
+  /\/node_modules\/(lit|lit-html|lit-element|@lit)\/|\/explorer\/(components\/frame\/|keep\/(format|keys|numbers|when|write-file)\.|pages\/(registry|open-pages|refused-act|undo-keys)|entries\/registry|state\/(acts|address|history|limits|notebook|notebook-record|own-stills-check|parameters|record-size|run-sheet-check|shared-values|store|within-limits)\.|offline\/(load-part|wanted|start-worker|typefaces)|text\/unit-systems|worker\/solver-client)/u;
 
 /** What every lesson of the course is made of. */
 const inLessons = /\/explorer\/(pages\/course\/(lessons|records)|entries\/(text|lesson|guess|question)\/kind)\.ts$/u;

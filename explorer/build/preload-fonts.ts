@@ -1,5 +1,5 @@
-// Has the browser fetch the two upright typefaces with the page instead of after its style sheet, so that words do
-// not change their width once they are read.
+// Has the browser fetch the typefaces that every page begins with together with the page instead of after its style
+// sheet: the two upright ones and the italic of the text. offline/typefaces.ts waits for them.
 
 import type { Plugin } from 'vite';
 

@@ -28,12 +28,16 @@ export abstract class AskingEntry<Asked extends Asks = Asks> extends LitElement 
     scenario: { attribute: false },
     units: { attribute: false },
     answered: { state: true },
+    refused: { state: true },
   };
   declare solver: Solver;
   declare scenario: Scenario;
   declare units: UnitSystem;
   /** The last good answers with their scenario; undefined until the first come. */
   declare protected answered: { readonly scenario: Scenario; readonly answers: Answers<Asked> } | undefined;
+
+  /** Whether the solver cannot answer for the numbers that are set. */
+  declare protected refused: boolean;
 
   #wait: ReturnType<typeof setTimeout> | undefined;
 
@@ -64,8 +68,10 @@ export abstract class AskingEntry<Asked extends Asks = Asks> extends LitElement 
   async #ask(scenario: Scenario): Promise<void> {
     const asked = this.asks(scenario);
     const names = Object.keys(asked);
-    const reply = await this.solver.answer(Object.values(asked));
-    if (reply.kind !== 'answered' || scenario !== this.scenario || !this.isConnected) return;
+    const reply = await this.solver.answer(Object.values(asked)).catch(() => null);
+    if (scenario !== this.scenario) return;
+    this.refused = reply?.kind !== 'answered';
+    if (reply?.kind !== 'answered') return;
     const answers = Object.fromEntries(names.map((name, index) => [name, reply.answers[index]]));
     this.answered = { scenario, answers: answers as Answers<Asked> };
   }

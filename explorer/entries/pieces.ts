@@ -1,7 +1,7 @@
 // Kinds that show one of several pieces written for the notebook, each a file of its own: results in words, tables.
 // A piece is loaded when an entry first shows it.
 
-import { nothing } from 'lit';
+import { html, nothing } from 'lit';
 import type { Common, Json } from '../state/notebook-record.js';
 import type { Scenario } from '../state/scenario.js';
 import type { Asks } from './asking.js';
@@ -63,7 +63,7 @@ export function kindOfPieces({ name, title, about, choose }: KindWords, lines: r
   const drawn = (here: Here<PieceData>): unknown => {
     const piece = pieceOf(here.data);
     const now = here.now ?? (piece.asks === undefined ? { scenario: here.scenario, answers: {} } : undefined);
-    return now === undefined ? nothing : piece.view(here, now);
+    return now === undefined ? html`<div class="entry-to-come"></div>` : piece.view(here, now);
   };
   return anyKind<PieceData, Asks>({
     name,

@@ -132,6 +132,7 @@ export class EntriesPage extends LitElement implements PageElement {
   }
 
   protected override updated(): void {
+    this.toggleAttribute('refused', this.refusal !== '');
     if (!this.complete) void this.#completeAfterFigure();
   }
 
@@ -185,7 +186,7 @@ export class EntriesPage extends LitElement implements PageElement {
   async #completeAfterFigure(): Promise<void> {
     const first = this.querySelector('kp-figure');
     const noFigure = this.own || !this.record.entries.some(({ kind }) => kind === 'figure');
-    if (first === null && !noFigure) return;
+    if (first === null && !noFigure && this.refusal === '') return;
     await first?.updateComplete;
     requestAnimationFrame(() => (this.complete = true));
   }

@@ -26,12 +26,12 @@ const says = 'The figures cannot be computed: the solver, or a part of it, could
 
 /** Starts the worker; it lives as long as the page. Where it or a part of it cannot be loaded, questions wait until it
  * can: the frame says so. */
-export function startSolver(): Solver {
+export function startSolver({ start, afresh }: SolverOptions = usual): Solver {
   let running: Running | undefined;
 
   /** Asks once; rejects where the worker is not there or lacks a part. */
   const ask = async (questions: readonly Question[]): Promise<Reply | Threw> => {
-    const worker = (running ??= started());
+    const worker = (running ??= start());
     try {
       const reply = await Promise.race([worker.answer(questions), worker.gone]);
       if ('kind' in reply && reply.kind === 'part-missing') throw new Error(reply.why);
@@ -47,7 +47,7 @@ export function startSolver(): Solver {
     async answer(questions) {
       const got = await wanted(says, () =>
         ask(questions).catch(async () => {
-          await fetchAnew(workerAddress);
+          await afresh();
           return ask(questions);
         }),
       );
@@ -62,22 +62,39 @@ interface Threw {
   readonly threw: Error;
 }
 
-interface Running {
+/** A solver's worker that runs. */
+export interface Running {
   readonly answer: (questions: readonly Question[]) => Promise<WorkersReply | Threw>;
   /** Rejects when the worker cannot be loaded or ends. */
   readonly gone: Promise<never>;
   readonly end: () => void;
 }
 
+export interface SolverOptions {
+  readonly start: () => Running;
+  /** What is done before a worker that could not answer is started once more. */
+  readonly afresh: () => Promise<void>;
+}
+
+const usual: SolverOptions = { start: started, afresh: () => fetchAnew(workerAddress) };
+
 function started(): Running {
   const worker = startWorker(workerAddress);
   const remote: Remote<WorkersSolver> = wrap<WorkersSolver>(worker);
+  let end: (why: string) => void = () => undefined;
+  const gone = new Promise<never>((_, reject) => {
+    end = (why) => reject(new Error(`The solver's worker is gone: ${why}`));
+  });
+  gone.catch(() => undefined); // nobody may be waiting
+  worker.addEventListener('error', ({ message }) => end(message));
   return {
     answer: (questions) => remote.answer(questions).catch((error: unknown) => ({ threw: error as Error })),
-    gone: new Promise((_, reject) => {
-      worker.addEventListener('error', ({ message }) => reject(new Error(`The solver's worker ended: ${message}`)));
-    }),
-    end: () => worker.terminate(),
+    gone,
+    end: () => {
+      worker.terminate();
+      // Others may wait for it still.
+      end('it was ended');
+    },
   };
 }
 

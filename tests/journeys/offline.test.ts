@@ -70,6 +70,7 @@ describe('the explorer without a network', () => {
     host.treat(() => ({ headers: {} }));
     const { page } = await openedForGood();
     await page.reload();
+    await page.locator('main figure').first().waitFor(); // the worker has been asked for
     const policies = await page.evaluate(async () => {
       const scripts = performance.getEntriesByType('resource').filter(({ name }) => name.includes('worker'));
       return Promise.all(

@@ -144,7 +144,7 @@ export class Notebook extends LitElement {
         <ul>
           ${this.units.map((choice) => this.#unitsButton(choice))}
         </ul>
-        ${this.keeping} ${this.#aboutWords()}
+        ${this.keeping} ${this.keeping === null ? nothing : this.#aboutWords()}
       </nav>
       <div class="refused-act" aria-live="assertive">
         ${

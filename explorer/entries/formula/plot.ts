@@ -20,14 +20,16 @@ export function plotView(here: Here<FormulaData>, book: FormulaBook): unknown {
   const outcome = known.curve?.outcome;
   const fault = outcome !== undefined && 'fault' in outcome ? outcome.fault : null;
   const missing = outcome !== undefined && 'missing' in outcome ? outcome.missing : null;
-  return html`${figureOf(here, known)}
+  return html`${figureOf(here, known, book.failed)}
     <p class="formula-range">${rangeSentence(here, book, plot)}</p>
     ${fault === null ? nothing : html`<p class="correction" role="status">${faultWords(fault)}</p>`}
     ${missing === null ? nothing : html`<p class="formula-missing">Where the curve has a gap: ${missing}.</p>`}`;
 }
 
-function figureOf(here: Here<FormulaData>, known: Known): unknown {
-  if (known.lastCurve === null) return html`<div class="figure-to-come"></div>`;
+function figureOf(here: Here<FormulaData>, known: Known, failed: boolean): unknown {
+  // On its way, or there is none, which is said below.
+  if (known.lastCurve === null)
+    return known.curve === undefined && !failed ? html`<div class="figure-to-come"></div>` : nothing;
   return html`<kp-figure
     data-figure=${here.mark('curve')}
     .figure=${formulaCurve}

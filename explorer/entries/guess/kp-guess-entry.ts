@@ -34,6 +34,8 @@ export class GuessEntry extends AskingEntry {
 
   protected override render(): unknown {
     const { given } = this;
+    if (given === undefined && this.refused)
+      return html`<p class="entry-trouble" role="status">The solver cannot answer for these numbers: set others.</p>`;
     if (given === undefined) return html`<div class="guess-to-come"></div>`;
     const posed = this.#definition.pose(given);
     const { x, y } = this.#definition.axes(this.units);

@@ -22,6 +22,7 @@ async function opened(entries: PageRecord['entries']): Promise<void> {
   if (entries.length === 0) {
     // The page opens its title for writing and puts the focus there; a key pressed before would be lost.
     await hasFocus('.page-editor input');
+    await host.has('.page-adding button'); // which comes a frame later
     return;
   }
   await host.drawn();

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Question, Reply, StagesQuestion } from '../../../explorer/worker/questions.js';
-import { rememberingSolver, type Solver } from '../../../explorer/worker/solver-client.js';
+import { rememberingSolver, startSolver, type Running, type Solver } from '../../../explorer/worker/solver-client.js';
 
 function question(fromStrength: number): StagesQuestion {
   return { kind: 'stages', activity: 'nrtl', pressure_Pa: 1e5, fromStrength, toStrengths: [] };
@@ -66,5 +66,50 @@ describe('the remembering solver', () => {
     expect((await solver.answer([question(-1)])).kind).toBe('refused');
     expect((await solver.answer([question(-1)])).kind).toBe('refused');
     expect(remote.asked).toHaveLength(2);
+  });
+});
+
+describe('the solver in its worker', () => {
+  it('answers all that was asked of a worker that lacked a part, once another has been started', async () => {
+    const workers: string[] = [];
+    const first = (): Running => {
+      let end: () => void = () => undefined;
+      const gone = new Promise<never>((_, reject) => (end = () => reject(new Error('ended'))));
+      return {
+        // What needs the part is told so; what does not has yet to be answered.
+        answer: (questions) =>
+          questions.length > 1 ? new Promise(() => undefined) : Promise.resolve({ kind: 'part-missing', why: 'late' }),
+        gone,
+        end,
+      };
+    };
+    const second = (): Running => ({
+      answer: (questions) => countingSolver().answer(questions),
+      gone: new Promise(() => undefined),
+      end: () => undefined,
+    });
+    const solver = startSolver({
+      start: () => (workers.push('worker') === 1 ? first() : second()),
+      afresh: () => Promise.resolve(),
+    });
+    const [two, one] = await Promise.all([answers(solver, 0.1, 0.2), answers(solver, 0.3)]);
+    expect([two.length, one.length, workers.length]).toEqual([2, 1, 2]);
+  });
+
+  it('hands on what the solver throws, and asks no other worker for it', async () => {
+    let started = 0;
+    const solver = startSolver({
+      start: () => {
+        started += 1;
+        return {
+          answer: () => Promise.resolve({ threw: new Error('no such curve') }),
+          gone: new Promise(() => undefined),
+          end: () => undefined,
+        };
+      },
+      afresh: () => Promise.resolve(),
+    });
+    await expect(answers(solver, 0.1)).rejects.toThrow('no such curve');
+    expect(started).toBe(1);
   });
 });

@@ -53,6 +53,8 @@ export default defineConfig({
           include: [
             'axe-core',
             'comlink',
+            '@observablehq/plot',
+            'd3-dsv',
             'd3-format',
             'd3-scale',
             'd3-shape',

@@ -13,6 +13,7 @@ const load = {
   guess: async () => (await import('./guess/kind.js')).guess,
   question: async () => (await import('./question/kind.js')).question,
   formula: async () => (await import('./formula/kind.js')).formula,
+  data: async () => (await import('./data/kind.js')).dataKind,
   'own-words': async () => (await import('./own-words/kind.js')).ownWords,
   lesson: async () => (await import('./lesson/kind.js')).lesson,
   'run-sheet': async () => (await import('./run-sheet/kind.js')).runSheet,

@@ -20,6 +20,8 @@ export interface Axis {
   readonly domain: readonly [number, number];
   readonly ticks: readonly number[];
   readonly tickText: (shown: number) => string;
+  /** Linear where nothing is said. */
+  readonly scale?: 'linear' | 'log';
 }
 
 /** A mark, in shown units of its panel; `key` names it within the panel, so that it can be updated in place. */
@@ -133,6 +135,8 @@ export interface Panel {
   /** Frame and vertical grid ends, for squares only. */
   readonly framed: boolean;
   readonly rightScale: RightScale | null;
+  /** Draws sheet and marks instead of the painter, which then only knows the marks as outlines: figures that no hand drags. */
+  readonly drawn?: (x: Axis, width: number, labelsX: boolean) => SVGElement;
 }
 
 /** A curve the cursor reads, in shown units; null where the run has ended. */

@@ -74,6 +74,17 @@ const forbidden: readonly { from: RegExp; to: RegExp; because: string; typesToo?
     to: /^valibot/,
     because: 'valibot is loaded with what is kept, never before',
   },
+  {
+    from: /^explorer\/(?!figures\/plots\/)/,
+    to: /^@observablehq\/plot/,
+    because: 'Plot stands behind one door, explorer/figures/plots, and is loaded with the first figure it draws',
+  },
+  {
+    from: /^explorer\/(?!figures\/plots\/)(?!entries\/)/,
+    to: /^explorer\/figures\/plots\//,
+    because: 'what Plot draws is loaded when it is first met, by the entry that shows it',
+  },
+  { from: /^explorer\/(?!entries\/data\/)/, to: /^d3-dsv/, because: 'only the reader’s own rows are read as CSV' },
   { from: /^explorer\/(?!formula\/)/, to: /^mathjs/, because: 'mathjs stands behind one door, explorer/formula' },
   {
     from: /^explorer\//,

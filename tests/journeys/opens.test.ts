@@ -38,8 +38,23 @@ describe('the built explorer', () => {
     expect(total_kB).toBeLessThanOrEqual(goal_kB);
     // Nothing that is loaded later is counted: there is more, and it came after.
     expect(total_kB).toBeGreaterThan(50);
+    expect(addresses.filter(isPlot)).toEqual([]);
+  });
+
+  it('loads Plot with the first figure that it draws', async () => {
+    const { page, problems } = await explorer.open();
+    await page.locator('figure svg').first().waitFor();
+    await page.locator('kp-ceiling-moves .kp-plot').waitFor();
+    const loaded = await page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name));
+    expect(loaded.some(isPlot)).toBe(true);
+    expect(problems).toEqual([]);
   });
 });
+
+/** Whether this is the file of the build that holds Observable Plot. */
+function isPlot(address: string): boolean {
+  return /\/observable-plot-[^/]*\.js$/u.test(address);
+}
 
 declare const firstFigureAt: number;
 

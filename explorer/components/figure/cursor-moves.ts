@@ -2,6 +2,7 @@
 // where it stands.
 
 import type { Axis, CursorSpec } from '../../figures/figure.js';
+import { numberAt } from './pixels.js';
 
 /** Steps of a Page key. */
 const page = 10;
@@ -30,8 +31,7 @@ export function cursorKey(key: string, x: number, spec: CursorSpec): number | nu
 
 /** Where a pointer at this share of the plot's width puts the cursor, SI. */
 export function cursorAtPointer(share: number, axis: Axis, spec: CursorSpec): number {
-  const shown = axis.domain[0] + share * (axis.domain[1] - axis.domain[0]);
-  return stepped(spec.quantity.fromShown(shown), 0, spec);
+  return stepped(spec.quantity.fromShown(numberAt(axis, share)), 0, spec);
 }
 
 function stepped(x: number, steps: number, { quantity, range }: CursorSpec): number {

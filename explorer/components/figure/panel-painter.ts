@@ -62,8 +62,14 @@ export class PanelPainter {
     setAttributes(this.#title, { x: place.titleX - place.left, y: place.titleY - place.top });
     setText(this.#quantity, panel.y.title);
     setText(this.#unit, `, ${panel.y.unit}`);
-    this.#paintSheet(xAxis, panel, place);
-    this.#marks.set(panel.marks.map((mark) => [`${mark.kind} ${mark.key}`, mark]));
+    if (panel.drawn === undefined) {
+      this.#paintSheet(xAxis, panel, place);
+      this.#marks.set(panel.marks.map((mark) => [`${mark.kind} ${mark.key}`, mark]));
+    } else {
+      this.#sheetKey = '';
+      this.#sheet.replaceChildren(panel.drawn(xAxis, width, place.isLast));
+      this.#marks.set([]);
+    }
     this.#paintNames(panel, width, place.cursorShown);
     this.#paintScale(panel, place);
   }

@@ -7,7 +7,8 @@ import { send, type NumberFocus } from '../../components/number/events.js';
 import '../../components/number/kp-blank.js';
 import '../../components/number/kp-ruler.js';
 import type { NumberFault } from '../../components/number/number-spec.js';
-import { azeotropeDrift } from '../../figures/azeotrope-drift.js';
+import type { Figure } from '../../figures/figure.js';
+import type { DriftRows } from '../../rows/drift.js';
 import { driftRows, endOf, lineQuestions, questionAt, questionNear } from '../../state/drift-rows.js';
 import { remembered } from '../../state/memo.js';
 import { numberSpecs } from '../../state/number-specs.js';
@@ -27,6 +28,7 @@ export class CeilingMoves extends LitElement {
     pressure: { attribute: false },
     units: { attribute: false },
     line: { state: true },
+    drift: { state: true },
     here: { state: true },
     docked: { state: true },
     fault: { state: true },
@@ -37,6 +39,8 @@ export class CeilingMoves extends LitElement {
   declare units: UnitSystem;
   /** Lots of the line, those that have come. */
   declare private line: readonly DriftAnswer[];
+  /** Draws the line; loaded with the line. */
+  declare private drift: Figure<DriftRows> | undefined;
   /** The azeotrope at the reader's pressure, the latest answer. */
   declare private here: AzeotropeAt | undefined;
   declare private docked: boolean;
@@ -109,10 +113,10 @@ export class CeilingMoves extends LitElement {
           </p>
           <kp-ruler class="own-ruler" .spec=${spec} .value=${pressure} ?docked=${this.docked}></kp-ruler>
           ${
-            complete
+            complete && this.drift !== undefined
               ? html`<kp-figure
                   class="setup-figure"
-                  .figure=${azeotropeDrift}
+                  .figure=${this.drift}
                   .rows=${this.#rows(line, pressure, units)}
                 ></kp-figure>`
               : html`<div class="drift-to-come"></div>`
@@ -133,6 +137,7 @@ export class CeilingMoves extends LitElement {
     for (const question of lineQuestions) line.push(...(await this.#ask(question)));
     const end_Pa = endOf(line);
     line.push(...(end_Pa === null ? [] : await this.#ask(questionNear(end_Pa))));
+    this.drift = (await import('../../figures/plots/azeotrope-drift.js')).azeotropeDrift;
     this.line = line;
   }
 

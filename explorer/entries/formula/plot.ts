@@ -4,7 +4,7 @@ import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { atMost } from '../../components/field/at-most.js';
 import '../../components/figure/kp-figure.js';
-import { formulaCurve } from '../../figures/formula-curve.js';
+import { formulaCurve } from '../../figures/plots/formula-curve.js';
 import type { FormulaCurveRows } from '../../rows/formula.js';
 import { letters } from '../../state/limits.js';
 import type { Here } from '../entry.js';

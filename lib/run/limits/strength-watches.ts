@@ -82,10 +82,12 @@ export function leastRefluxes(run: WatchedRun, system: EthanolWater): Watch[] {
         }
         const [first, last] = [ratio(least(begins)!), ratio(least(worst)!)];
         const needed = first === last ? first : `${first} when this begins and ${last} at worst`;
-        return (
-          `Over what boils under the column the strength asked for takes a reflux of at least ${needed}, however many ` +
-          `plates there are; the step ${hold === null ? 'has' : 'allows'} ${ratio(allowed(worst))}.`
-        );
+        const given = `the step ${hold === null ? 'has' : 'allows'} ${ratio(allowed(worst))}`;
+        // Without a plate the least reflux of any number of plates is beside the point.
+        return run.plates === 0
+          ? `The strength asked for takes plates, and a reflux of at least ${needed}; there are no plates, and ${given}.`
+          : `Over what boils under the column the strength asked for takes a reflux of at least ${needed}, however many ` +
+              `plates there are; ${given}.`;
       },
       cure: beyond
         ? 'A lower strength.'

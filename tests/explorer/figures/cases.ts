@@ -2,7 +2,7 @@
 
 import { courseCases } from './course-cases.js';
 import { profileCases } from './profile-cases.js';
-import { azeotropeDrift } from '../../../explorer/figures/azeotrope-drift.js';
+import { azeotropeDrift } from '../../../explorer/figures/plots/azeotrope-drift.js';
 import { boilingDiagram } from '../../../explorer/figures/boiling-diagram.js';
 import type { Figure } from '../../../explorer/figures/figure.js';
 import { lastCorner } from '../../../explorer/figures/last-corner.js';

@@ -1,7 +1,7 @@
 // The figure of a formula: pieces where there is a value, gaps where there is none, a dot where the page stands.
 
 import { describe, expect, it } from 'vitest';
-import { formulaCurve } from '../../../explorer/figures/formula-curve.js';
+import { formulaCurve } from '../../../explorer/figures/plots/formula-curve.js';
 import type { FormulaCurveRows } from '../../../explorer/rows/formula.js';
 import type { Drawing, FigureSize } from '../../../explorer/figures/figure.js';
 

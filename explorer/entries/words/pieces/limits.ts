@@ -23,6 +23,9 @@ import { ink, print, source } from '../../words.js';
 /** Where plates are loaded most: rich vapour under the head. */
 const loaded = { returned: 0.75, vapourMoleFraction: 0.85, liquidMoleFraction: 0.84, temperature_K: 351.5 };
 
+/** Half a per cent of a limit. */
+const leastShare = 0.005;
+
 /** What cooling water is let warm by, K. */
 const WATER_RISE_K = 30;
 
@@ -49,11 +52,18 @@ function saidLimits(limits: readonly Limit[]): unknown {
     ${limits.map(
       ({ kind, from_s, to_s, worst, worst_s, message, cure }) =>
         html`<li data-limit=${kind}>
-          <span class="red">From ${clock(from_s)} to ${clock(to_s)}.</span> ${message} At worst, after
-          ${ink(clock(worst_s))}, it stands at ${ink(percent(worst))} of the limit. ${cure}
+          <span class="red">From ${clock(from_s)} to ${clock(to_s)}.</span> ${message} ${worstWords(worst, worst_s)}
+          ${cure}
         </li>`,
     )}
   </ul>`;
+}
+
+/** A share that would print as 0 % says nothing: only when it is worst is said. */
+function worstWords(worst: number, worst_s: number): unknown {
+  return worst < leastShare
+    ? html`It is worst after ${ink(clock(worst_s))}.`
+    : html`At worst, after ${ink(clock(worst_s))}, it stands at ${ink(percent(worst))} of the limit.`;
 }
 
 /** Rating and sizing: what this column could take, and how wide it would have to be. */

@@ -65,6 +65,16 @@ describe('a strength that is held', () => {
     expect(said.get('refluxShort')!.from_s).toBeGreaterThan(said.get('holdLost')!.from_s + 300);
   });
 
+  it('says at no plates that there are none, and nothing about however many', () => {
+    const still = platedStill(12);
+    const bare = { ...still, column: { kind: 'none' } } as WholeProblem['still'];
+    const { said } = ran({
+      still: bare,
+      sheet: [total, { reflux: 1, until: [{ kind: 'spoutStrengthBelow', strength: 0.9 }] }],
+    });
+    expect(said.get('refluxShort')!.message).toMatch(/takes plates, and a reflux of at least .*; there are no plates/u);
+  });
+
   it('beyond the azeotrope is out of reach of any reflux', () => {
     const { said } = ran({
       still: platedStill(12),

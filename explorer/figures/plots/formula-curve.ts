@@ -1,13 +1,14 @@
 // A formula against a variable: one curve in ink, with gaps where there is no value, and a dot where the page stands.
 
-import type { FormulaColumn, FormulaCurveRows } from '../rows/formula.js';
-import { numberText } from '../text/number-text.js';
-import { joined } from '../text/format.js';
-import { extentOf, roundAxis } from './axes.js';
-import { valueAt } from './columns.js';
-import type { PlotName, Drawing, FigureSize, Mark } from './figure.js';
-import type { ShownQuantity } from '../rows/shown.js';
-import { nameOf } from './names.js';
+import type { FormulaColumn, FormulaCurveRows } from '../../rows/formula.js';
+import { numberText } from '../../text/number-text.js';
+import { joined } from '../../text/format.js';
+import { extentOf, roundAxis } from '../axes.js';
+import { valueAt } from '../columns.js';
+import type { PlotName, Drawing, FigureSize } from '../figure.js';
+import type { ShownQuantity } from '../../rows/shown.js';
+import { nameOf } from '../names.js';
+import { curve, dot, panelOf } from './theme.js';
 
 const height = { wide: 300, narrow: 250 };
 
@@ -27,31 +28,24 @@ export function formulaCurve(rows: FormulaCurveRows, size: FigureSize): Drawing 
     const piece = pieces.find((one) => shown >= one.x[0]! && shown <= one.x.at(-1)!);
     return piece === undefined ? null : valueAt(piece.x, piece.y, shown);
   };
-  const marks: Mark[] = pieces.map((piece, k) => ({
-    kind: 'curve',
-    key: `piece ${String(k)}`,
-    hand: 'ink',
-    weight: 'result',
-    shape: 'monotone',
-    ...piece,
-  }));
   const seen = now !== null && now.x >= x.domain[0] && now.x <= x.domain[1];
-  if (seen) marks.push({ kind: 'dot', key: 'now', hand: 'ink', ...now });
-
+  const look = { hand: 'ink', weight: 'result', shape: 'monotone' } as const;
   return {
     description: describe(rows, sorted),
     x,
     panels: [
-      {
+      panelOf({
         key: 'formula',
         height: panelHeight,
         y,
-        marks,
+        plotted: [
+          ...pieces.map((piece, k) => curve(`piece ${String(k)}`, look, piece.x, piece.y)),
+          ...(seen ? [dot('now', 'ink', now.x, now.y)] : []),
+        ],
         names: seen ? [nameOfNow(rows, now)] : [],
         cursorSeries: [{ hand: 'ink', at }],
-        framed: false,
         rightScale: null,
-      },
+      }),
     ],
     rightRoom: 0,
     cursor: {

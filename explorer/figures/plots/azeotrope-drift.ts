@@ -1,13 +1,14 @@
 // Where the azeotrope stands at each pressure: the model's line with its band, where it ends, and the
-// published points beside it. Pressure on a log axis: a position along it is the logarithm of what is shown.
+// published points beside it, over pressure on a log axis.
 
-import { fixedAxis } from './axes.js';
-import { nameOf, printedName } from './names.js';
-import { valueAt } from './columns.js';
-import type { Axis, PlotName, DataTable, Drawing, FigureSize, Mark } from './figure.js';
-import type { ShownQuantity } from '../rows/shown.js';
-import type { DriftRow, DriftRows, MeasuredAzeotropeRow } from '../rows/drift.js';
-import { fixed } from '../text/format.js';
+import { fixedAxis } from '../axes.js';
+import { nameOf, printedName } from '../names.js';
+import { valueAt } from '../columns.js';
+import type { Axis, DataTable, Drawing, FigureSize, PlotName } from '../figure.js';
+import { band, curve, dot, dots, panelOf, type Plotted } from './theme.js';
+import type { ShownQuantity } from '../../rows/shown.js';
+import type { DriftRow, DriftRows, MeasuredAzeotropeRow } from '../../rows/drift.js';
+import { fixed } from '../../text/format.js';
 
 /** Height of the plot rectangle, px. */
 const height = { wide: 330, narrow: 300 };
@@ -20,144 +21,104 @@ const halfBand = 2;
 const scaleGap = 18;
 
 export function azeotropeDrift(rows: DriftRows, size: FigureSize): Drawing {
-  const along = logarithmic(rows.pressure);
-  const room = size.layout === 'narrow' ? 38 : 0;
-  const x = logAxis(rows.pressure, along);
-  const y = fixedAxis({ title: 'Alcohol in the azeotrope', unit: 'mole fraction' }, [lowest, 1], 0.04, 2);
-  const px = rows.line.map((row) => along.toShown(row.pressure_Pa));
-  const py = rows.line.map(({ moleFraction }) => moleFraction);
+  const { pressure, units } = rows;
   const panelHeight = height[size.layout];
+  const px = rows.line.map((row) => pressure.toShown(row.pressure_Pa));
+  const py = rows.line.map(({ moleFraction }) => moleFraction);
   return {
     description: describe(rows),
-    x,
+    x: pressureAxis(pressure),
     panels: [
-      {
+      panelOf({
         key: 'drift',
         height: panelHeight,
-        y,
-        marks: [
+        y: fixedAxis({ title: 'Alcohol in the azeotrope', unit: 'mole fraction' }, [lowest, 1], 0.04, 2),
+        plotted: [
           ...bandAndLine(rows.line, px, py),
-          ...endMark(rows, along),
-          ...measuredMarks(rows.measured, along),
-          ...readerMarks(along.toShown(rows.at), px, py),
+          ...(rows.end_Pa === null ? [] : [dot('end', 'print', pressure.toShown(rows.end_Pa), 1)]),
+          ...measuredDots(rows.measured, pressure),
+          ...readerMarks(pressure.toShown(rows.at), px, py),
         ],
-        names: namesOf(rows, along, size.layout),
+        names: namesOf(rows, size.layout),
         cursorSeries: [],
-        framed: false,
         rightScale: {
-          title: rows.units.strength.unit,
+          title: units.strength.unit,
           ticks: rows.strengthScale
             .filter(({ moleFraction }) => moleFraction > lowest)
             .map(({ moleFraction, strength }) => ({
               y: moleFraction,
-              text: String(Math.round(rows.units.strength.toShown(strength) * 10) / 10),
+              text: String(Math.round(units.strength.toShown(strength) * 10) / 10),
               bold: false,
             }))
             .filter((tick, i, all) => i === 0 || (tick.y - all[i - 1]!.y) * panelHeight > scaleGap * (1 - lowest)),
         },
-      },
+      }),
     ],
-    rightRoom: room,
+    rightRoom: size.layout === 'narrow' ? 38 : 0,
     cursor: null,
     readOut: null,
     table: () => table(rows),
   };
 }
 
-/** A quantity whose shown number is the decimal logarithm of what `pressure` shows. */
-function logarithmic(pressure: ShownQuantity): ShownQuantity {
-  return {
-    ...pressure,
-    toShown: (si) => Math.log10(pressure.toShown(si)),
-    fromShown: (shown) => pressure.fromShown(10 ** shown),
-  };
-}
-
-/** Ticks at 1 and 3 times powers of ten. */
-function logAxis(pressure: ShownQuantity, along: ShownQuantity): Axis {
-  const [from, to] = [along.toShown(drawn[0]), along.toShown(drawn[1])];
+/** A log axis with ticks at 1 and 3 times powers of ten. */
+function pressureAxis(pressure: ShownQuantity): Axis {
+  const [from, to] = [pressure.toShown(drawn[0]), pressure.toShown(drawn[1])];
   const ticks: number[] = [];
-  for (let power = Math.floor(from); power <= to; power++) {
-    for (const digit of [1, 3]) ticks.push(power + Math.log10(digit));
+  for (let power = Math.floor(Math.log10(from)); 10 ** power <= to; power++) {
+    for (const digit of [1, 3]) ticks.push(digit * 10 ** power);
   }
   const slack = 1e-9;
   return {
     title: 'pressure',
     unit: pressure.unit,
     domain: [from, to],
-    ticks: ticks.filter((tick) => tick >= from - slack && tick <= to + slack),
-    tickText: (shown) => String(Number((10 ** shown).toPrecision(1))),
+    ticks: ticks.filter((tick) => tick >= from * (1 - slack) && tick <= to * (1 + slack)),
+    tickText: (shown) => String(Number(shown.toPrecision(1))),
+    scale: 'log',
   };
 }
 
 /** The band; the line whole where the model was fitted, dashed where it was not. */
-function bandAndLine(line: readonly DriftRow[], px: readonly number[], py: readonly number[]): Mark[] {
+function bandAndLine(line: readonly DriftRow[], px: readonly number[], py: readonly number[]): Plotted[] {
   const low = line.map((row) => row.moleFraction - halfBand * row.error);
   const high = line.map((row) => Math.min(1, row.moleFraction + halfBand * row.error));
-  const parts = [false, true].map((extrapolated): Mark => {
+  const parts = [false, true].flatMap((extrapolated): Plotted[] => {
     // A dashed part begins at the last row of the whole one, so that no gap opens.
     const rows = line.flatMap((row, i) =>
       row.extrapolated === extrapolated || (extrapolated && line[i + 1]?.extrapolated === true) ? [i] : [],
     );
-    return {
-      kind: 'curve',
-      key: extrapolated ? 'extrapolated' : 'line',
-      hand: 'print',
-      weight: extrapolated ? 'extrapolated' : 'equilibrium',
-      shape: 'monotone',
-      x: rows.map((i) => px[i]!),
-      y: rows.map((i) => py[i]!),
-    };
+    if (rows.length < 2) return [];
+    const look = { hand: 'print', weight: extrapolated ? 'extrapolated' : 'equilibrium', shape: 'monotone' } as const;
+    const of = (column: readonly number[]): number[] => rows.map((i) => column[i]!);
+    return [curve(extrapolated ? 'extrapolated' : 'line', look, of(px), of(py))];
   });
-  const band: Mark = { kind: 'band', key: 'band', x: px, low, high };
-  return [band, ...parts.filter((part) => part.kind === 'curve' && part.x.length > 1)];
-}
-
-function endMark({ end_Pa }: DriftRows, along: ShownQuantity): Mark[] {
-  return end_Pa === null ? [] : [{ kind: 'dot', key: 'end', hand: 'print', x: along.toShown(end_Pa), y: 1 }];
+  return [band('band', px, low, high, [lowest, 1]), ...parts];
 }
 
 /** The reader's pressure, and the azeotrope there if there is one. */
-function readerMarks(x: number, px: readonly number[], py: readonly number[]): Mark[] {
-  const line: Mark = {
-    kind: 'curve',
-    key: 'reader',
-    hand: 'ink',
-    weight: 'operating',
-    shape: 'straight',
-    x: [x, x],
-    y: [lowest, 1],
-  };
-  if (px.length === 0 || x < px[0]!) return [line];
-  return [line, { kind: 'dot', key: 'reader', hand: 'ink', x, y: valueAt(px, py, x) }];
+function readerMarks(x: number, px: readonly number[], py: readonly number[]): Plotted[] {
+  const line = curve('reader', { hand: 'ink', weight: 'operating', shape: 'straight' }, [x, x], [lowest, 1]);
+  return px.length === 0 || x < px[0]! ? [line] : [line, dot('reader', 'ink', x, valueAt(px, py, x))];
 }
 
-/** One mark for each kind, so that a hundred points are three elements. */
-function measuredMarks(measured: readonly MeasuredAzeotropeRow[], along: ShownQuantity): Mark[] {
-  return [...new Set(measured.map(({ kind }) => kind))].map((kind): Mark => {
+/** One mark for each kind. */
+function measuredDots(measured: readonly MeasuredAzeotropeRow[], pressure: ShownQuantity): Plotted[] {
+  return [...new Set(measured.map(({ kind }) => kind))].map((kind) => {
     const points = measured.filter((point) => point.kind === kind);
     const { form, filled } = points[0]!;
-    return {
-      kind: 'points',
-      key: kind,
-      form,
-      filled,
-      x: points.map((point) => along.toShown(point.pressure_Pa)),
-      y: points.map((point) => point.moleFraction),
-    };
+    const x = points.map((point) => pressure.toShown(point.pressure_Pa));
+    const y = points.map((point) => point.moleFraction);
+    return dots(kind, { form, filled, hand: 'print' }, x, y);
   });
 }
 
-function namesOf(
-  { line, end_Pa, pressure, at: reader }: DriftRows,
-  along: ShownQuantity,
-  layout: FigureSize['layout'],
-): PlotName[] {
-  const atReader = { kind: 'point', x: along.toShown(reader), y: lowest, side: 'left' } as const;
+function namesOf({ line, end_Pa, pressure, at: reader }: DriftRows, layout: FigureSize['layout']): PlotName[] {
+  const atReader = { kind: 'point', x: pressure.toShown(reader), y: lowest, side: 'left' } as const;
   const names = [nameOf('reader', pressure.withUnit(reader), 'ink', true, atReader)];
   if (end_Pa !== null) {
     const text = layout === 'wide' ? `ends at ${pressure.withUnit(end_Pa)}` : pressure.withUnit(end_Pa);
-    const end = { kind: 'point', x: along.toShown(end_Pa), y: 1 } as const;
+    const end = { kind: 'point', x: pressure.toShown(end_Pa), y: 1 } as const;
     names.push(
       nameOf('end', text, 'print', false, { ...end, side: 'right' }),
       nameOf('none', layout === 'wide' ? 'no azeotrope' : 'none', 'print', false, { ...end, side: 'left' }),

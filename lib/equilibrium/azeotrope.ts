@@ -22,7 +22,7 @@ export interface Azeotrope {
  * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
  * @returns found true with mole fraction, temperature [K] and whether the model was fitted there; found false with reason 'none' when α stays on one side of 1. With several (no sound model has them) the weakest.
  * @throws InputError when the pressure is outside its range.
- * @example azeotrope(activityModel('redlich-kister'), 101325).moleFraction // → 0.8947
+ * @example azeotrope(activityModel('redlich-kister'), 101325).moleFraction // → 0.8946
  * Source: definition.
  */
 export function azeotrope(model: ActivityModel, pressure_Pa: Pascal): Outcome<Azeotrope, 'none'> {

@@ -29,7 +29,7 @@ export interface BubblePoint {
  * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
  * @returns Temperature [K], mole fraction in the vapour, relative volatility, slopes by x, and whether the model was fitted there.
  * @throws InputError when the composition or the pressure is outside its range.
- * @example bubblePoint(activityModel('redlich-kister'), 0.5, 101325).temperature_K // → 352.896
+ * @example bubblePoint(activityModel('redlich-kister'), 0.5, 101325).temperature_K // → 352.899
  * Source: modified Raoult's law; Poling, Prausnitz & O'Connell 2001, chapter 8.
  */
 export function bubblePoint(model: ActivityModel, moleFraction: MoleFraction, pressure_Pa: Pascal): BubblePoint {

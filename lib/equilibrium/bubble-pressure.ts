@@ -1,6 +1,6 @@
 // The pressure under which a liquid boils at a given temperature: the bubble equation the other way round.
-//   P = x γ1 p1 exp F1(T, P) + (1 − x) γ2 p2 exp F2(T, P)
-// explicit with an ideal vapour (F = 0), else by repeated substitution, which gains a digit or more in each round.
+//   P = x γ1 p1 exp(F1(T, P) − D (1 − y)²) + (1 − x) γ2 p2 exp(F2(T, P) − D y²)
+// explicit with an ideal vapour (F = D = 0), else by repeated substitution, which gains a digit or more in each round.
 
 import { checkRange } from '../errors.js';
 import type { ActivityModel, ActivityState } from '../mixture/activity/activity-model.js';
@@ -25,7 +25,8 @@ export interface PurePressures {
 /**
  * The pressure under which a liquid boils at a temperature, and the vapour it gives.
  *
- * Equation: x γ1 p1(T) exp F1 + (1 − x) γ2 p2(T) exp F2 = P, F the vapour's departure from an ideal gas.
+ * Equation: x γ1 p1(T) exp(F1 − D (1 − y)²) + (1 − x) γ2 p2(T) exp(F2 − D y²) = P, F and D the vapour's departure from
+ * an ideal gas.
  * @param model Activity model that gives γ and names its vapour.
  * @param moleFraction Ethanol in the liquid, x, [mol/mol]; 0 to 1; outside it throws.
  * @param temperature_K Temperature T, [K]; 273.16 to 480; outside it throws.
@@ -66,13 +67,18 @@ export function pressureOver(
   let pressure_Pa = first + second;
   if (model.vapour !== undefined) {
     const departure: ValueAndSlope = { value: 0, slope: 0 };
+    const cross: ValueAndSlope = { value: 0, slope: 0 };
     for (let i = 0; i < MAX_ROUNDS; i++) {
       const before = pressure_Pa;
+      const y = share / pressure_Pa;
+      model.vapour.cross?.(temperature_K, before, cross);
       model.vapour.ethanol(temperature_K, before, ethanol, departure);
-      share = first * Math.exp(departure.value);
+      const nextShare = first * Math.exp(departure.value - cross.value * (1 - y) * (1 - y));
       model.vapour.water(temperature_K, before, water, departure);
-      pressure_Pa = share + second * Math.exp(departure.value);
-      if (Math.abs(pressure_Pa - before) <= 1e-14 * before) break;
+      pressure_Pa = nextShare + second * Math.exp(departure.value - cross.value * y * y);
+      const settled = Math.abs(pressure_Pa - before) <= 1e-14 * before && Math.abs(nextShare - share) <= 1e-14 * before;
+      share = nextShare;
+      if (settled) break;
     }
   }
   return { pressure_Pa, vapourMoleFraction: share / pressure_Pa };

@@ -1,8 +1,11 @@
 // The bubble equation and its derivatives: modified Raoult's law,
-//   y_i = K_i x_i,   K_i = γ_i(x, T) p_i(T)/P exp(F_i(T, P)),   x K1 + (1 − x) K2 = 1
-// with F_i = 0 for an ideal vapour and from the model's own vapour otherwise (mixture/vapour/vapour-model.ts),
+//   y_i = K_i x_i,   x K1 + (1 − x) K2 = 1
+//   K1 = γ1(x, T) p1(T)/P exp(F1(T, P) − D (1 − y)²),  K2 = γ2(x, T) p2(T)/P exp(F2(T, P) − D y²)
+// with F = D = 0 for an ideal vapour and from the model's own vapour otherwise (mixture/vapour/vapour-model.ts),
 // solved for T by Newton's method in 1/T on ln(x K1 + (1 − x) K2) = 0, which is nearly straight in 1/T.
-//   α = K1/K2,  y = α x / (1 + (α − 1) x)
+//   α = K1/K2,  y = α x / (1 + (α − 1) x),  ln α = ln α0 − D (1 − 2 y)
+// A change of y does not move x K1 + (1 − x) K2 (Gibbs-Duhem), so y may lag behind by one step in the search for T; at the
+// end it is found by Newton's method. Any change of ln α0 arrives in ln α divided by 1 − 2 D y(1 − y).
 // Left out: the Poynting factor (docs/theory/equilibrium.md says what it costs).
 
 import { checkRange, InputError } from '../errors.js';
@@ -31,6 +34,8 @@ export interface BubbleState {
   thermalEthanol: number;
   /** The same of water, 1/K. */
   thermalWater: number;
+  /** D of the vapour, dimensionless: a change of ln α0 arrives in ln α divided by 1 − 2 D y(1 − y). */
+  cross: number;
 }
 
 /** Checks x and P of a public equilibrium function. */
@@ -63,6 +68,7 @@ export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_P
   const ethanol: ValueAndSlope = { value: 0, slope: 0 };
   const water: ValueAndSlope = { value: 0, slope: 0 };
   const departure: ValueAndSlope = { value: 0, slope: 0 };
+  const cross: ValueAndSlope = { value: 0, slope: 0 };
   const vapour = model.vapour;
   const state: BubbleState = {
     temperature_K: START_K,
@@ -73,6 +79,7 @@ export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_P
     vapourSlope: 0,
     thermalEthanol: 0,
     thermalWater: 0,
+    cross: 0,
   };
   let lastPressure_Pa = 0;
 
@@ -96,19 +103,24 @@ export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_P
     vapour.water(temperature_K, pressure_Pa, water, departure);
     water.value += departure.value;
     water.slope += departure.slope;
+    vapour.cross?.(temperature_K, pressure_Pa, cross);
   }
 
   function solve(start: number, x: number, pressure_Pa: Pascal, logPressure: number): Kelvin {
     let inverse = start;
+    let y: number = state.vapour;
     for (let i = 0; i < MAX_ITERATIONS; i++) {
       const temperature_K = 1 / inverse;
       model.activity(x, temperature_K, activity);
       fugacities(temperature_K, pressure_Pa);
-      const first = x * Math.exp(activity.lnGammaEthanol + ethanol.value - logPressure);
-      const second = (1 - x) * Math.exp(activity.lnGammaWater + water.value - logPressure);
+      const [f1, f2] = [(1 - y) * (1 - y), y * y];
+      const first = x * Math.exp(activity.lnGammaEthanol + ethanol.value - cross.value * f1 - logPressure);
+      const second = (1 - x) * Math.exp(activity.lnGammaWater + water.value - cross.value * f2 - logPressure);
       const sum = first + second;
-      const byTemperature =
-        (first * (activity.thermalEthanol + ethanol.slope) + second * (activity.thermalWater + water.slope)) / sum;
+      y = first / sum;
+      const thermal1 = activity.thermalEthanol + ethanol.slope - cross.slope * f1;
+      const thermal2 = activity.thermalWater + water.slope - cross.slope * f2;
+      const byTemperature = (first * thermal1 + second * thermal2) / sum;
       const step = Math.log(sum) / (byTemperature * temperature_K * temperature_K);
       inverse = Math.min(HIGHEST_INVERSE, Math.max(LOWEST_INVERSE, inverse + step));
       if (Math.abs(step) < SMALLEST_STEP) return 1 / inverse;
@@ -123,21 +135,27 @@ export function bubbleSolver(model: ActivityModel): (x: MoleFraction, pressure_P
   function fill(temperature_K: Kelvin, x: number, pressure_Pa: Pascal, logPressure: number): void {
     model.activity(x, temperature_K, activity);
     fugacities(temperature_K, pressure_Pa);
-    const k1 = Math.exp(activity.lnGammaEthanol + ethanol.value - logPressure);
-    const k2 = Math.exp(activity.lnGammaWater + water.value - logPressure);
-    const thermal1 = activity.thermalEthanol + ethanol.slope;
-    const thermal2 = activity.thermalWater + water.slope;
+    const d = cross.value;
+    const alpha0 = Math.exp(activity.lnGammaEthanol + ethanol.value - activity.lnGammaWater - water.value);
+    const y = vapourOver(x, alpha0, d);
+    const answer = 1 - 2 * d * y * (1 - y);
+    const k1 = Math.exp(activity.lnGammaEthanol + ethanol.value - d * (1 - y) * (1 - y) - logPressure);
+    const k2 = Math.exp(activity.lnGammaWater + water.value - d * y * y - logPressure);
+    const thermal1 = activity.thermalEthanol + ethanol.slope - cross.slope * (1 - y) * (1 - y);
+    const thermal2 = activity.thermalWater + water.slope - cross.slope * y * y;
     const byComposition = k1 - k2 + x * k1 * activity.slopeEthanol + (1 - x) * k2 * activity.slopeWater;
     const byTemperature = x * k1 * thermal1 + (1 - x) * k2 * thermal2;
     const alpha = k1 / k2;
     const denominator = 1 + (alpha - 1) * x;
     const temperatureSlope = -byComposition / byTemperature;
-    const alphaSlope = alpha * (activity.slopeEthanol - activity.slopeWater + (thermal1 - thermal2) * temperatureSlope);
+    const byLiquid = activity.slopeEthanol - activity.slopeWater + (thermal1 - thermal2) * temperatureSlope;
+    const alphaSlope = (alpha * (byLiquid + (2 * d * alpha) / (denominator * denominator))) / answer;
     state.temperature_K = temperature_K;
     state.alpha = alpha;
     state.vapour = (alpha * x) / denominator;
     state.thermalEthanol = thermal1;
     state.thermalWater = thermal2;
+    state.cross = d;
     state.temperatureSlope = temperatureSlope;
     state.alphaSlope = alphaSlope;
     state.vapourSlope = (alpha + alphaSlope * x * (1 - x)) / (denominator * denominator);
@@ -153,6 +171,20 @@ const CLAPEYRON_K = 4900;
 const START_LOG_PRESSURE = Math.log(1e5);
 const HIGHEST_INVERSE = 1 / ethanolSaturation.equation.lowest_K;
 const LOWEST_INVERSE = 1 / (ethanolSaturation.equation.criticalTemperature_K - 1);
+
+/** y = α x/(1 + (α − 1) x) with ln α = ln α0 − D (1 − 2 y), by Newton's method; the first guess is right where D = 0. */
+function vapourOver(x: number, alpha0: number, d: number): number {
+  const over = (alpha: number): number => (alpha * x) / (1 + (alpha - 1) * x);
+  let y = over(alpha0);
+  if (d === 0) return y;
+  for (let i = 0; i < MAX_ITERATIONS; i++) {
+    const found = over(alpha0 * Math.exp(-d * (1 - 2 * y)));
+    const step = (found - y) / (1 - 2 * d * found * (1 - found));
+    y += step;
+    if (Math.abs(step) < 1e-15) break;
+  }
+  return y;
+}
 
 function coldStart(pressure_Pa: Pascal): number {
   return 1 / START_K - (Math.log(pressure_Pa) - START_LOG_PRESSURE) / CLAPEYRON_K;

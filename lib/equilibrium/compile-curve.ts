@@ -37,7 +37,7 @@ export const COMPILED_RANGE_PA: readonly [Pascal, Pascal] = Object.freeze([20e3,
  * @param options Pressures to cover [Pa], at most 2 kPa to 2 MPa; default 20 to 300 kPa, where y is within 1e-7 of the bubble point.
  * @returns The compiled curve; outside its pressures it throws.
  * @throws InputError when the range is not inside 2 kPa to 2 MPa or not rising.
- * @example vapourOnSlice(compileCurve(activityModel('redlich-kister')).at(101325), 0.5) // → 0.6512
+ * @example vapourOnSlice(compileCurve(activityModel('redlich-kister')).at(101325), 0.5) // → 0.6539
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function compileCurve(model: ActivityModel, options: CompileOptions = {}): EquilibriumCurve {

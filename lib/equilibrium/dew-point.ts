@@ -22,7 +22,7 @@ export interface DewPoint {
  * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
  * @returns Temperature [K] and mole fraction in the liquid.
  * @throws InputError when the composition or the pressure is outside its range.
- * @example dewPoint(activityModel('redlich-kister'), 0.5, 101325).liquidMoleFraction // → 0.1528
+ * @example dewPoint(activityModel('redlich-kister'), 0.5, 101325).liquidMoleFraction // → 0.1513
  * Source: definition; modified Raoult's law.
  */
 export function dewPoint(model: ActivityModel, vapourMoleFraction: MoleFraction, pressure_Pa: Pascal): DewPoint {

@@ -57,7 +57,7 @@ export interface EquilibriumCurve {
  * @param x Mole fraction of ethanol in the liquid; 0..1; outside by more than 0.001 (a solver's stage may be a hair out), an InputError.
  * @returns Mole fraction of ethanol in the vapour, y*.
  * @throws InputError when x is not a number or outside its range.
- * @example vapourOnSlice(createEthanolWater().curve('redlich-kister').at(101325), 0.5) // → 0.6512
+ * @example vapourOnSlice(createEthanolWater().curve('redlich-kister').at(101325), 0.5) // → 0.6539
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function vapourOnSlice(slice: CurveSlice, x: MoleFraction): MoleFraction {
@@ -72,7 +72,7 @@ export function vapourOnSlice(slice: CurveSlice, x: MoleFraction): MoleFraction 
  * @param x Mole fraction of ethanol in the liquid; 0..1; outside by more than 0.001 (a solver's stage may be a hair out), an InputError.
  * @returns Bubble temperature, [K].
  * @throws InputError when x is not a number or outside its range.
- * @example temperatureOnSlice(createEthanolWater().curve('redlich-kister').at(101325), 0.5) // → 352.896
+ * @example temperatureOnSlice(createEthanolWater().curve('redlich-kister').at(101325), 0.5) // → 352.899
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function temperatureOnSlice(slice: CurveSlice, x: MoleFraction): Kelvin {

@@ -13,7 +13,7 @@ import { bubbleSolver, checkState } from './bubble-state.js';
  * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
  * @returns Relative volatility α, dimensionless.
  * @throws InputError when the composition or the pressure is outside its range.
- * @example relativeVolatility(activityModel('redlich-kister'), 0.5, 101325) // → 1.8672
+ * @example relativeVolatility(activityModel('redlich-kister'), 0.5, 101325) // → 1.8889
  * Source: definition; docs/theory/equilibrium.md for F.
  */
 export function relativeVolatility(model: ActivityModel, moleFraction: MoleFraction, pressure_Pa: Pascal): number {

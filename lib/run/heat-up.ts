@@ -20,7 +20,7 @@ import type { Charge } from './problem.js';
  * @param model Activity model for the boiling point and the heat of mixing.
  * @returns Heat, Q, [J].
  * @throws InputError when the charge cannot be used or is filled in hotter than it boils.
- * @example heatToBoil({ kind: 'volume', volume_m3: 0.12, strength: 0.095 }, 293.15, 101325, activityModel('redlich-kister')) / 3.6e6 // → 10.21
+ * @example heatToBoil({ kind: 'volume', volume_m3: 0.12, strength: 0.095 }, 293.15, 101325, activityModel('redlich-kister')) / 3.6e6 // → 10.24
  * Source: this project, docs/theory/simple-still.md.
  */
 export function heatToBoil(charge: Charge, from_K: Kelvin, pressure_Pa: Pascal, model: ActivityModel): number {

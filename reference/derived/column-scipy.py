@@ -9,6 +9,7 @@ IAPWS saturation equation (Wagner & Pruss 1993), ethanol by the Wagner-type equa
 Heats of vaporisation: ethanol DIPPR 106 (Perry, 8th ed., Table 2-150), water VDI Heat Atlas.
 """
 import json
+import os
 import platform
 
 import numpy as np
@@ -16,9 +17,11 @@ import scipy
 from scipy.integrate import solve_ivp
 
 R_GAS = 8.314462618
-A12, B12, C12 = 2.57007639399, 153.46682906, -0.512851572932
-A21, B21, C21 = 64.4684345504, -3705.82065674, -8.89692991598
-ALPHA = 0.362023387614
+_FILE = os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "parameters", "nrtl-ethanol-water.json")
+_NRTL = {c["name"]: float(c["value"]) for c in json.load(open(_FILE))["coefficients"]}
+A12, B12, C12 = _NRTL["a12"], _NRTL["b12"], _NRTL["c12"]
+A21, B21, C21 = _NRTL["a21"], _NRTL["b21"], _NRTL["c21"]
+ALPHA = _NRTL["alpha"]
 
 
 def ln_gamma(x, t):

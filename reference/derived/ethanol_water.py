@@ -37,7 +37,7 @@ def horner(c, s):
 # ---- activity: the project's expansion of the excess Gibbs energy, with the virial vapour it was fitted with
 
 _RK = parameters("redlich-kister-ethanol-water")
-RHO, T0 = _RK["rho"], _RK["T0"]
+RHO, T0, CROSS = _RK["rho"], _RK["T0"], _RK["cross"]
 _A, _B, _C, _D = (np.pad(s, (0, 6 - len(s))) for s in (series(_RK, letter) for letter in "abcd"))
 
 
@@ -100,11 +100,20 @@ def virial_water(t):
 
 
 def ln_k(x, t, p):
+    """ln(y_i/x_i); B12 = (1 + CROSS) (B11 + B22)/2, the vapour by repeated substitution (a factor of 50 or more each)."""
     g, g1, _ = excess_gibbs(x, t)
     l1, l2 = ln_ethanol_pressure(t), ln_water_pressure(t)
+    b1, b2 = virial_ethanol(t), virial_water(t)
     ln_p = np.log(p)
-    return (g + (1 - x) * g1 + l1 - ln_p + virial_ethanol(t) * (np.exp(l1) - p) / (R * t),
-            g - x * g1 + l2 - ln_p + virial_water(t) * (np.exp(l2) - p) / (R * t))
+    k1 = g + (1 - x) * g1 + l1 - ln_p + b1 * (np.exp(l1) - p) / (R * t)
+    k2 = g - x * g1 + l2 - ln_p + b2 * (np.exp(l2) - p) / (R * t)
+    d = p * CROSS * (b1 + b2) / (R * t)
+    alpha = np.exp(k1 - k2)
+    y = alpha * x / (1 + (alpha - 1) * x)
+    for _ in range(12):
+        now = alpha * np.exp(-d * (1 - 2 * y))
+        y = now * x / (1 + (now - 1) * x)
+    return k1 - d * (1 - y) ** 2, k2 - d * y**2
 
 
 def _bubble_excess(x, t, p):

@@ -6,27 +6,83 @@ import { format } from 'prettier';
 import { leastSquares } from '../../dist/lib/numerics/least-squares.js';
 import { SETS } from './measurements.mjs';
 import { expansion, nrtl, SERIES, STRETCH, wilson } from './models.mjs';
+import {
+  azeotropeMisses,
+  covarianceOf,
+  crossErrors,
+  leftOut,
+  likeliestAzeotrope,
+  likeliestLaboratory,
+  missesOf,
+} from './laboratories.mjs';
 import { residualsOf } from './residuals-of.mjs';
+import { LEAST, levelled, likeliest, whitened } from './scatter.mjs';
 
 const PARAMETERS = new URL('../parameters/', import.meta.url);
-const fitted = SETS.filter(({ role }) => role === 'fit');
+const SCATTER = new URL('scatter.json', import.meta.url);
+export const FITTED = SETS.filter(({ role }) => role === 'fit');
 
-function residualVector(model) {
-  return fitted.flatMap((entry) =>
-    residualsOf(model, entry, { own: true })
-      .filter((row) => row.used)
-      .map((row) => row.residual / row.sigma),
-  );
-}
-
-export function fit(form, start = form.start) {
-  const count = residualVector(form.model(Float64Array.from(start))).length;
-  return leastSquares({
-    residualCount: count,
-    start,
-    residuals: (vector, out) => out.set(residualVector(form.model(vector))),
+/** [{ name, entry, quantity, rows }]: the residuals that count, by set and quantity. */
+export function groupsOf(model, sets) {
+  return sets.flatMap((entry) => {
+    const rows = residualsOf(model, entry, { own: true }).filter(({ used }) => used);
+    return [...new Set(rows.map(({ quantity }) => quantity))].map((quantity) => ({
+      name: `${entry.set} ${quantity}`,
+      quantity,
+      rows: rows.filter((row) => row.quantity === quantity),
+    }));
   });
 }
+
+/** What every set and quantity is worth, as the last regression found it. */
+export const scatterOnFile = () => JSON.parse(readFileSync(SCATTER, 'utf8')).sets;
+
+/** The parameters of a form that fit `sets` best under a given scatter. */
+export function fit(
+  form,
+  { sets = FITTED, scatter = scatterOnFile(), start = form.start, tolerance = TOLERANCE } = {},
+) {
+  const factors = new Map();
+  const vector = (model) =>
+    groupsOf(model, sets).flatMap(({ name, rows }) => [...whitened(name, rows, scatter[name], factors)]);
+  const residuals = (parameters, out) => out.set(vector(form.model(parameters)));
+  const residualCount = vector(form.model(Float64Array.from(start))).length;
+  // A set that is smooth to 0.01 % magnifies the rounding of a boiling point ten thousand times, so the differences are
+  // taken over wide steps, for which the residuals are straight enough.
+  const jacobian = (parameters, out) => {
+    const [above, below] = [new Float64Array(residualCount), new Float64Array(residualCount)];
+    parameters.forEach((value, j) => {
+      const moved = Float64Array.from(parameters);
+      moved[j] = value + STEP;
+      residuals(moved, above);
+      moved[j] = value - STEP;
+      residuals(moved, below);
+      for (let i = 0; i < residualCount; i++) out[i * parameters.length + j] = (above[i] - below[i]) / (2 * STEP);
+    });
+  };
+  return leastSquares({ residualCount, start: Array.from(start), residuals, jacobian }, { tolerance });
+}
+const STEP = 2e-4;
+const TOLERANCE = 1e-11;
+
+/** Fit and scatter in turn until no number of the scatter moves. */
+export function fitWithScatter(form, sets = FITTED) {
+  let scatter = {};
+  let found = fit(form, { sets, scatter });
+  for (let round = 0; round < ROUNDS; round++) {
+    const before = JSON.stringify(scatter);
+    const groups = groupsOf(form.model(found.parameters), sets).filter(({ quantity }) => quantity in LEAST);
+    scatter = levelled(
+      Object.fromEntries(
+        groups.map(({ name, quantity, rows }) => [name, { quantity, ...likeliest(rows, LEAST[quantity]) }]),
+      ),
+    );
+    found = fit(form, { sets, scatter, start: found.parameters });
+    if (JSON.stringify(scatter) === before) return { found, scatter, rounds: round + 1 };
+  }
+  throw new Error(`the scatter did not settle in ${ROUNDS} rounds`);
+}
+const ROUNDS = 40;
 
 /** Twelve digits: more than any of them deserves, enough to repeat every printed result. */
 const digits = (value) => String(Number(value.toPrecision(12)));
@@ -65,17 +121,29 @@ function cholesky(matrix, n) {
 
 async function main() {
   const form = expansion(STRETCH);
-  const found = fit(form);
+  const { found, scatter, rounds } = fitWithScatter(form);
+  console.log(`scatter settled after ${rounds} rounds`);
+  for (const [name, { within, between }] of Object.entries(scatter)) {
+    console.log(`  ${name.padEnd(32)} within ${within.toPrecision(3)}  between ${between.toPrecision(3)}`);
+  }
+  const about =
+    'Scatter of each set in the fit, point to point (within) and against other laboratories (between), by npm run regress: P relative, T in K, y at y = 1/2. Equation in scatter.mjs.';
+  writeFileSync(SCATTER, await format(JSON.stringify({ about, sets: scatter }), { parser: 'json', printWidth: 120 }));
   const reduced = say(form.key, found);
   const n = found.parameters.length;
   await write(form.key, {
     coefficients: form.coefficients(found.parameters).map(row),
     constants: form.constants.map(row),
   });
-  const factor = cholesky(
-    found.inverseNormal.map((value) => value * reduced),
-    n,
-  );
+  const without = leftOut(fit, form, found, FITTED, scatter);
+  const covariance = covarianceOf(found, without);
+  const laboratory = {
+    ...crossErrors(fit, found, scatter),
+    ...likeliestLaboratory(missesOf(form, found, covariance, without)),
+    ...likeliestAzeotrope(azeotropeMisses(form, found, covariance, without)),
+  };
+  console.log('laboratories', laboratory);
+  const factor = cholesky(covariance, n);
   await write('redlich-kister-covariance', {
     coefficients: factor.flatMap((line, i) =>
       line
@@ -88,8 +156,14 @@ async function main() {
       ['terms', SERIES[0], '1'],
     ].map(row),
   });
+  await write('laboratories-ethanol-water', {
+    coefficients: Object.entries(laboratory).map(([name, value]) =>
+      row([name, value, name.endsWith('_K') ? 'K' : '1']),
+    ),
+    constants: [],
+  });
   for (const each of [nrtl, wilson]) {
-    const result = fit(each);
+    const result = fit(each, { scatter });
     say(each.key, result);
     await write(each.key, { coefficients: each.coefficients(result.parameters).map(row), constants: [] });
   }

@@ -12,6 +12,8 @@ export function residualsOf(model, entry, { own = false } = {}) {
   return KINDS[entry.kind](model, entry, own);
 }
 
+/** Errors of a vapour go with y(1 − y), as one error in ln α would make them; 1 at y = 1/2. */
+const vapourScale = (y) => 4 * y * (1 - y);
 const used = (entry, quantity) => entry.use === undefined || entry.use.includes(quantity);
 const blank = () => ({
   lnGammaEthanol: 0,
@@ -39,7 +41,8 @@ const KINDS = {
       if (point.y !== undefined) {
         const counts = sigma.y !== undefined;
         const residual = found.vapourMoleFraction - point.y;
-        rows.push({ quantity: 'y', residual, sigma: sigma.y, x: point.x, used: counts });
+        const scale = vapourScale(found.vapourMoleFraction);
+        rows.push({ quantity: 'y', residual, sigma: sigma.y, scale, x: point.x, used: counts });
       }
       return rows;
     });
@@ -57,7 +60,14 @@ const KINDS = {
           x: point.x,
           used: used(entry, 'T_K'),
         },
-        { quantity: 'y', residual: vapour - point.y, sigma: sigma.y, x: point.x, used: true },
+        {
+          quantity: 'y',
+          residual: vapour - point.y,
+          sigma: sigma.y,
+          scale: vapourScale(vapour),
+          x: point.x,
+          used: true,
+        },
       ];
     });
   },

@@ -141,12 +141,12 @@ describe('relabelling: a model with its substances exchanged', () => {
     c21: set.c12,
   });
   // In the expansion: ρ becomes 1/ρ, w becomes −w, and the common factor ρ goes into the coefficients.
-  const { stretch, middle_K, series } = EXPANSION;
+  const { stretch, middle_K, series, cross } = EXPANSION;
   const exchangedSeries = series.map((terms) => terms.map((term, k) => ((-1) ** k * term) / stretch));
   const exchanged = {
     nrtl: nrtlModel(swap(NRTL_ETHANOL_WATER.coefficients), about),
     wilson: wilsonModel(swap(WILSON_ETHANOL_WATER.coefficients), about),
-    'redlich-kister': redlichKisterModel({ stretch: 1 / stretch, middle_K, series: exchangedSeries }, about),
+    'redlich-kister': redlichKisterModel({ stretch: 1 / stretch, middle_K, series: exchangedSeries, cross }, about),
   };
 
   it.each(models.filter(({ name }) => name !== 'raoult'))('$name gives the same liquid', ({ name, model }) => {

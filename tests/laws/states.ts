@@ -15,16 +15,6 @@ export const exceptions: readonly { readonly law: string; readonly model: string
     model: 'raoult',
     reason: 'an ideal solution of two substances whose vapour pressures never cross has none',
   },
-  {
-    law: 'moves its azeotrope to less ethanol with rising pressure',
-    model: 'wilson',
-    reason: 'six parameters for all temperatures: fitted from 25 to 150 °C, its azeotrope turns round near 2 bar',
-  },
-  {
-    law: 'moves its azeotrope to less ethanol with rising pressure',
-    model: 'nrtl',
-    reason: 'seven parameters for all temperatures: fitted from 25 to 150 °C, its azeotrope turns round near 2 bar',
-  },
   { law: 'moves its azeotrope to less ethanol with rising pressure', model: 'raoult', reason: 'it has no azeotrope' },
 ];
 

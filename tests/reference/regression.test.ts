@@ -26,18 +26,18 @@ const gammas = (model: ActivityModel, x: number, T: number): [number, number] =>
 };
 
 describe('the regression of the reference model', () => {
-  const [lewis] = scipy.fits;
+  const [reference] = scipy.fits;
 
   it('ends at the same minimum as scipy (MINPACK) on equations written independently', () => {
     const { reducedChiSquare, degreesOfFreedom } = REDLICH_KISTER_COVARIANCE.constants;
-    expect(Math.abs((reducedChiSquare * degreesOfFreedom) / lewis!.sumOfSquares - 1)).toBeLessThan(1e-4);
+    expect(Math.abs((reducedChiSquare * degreesOfFreedom) / reference!.sumOfSquares - 1)).toBeLessThan(1e-4);
     expect(scipy.stretch).toBe(EXPANSION.stretch);
     // scipy lists the functions of temperature term by term.
     let i = 0;
     for (const [k, functions] of [4, 4, 4, 3, 3, 3].entries()) {
       for (let j = 0; j < functions; j++) {
         const ours = EXPANSION.series[j]![k]!;
-        expect(Math.abs(lewis!.parameters[i++]! - ours), `${'abcd'[j]}${k + 1}`).toBeLessThan(
+        expect(Math.abs(reference!.parameters[i++]! - ours), `${'abcd'[j]}${k + 1}`).toBeLessThan(
           5e-3 * (1 + Math.abs(ours)),
         );
       }
@@ -45,7 +45,7 @@ describe('the regression of the reference model', () => {
   });
 
   it('gives the same azeotropes there', () => {
-    for (const [pressure, x] of Object.entries(lewis!.azeotrope)) {
+    for (const [pressure, x] of Object.entries(reference!.azeotrope)) {
       const found = azeotrope(activityModel('redlich-kister'), Number(pressure));
       expect(found.found && Math.abs(found.moleFraction - x), `${pressure} Pa`).toBeLessThan(5e-5);
     }

@@ -31,7 +31,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     takes: [takes.strength(), takes.pressure()],
     gives: 'temperature',
     says: 'temperature at which a liquid boils',
-    example: { formula: 'boilingPoint(10%, 1 atm)', gives: '92.06 °C' },
+    example: { formula: 'boilingPoint(10%, 1 atm)', gives: '92.23 °C' },
     call: (strength, pressure_Pa) => bubblePoint(model, moleFractionFromStrength(strength), pressure_Pa).temperature_K,
   },
   {
@@ -39,7 +39,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     takes: [takes.strength(), takes.pressure()],
     gives: 'strength',
     says: 'strength of the vapour over a boiling liquid, once condensed',
-    example: { formula: 'vapourStrength(10%, 1 atm)', gives: '56.53 % vol' },
+    example: { formula: 'vapourStrength(10%, 1 atm)', gives: '56.01 % vol' },
     call: (strength, pressure_Pa) =>
       strengthFromMoleFraction(bubblePoint(model, moleFractionFromStrength(strength), pressure_Pa).vapourMoleFraction),
   },
@@ -48,7 +48,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     takes: [takes.strength(), takes.pressure()],
     gives: 'number',
     says: 'how much more readily ethanol leaves a boiling liquid than water',
-    example: { formula: 'relativeVolatility(40%, 1 atm)', gives: '5.278' },
+    example: { formula: 'relativeVolatility(40%, 1 atm)', gives: '5.307' },
     call: (strength, pressure_Pa) => relativeVolatility(model, moleFractionFromStrength(strength), pressure_Pa),
   },
   {
@@ -67,7 +67,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     takes: [takes.pressure()],
     gives: 'temperature',
     says: 'temperature at which the azeotrope boils',
-    example: { formula: 'azeotropePoint(1 atm)', gives: '78.12 °C' },
+    example: { formula: 'azeotropePoint(1 atm)', gives: '78.13 °C' },
     call: (pressure_Pa) => {
       const found = azeotrope(model, pressure_Pa);
       return found.found ? found.temperature_K : noAzeotrope;
@@ -78,7 +78,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     takes: [takes.someStrength('kettle'), takes.someStrength('head'), takes.stillPressure()],
     gives: 'number',
     says: 'ideal stages from kettle to head at total reflux, the kettle counted',
-    example: { formula: 'stagesBetween(9.5%, 94%, 1 atm)', gives: '5.91' },
+    example: { formula: 'stagesBetween(9.5%, 94%, 1 atm)', gives: '5.84' },
     call: (kettle, head, pressure_Pa) => {
       if (head < kettle) return { none: 'The head is to be at least as strong as the kettle' };
       const [from, to] = [moleFractionFromStrength(kettle), moleFractionFromStrength(head)];
@@ -91,7 +91,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     takes: [takes.someStrength('kettle'), takes.someStrength('head'), takes.stillPressure()],
     gives: 'number',
     says: 'least reflux ratio that holds a head strength over a kettle, with any number of plates',
-    example: { formula: 'leastReflux(9.5%, 94%, 1 atm)', gives: '2.33' },
+    example: { formula: 'leastReflux(9.5%, 94%, 1 atm)', gives: '2.39' },
     call: (kettle, head, pressure_Pa) => {
       const [from, to] = [moleFractionFromStrength(kettle), moleFractionFromStrength(head)];
       const found = minimumReflux(sliceAt(pressure_Pa), from, to);
@@ -107,7 +107,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     takes: [takes.volume(), takes.someStrength(), takes.temperature(0, 110), takes.pressure()],
     gives: 'energy',
     says: 'heat that brings a charge from a temperature to the boil, the kettle itself left out',
-    example: { formula: 'heatToBoil(120 L, 9.5%, 20 °C, 1 atm)', gives: '10.21 kWh' },
+    example: { formula: 'heatToBoil(120 L, 9.5%, 20 °C, 1 atm)', gives: '10.24 kWh' },
     call: (volume_m3, strength, from_K, pressure_Pa) => {
       if (volume_m3 <= 0) return 0;
       const boils_K = bubblePoint(model, moleFractionFromStrength(strength), pressure_Pa).temperature_K;

@@ -86,7 +86,7 @@ export const onePlateMore: Lesson<{ readonly equilibrium: EquilibriumQuestion }>
       'Best after ‘What boils’: the curve is the same one. A sheet with the curve and the diagonal, and a ruler, lets everyone draw a staircase by hand first.',
     minutes: [6, 12, 8, 8, 6],
     found: [
-      'From 9.5 % vol: 55.4 from the kettle, then 82.5, 88.9, 91.6, 93.1. The first plate adds 27, the fourth 1.5.',
+      'From 9.5 % vol: 54.8 from the kettle, then 82.5, 89.0, 91.7, 93.2. The first plate adds 28, the fourth 1.5.',
       'Hundredths. The twelfth plate adds 0.14 % vol, the twentieth 0.04.',
       'The first steps shrink, for the kettle already stands further up the curve. The steps near the top stay almost exactly where they were.',
     ],

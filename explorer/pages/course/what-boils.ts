@@ -76,7 +76,7 @@ export const whatBoils: Lesson<{ readonly equilibrium: EquilibriumQuestion }> = 
       'Nothing is heated. Show the guess on a wall or hand out the worksheet; everyone draws before anyone speaks. Ask two people with different lines to explain theirs, and only then show the answer.',
     minutes: [8, 10, 8, 8, 6],
     found: [
-      'The boil falls and the vapour grows stronger, but not in step: from 5 to 20 % vol the vapour gains some 30 % vol, from 40 to 80 only 9.',
+      'The boil falls and the vapour grows stronger, but not in step: from 5 to 20 % vol the vapour gains some 31 % vol, from 40 to 80 only 9.',
       'Most at the weak end, where the curve stands far over the thin diagonal; hardly anything above 90 % vol.',
       'The whole boil moves down by some 6 °C. What rises hardly changes: pressure shifts when it boils, not what comes of it.',
     ],

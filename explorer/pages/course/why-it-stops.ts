@@ -99,7 +99,7 @@ export const whyItStops: Lesson<Asked> = {
     minutes: [8, 12, 10, 8, 8],
     found: [
       'At best 97.17 % vol in the first drops, and 97.15 when the first 2 L are in. The line stands at 97.20, and nothing crosses it.',
-      'From 93.6 % vol: sixty plates 95.6, reflux 30 : 1 95.0, ideal plates 94.9. Plates lift it most, but thirty do as much as sixty; from there on only reflux helps, at the price of hours.',
+      'From 93.7 % vol: sixty plates 95.6, reflux 30 : 1 95.1, ideal plates 95.0. Plates lift it most, but thirty do as much as sixty; from there on only reflux helps, at the price of hours.',
       'By a few tenths: from 97.2 to 97.4 % vol. Thin air is no way out; only deep vacuum would be, and no open still has it.',
     ],
     listen: [

@@ -23,6 +23,8 @@ export interface ExpansionParameters {
   readonly middle_K: Kelvin;
   /** a, b, c and d; a series may be shorter than a, its missing terms are 0. */
   readonly series: readonly (readonly number[])[];
+  /** c of the vapour's cross coefficient B12 = (1 + c) (B11 + B22)/2, with which the series were fitted. */
+  readonly cross: number;
 }
 
 /** How many functions of temperature there are. */
@@ -41,7 +43,7 @@ export function redlichKisterModel(
   parameters: ExpansionParameters,
   about: Pick<ActivityModel, 'name' | 'range_K' | 'source'>,
 ): ActivityModel {
-  const { stretch, middle_K, series } = parameters;
+  const { stretch, middle_K, series, cross } = parameters;
   const terms = Math.max(...series.map((each) => each.length));
   const table = Array.from({ length: FUNCTIONS }, (_, j) =>
     Array.from({ length: terms }, (_, k) => series[j]?.[k] ?? 0),
@@ -78,7 +80,7 @@ export function redlichKisterModel(
 
   return Object.freeze({
     ...about,
-    vapour: virialVapour,
+    vapour: virialVapour(cross),
     excessGibbs(moleFraction: MoleFraction, temperature_K: Kelvin) {
       setTemperature(temperature_K);
       const divisor = 1 + more * moleFraction;
@@ -129,6 +131,7 @@ export function redlichKisterModel(
 export const EXPANSION: ExpansionParameters = Object.freeze({
   stretch: set.constants.rho,
   middle_K: set.constants.T0,
+  cross: set.constants.cross,
   series: Object.freeze(['a', 'b', 'c', 'd'].map((letter) => coefficientSeries(set, letter))),
 });
 

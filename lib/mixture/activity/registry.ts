@@ -26,7 +26,7 @@ export const DEFAULT_ACTIVITY: ActivityName = 'redlich-kister';
  * @param name One of `ACTIVITY_NAMES`; anything else throws.
  * @returns The model.
  * @throws InputError when there is no model of that name.
- * @example activityModel('redlich-kister').excessGibbs(0.5, 351.15) // → 0.3043
+ * @example activityModel('redlich-kister').excessGibbs(0.5, 351.15) // → 0.3057
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function activityModel(name: ActivityName): ActivityModel {

@@ -61,7 +61,7 @@ export interface Staircase {
  * @param question Slice, ethanol in the kettle x_B [mol/mol] 0 to 1, plates N (whole, 0 to 1000), efficiency E above 0 to 1, reflux ratio R (0 or more) or 'total'; outside them it throws.
  * @returns Kettle vapour, plates from below, head composition and operating line. A pinch gives plates that hardly differ.
  * @throws InputError when a part of the question is outside its range.
- * @example staircase({ slice: createEthanolWater().curve('redlich-kister').at(101325), kettleMoleFraction: 0.0312, plates: 4, efficiency: 1, reflux: 3 }).headMoleFraction // → 0.727
+ * @example staircase({ slice: createEthanolWater().curve('redlich-kister').at(101325), kettleMoleFraction: 0.0312, plates: 4, efficiency: 1, reflux: 3 }).headMoleFraction // → 0.7292
  * Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605-611; E. V. Murphree, Ind. Eng. Chem. 17 (1925) 747-750.
  */
 export function staircase(question: StaircaseQuestion): Staircase {

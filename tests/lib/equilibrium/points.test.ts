@@ -36,17 +36,22 @@ describe('bubblePoint', () => {
         (name, x, logPressure) => {
           const model = activityModel(name);
           const pressure_Pa = Math.min(2e6, Math.exp(logPressure));
-          const { temperature_K } = bubblePoint(model, x, pressure_Pa);
+          const { temperature_K, vapourMoleFraction } = bubblePoint(model, x, pressure_Pa);
           if (temperature_K < 273.16) return; // below the range of water's public saturation function
           model.activity(x, temperature_K, state);
           const [ethanol_Pa, water_Pa] = [
             saturationPressureEthanol(temperature_K),
             saturationPressureWater(temperature_K),
           ];
-          // The vapour written out again: B (p − P)/(R T) with the models that have a virial vapour.
+          // The vapour written out again: ln φ of the saturated pure vapour less ln φ in the mixture, by second virial
+          // coefficients with B12 weaker by 23 % than the mean of the pure ones, in the model that has such a vapour.
           const virial = name === 'redlich-kister' ? 1 / (8.314462618 * temperature_K) : 0;
-          const ethanol = virial * secondVirialEthanol(temperature_K) * (ethanol_Pa - pressure_Pa);
-          const water = virial * secondVirialWater(temperature_K) * (water_Pa - pressure_Pa);
+          const [b1, b2] = [secondVirialEthanol(temperature_K), secondVirialWater(temperature_K)];
+          const b12 = 0.77 * 0.5 * (b1 + b2);
+          const y = vapourMoleFraction;
+          const mixed = y * y * b1 + 2 * y * (1 - y) * b12 + (1 - y) * (1 - y) * b2;
+          const ethanol = virial * (b1 * ethanol_Pa - (2 * (y * b1 + (1 - y) * b12) - mixed) * pressure_Pa);
+          const water = virial * (b2 * water_Pa - (2 * (y * b12 + (1 - y) * b2) - mixed) * pressure_Pa);
           const sum =
             x * Math.exp(state.lnGammaEthanol + ethanol) * ethanol_Pa +
             (1 - x) * Math.exp(state.lnGammaWater + water) * water_Pa;

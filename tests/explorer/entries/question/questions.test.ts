@@ -102,15 +102,15 @@ describe('an answer', () => {
 
   it('of another strength is told which liquid gives it off', () => {
     const question = asked('what-rises');
-    expect(reply(question, '60')).toMatch(/^Not yet\. A vapour of 60\.0 % vol rises from a liquid of 11\.7 % vol\./u);
+    expect(reply(question, '60')).toMatch(/^Not yet\. A vapour of 60\.0 % vol rises from a liquid of 12\.0 % vol\./u);
     expect(reply(question, '20')).toContain('no stronger than the liquid itself');
     expect(reply(question, '99')).toContain('as strong as the azeotrope');
     expect(reply(question, '76')).toBe('Yes. Over a liquid of 30 % vol the vapour holds 75.9 % vol.');
   });
 
   it('of other plates is told where they stand', () => {
-    expect(reply(asked('plates-to-ninety'), '2')).toContain('With two plates it stands at 88.9 % vol.');
-    expect(reply(asked('plates-to-ninety'), '3')).toContain('With three plates it stands at 91.6 % vol');
+    expect(reply(asked('plates-to-ninety'), '2')).toContain('With two plates it stands at 89.0 % vol.');
+    expect(reply(asked('plates-to-ninety'), '3')).toContain('With three plates it stands at 91.7 % vol');
     expect(reply(asked('plates-to-ninety-six'), '1', 2)).toContain('With one plate more it stands at');
   });
 

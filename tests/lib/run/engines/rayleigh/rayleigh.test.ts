@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  activityModel,
+  azeotrope,
   createEthanolWater,
   InputError,
   rayleighLeft,
@@ -127,9 +129,12 @@ describe('a bare pot by quadrature', () => {
     expect(lowWines).toBeLessThan(0.25);
     expect(share).toBeGreaterThan(0.35);
     expect(share).toBeLessThan(0.4);
-    // Another equilibrium (modified UNIFAC, a prediction from groups) gives 20.9 % in 38.1 %.
-    expect(Math.abs(lowWines - 0.209)).toBeLessThan(0.002); // 0.2094 found
-    expect(Math.abs(share - 0.381)).toBeLessThan(0.004); // 0.3797 found
+    // Another equilibrium (modified UNIFAC, a prediction from groups, whose pressures over weak liquids at 90 °C miss the
+    // measured ones by up to 1.2 %) gives 20.9 % in 38.1 %.
+    expect(Math.abs(lowWines - 0.2069)).toBeLessThan(5e-5);
+    expect(Math.abs(share - 0.3843)).toBeLessThan(5e-5);
+    expect(lowWines).toBeLessThan(0.209);
+    expect(share).toBeGreaterThan(0.381);
   });
 
   it('closes its balances at every row, the distillate counted by a second route', () => {
@@ -242,7 +247,9 @@ describe('a bare pot by quadrature', () => {
       ).kettleMoleFraction.at(-1)!;
     expect(end(0.95)).toBeGreaterThan(0.95);
     expect(end(0.88)).toBeLessThan(0.88);
-    expect(Math.abs(end(0.8946869962) - 0.8946869962)).toBeLessThan(1e-7);
+    const found = azeotrope(activityModel('redlich-kister'), 101325);
+    if (!found.found) throw new Error(found.message);
+    expect(Math.abs(end(found.moleFraction) - found.moleFraction)).toBeLessThan(1e-7);
   });
 
   it('collects the volume of what it distilled', () => {

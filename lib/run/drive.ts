@@ -104,7 +104,7 @@ export function* drive(
     if (ending.kind !== 'stopped') break;
   }
   return {
-    path: path.copy(),
+    path,
     stretches,
     ending: ending!,
     statistics: { ...engine.counts(), events },

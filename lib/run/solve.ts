@@ -40,7 +40,9 @@ export function solve(
   const running = drive(complete, engine, observers);
   let turn = running.next();
   while (turn.done !== true) turn = running.next();
-  return solutionOf(complete, system, turn.value, engine.holders);
+  // The engine's own record is written over by the next run.
+  const course = { ...turn.value, path: engine.path.copy() };
+  return solutionOf(complete, system, course, engine.holders);
 }
 
 /**

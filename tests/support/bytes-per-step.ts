@@ -10,21 +10,21 @@ import { build } from 'vite';
 import type { RunProblem } from '#lib/index.js';
 
 const CHILD = `
-const { createEthanolWater, solve } = await import(process.argv[1]);
+const { createEthanolWater, ran } = await import(process.argv[1]);
 const { getHeapStatistics } = await import('node:v8');
 const system = createEthanolWater();
 const bytesOf = (problem) => {
-  for (let i = 0; i < 2000; i++) solve(problem, system);
+  for (let i = 0; i < 2000; i++) ran(problem, system);
   const windows = Array.from({ length: 15 }, () => {
     gc();
     const before = getHeapStatistics().used_heap_size;
-    for (let i = 0; i < 8; i++) solve(problem, system);
+    for (let i = 0; i < 8; i++) ran(problem, system);
     return (getHeapStatistics().used_heap_size - before) / 8;
   });
   return windows.sort((a, b) => a - b)[7];
 };
 const [coarse, fine] = process.argv.slice(2).map((text) => JSON.parse(text));
-const steps = (problem) => solve(problem, system).statistics.acceptedSteps;
+const steps = (problem) => ran(problem, system).statistics.acceptedSteps;
 console.log((bytesOf(fine) - bytesOf(coarse)) / (steps(fine) - steps(coarse)));
 `;
 
@@ -32,7 +32,7 @@ console.log((bytesOf(fine) - bytesOf(coarse)) / (steps(fine) - steps(coarse)));
 export async function bytesPerStep(coarse: RunProblem, fine: RunProblem): Promise<number> {
   const outDir = mkdtempSync(join(tmpdir(), 'kettle-bytes-'));
   try {
-    const entry = fileURLToPath(new URL('../../lib/index.ts', import.meta.url));
+    const entry = fileURLToPath(new URL('./bytes-entry.ts', import.meta.url));
     await build({
       configFile: false,
       logLevel: 'error',

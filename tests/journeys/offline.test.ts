@@ -70,7 +70,9 @@ describe('the explorer without a network', () => {
     host.treat(() => ({ headers: {} }));
     const { page } = await openedForGood();
     await page.reload();
-    await page.locator('main figure').first().waitFor(); // the worker has been asked for
+    await page.waitForFunction(() =>
+      performance.getEntriesByType('resource').some(({ name }) => name.includes('worker')),
+    );
     const policies = await page.evaluate(async () => {
       const scripts = performance.getEntriesByType('resource').filter(({ name }) => name.includes('worker'));
       return Promise.all(

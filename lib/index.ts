@@ -122,6 +122,7 @@ export { secondVirialEthanol, secondVirialWater } from './substances/second-viri
 
 // runs in time
 export { problemFaults, solve, type SolveOptions } from './run/solve.js';
+export { type Cancelling, solveAsync, type SolveAsyncOptions } from './run/solve-async.js';
 export { heatToBoil } from './run/heat-up.js';
 export { MODELS } from './run/engines/registry.js';
 export type {

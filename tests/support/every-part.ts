@@ -72,6 +72,15 @@ export const everyPart: readonly Stretch[] = [
     },
   },
   {
+    name: 'data of the reader’s own',
+    walk: async (page) => {
+      await page.locator('.page-adding button, [data-do=add]').last().click();
+      await page.locator('.add-list').getByRole('button', { name: 'Data', exact: true }).click();
+      await page.locator('.entry-editor textarea').fill('time (min),strength (% vol)\n0,94\n60,92\n120,85\n');
+      await page.locator('kp-entries-page section figure svg').last().waitFor();
+    },
+  },
+  {
     name: 'a unit that is typed',
     walk: async (page) => {
       await page.getByRole('spinbutton', { name: 'volume of the charge', exact: true }).first().fill('100 qt');

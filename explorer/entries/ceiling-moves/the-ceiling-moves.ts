@@ -8,6 +8,7 @@ import '../../components/number/kp-blank.js';
 import '../../components/number/kp-ruler.js';
 import type { NumberFault } from '../../components/number/number-spec.js';
 import type { Figure } from '../../figures/figure.js';
+import { wanted } from '../../offline/wanted.js';
 import type { DriftRows } from '../../rows/drift.js';
 import { driftRows, endOf, lineQuestions, questionAt, questionNear } from '../../state/drift-rows.js';
 import { remembered } from '../../state/memo.js';
@@ -137,7 +138,8 @@ export class CeilingMoves extends LitElement {
     for (const question of lineQuestions) line.push(...(await this.#ask(question)));
     const end_Pa = endOf(line);
     line.push(...(end_Pa === null ? [] : await this.#ask(questionNear(end_Pa))));
-    this.drift = (await import('../../figures/plots/azeotrope-drift.js')).azeotropeDrift;
+    const says = 'The figure of the azeotrope against pressure could not be loaded.';
+    this.drift = (await wanted(says, () => import('../../figures/plots/azeotrope-drift.js'))).azeotropeDrift;
     this.line = line;
   }
 

@@ -6,4 +6,4 @@ import { library } from './library.js';
 import type { Mutant } from './mutant.js';
 import { pages } from './pages.js';
 
-export const mutants: readonly Mutant[] = [...library, ...explorer, ...formulas, ...pages];
+export const mutants: readonly Mutant[] = [library, explorer, formulas, pages].flat();

@@ -22,24 +22,9 @@ export {
 } from './mixture/strength.js';
 export { amountsFromVolume, contraction, pureAlcoholVolume, volumeAt20C, type Amounts } from './mixture/volume.js';
 export { liquidEnthalpy, liquidHeatCapacity, vapourEnthalpy } from './mixture/enthalpy.js';
-export {
-  liquidEnthalpyEthanol,
-  liquidEnthalpyWater,
-  vapourEnthalpyEthanol,
-  vapourEnthalpyWater,
-} from './substances/enthalpy.js';
-export {
-  gasHeatCapacityEthanol,
-  gasHeatCapacityWater,
-  liquidHeatCapacityEthanol,
-  liquidHeatCapacityWater,
-} from './substances/heat-capacity.js';
-export {
-  heatOfVaporisationEthanol,
-  heatOfVaporisationEthanolSlope,
-  heatOfVaporisationWater,
-  heatOfVaporisationWaterSlope,
-} from './substances/vaporisation.js';
+export type { Substance } from './substances/substance.js';
+export { ethanol } from './substances/ethanol.js';
+export { water } from './substances/water.js';
 export { fromSI, toSI, unitsOf, type UnitQuantity, type UnitSymbol } from './units/units.js';
 export { altitudeAtPressure, pressureAtAltitude } from './still/altitude.js';
 export type {
@@ -75,16 +60,6 @@ export {
 } from './equilibrium/equilibrium-curve.js';
 export { createEthanolWater, type EthanolWater } from './equilibrium/ethanol-water.js';
 export { relativeVolatility } from './equilibrium/relative-volatility.js';
-export {
-  boilingTemperatureEthanol,
-  saturationPressureEthanol,
-  saturationSlopeEthanol,
-} from './substances/ethanol-saturation.js';
-export {
-  boilingTemperatureWater,
-  saturationPressureWater,
-  saturationSlopeWater,
-} from './substances/water-saturation.js';
 export { chargeAmounts } from './run/charge.js';
 export { rayleighLeft, type RayleighLeft } from './run/engines/rayleigh/rayleigh-integral.js';
 export {
@@ -111,14 +86,6 @@ export {
   equilibriumUncertainty,
   type EquilibriumUncertainty,
 } from './equilibrium/uncertainty.js';
-export {
-  leastSquares,
-  type LeastSquaresFit,
-  type LeastSquaresOptions,
-  type LeastSquaresProblem,
-} from './numerics/least-squares.js';
-export { saturatedDensityEthanol, saturatedDensityWater } from './substances/saturated-density.js';
-export { secondVirialEthanol, secondVirialWater } from './substances/second-virial.js';
 
 // runs in time
 export { problemFaults, solve, type SolveOptions } from './run/solve.js';

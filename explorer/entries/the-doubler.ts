@@ -182,7 +182,7 @@ export function chargesTable(now: Doubling, { others }: DoublerNumbers, units: U
 /** Two in series, as for rum: the cuts, and whether the charges come back. */
 export function retortWords(now: Doubling, units: UnitSystem): unknown {
   const { jars } = now.answers.retorts.solution;
-  const [spirit, high, low] = [1, 2, 3].map((step) => jars.find((jar) => jar.step === step));
+  const [spirit, high, low] = [2, 3, 4].map((step) => jars.find((jar) => jar.step === step));
   const { chargeVolume, chargeStrength } = now.scenario;
   const { lowWines, highWines, cuts } = inventedDoubler;
   const pure = (m3: number): unknown => ink(joined(fixed(units.volume.toShown(m3), 2), units.volume.unit));

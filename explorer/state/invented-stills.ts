@@ -80,7 +80,7 @@ function section({ plates, efficiency, heat, chargeVolume, sieve }: StillWanted)
     diameter_m,
     spacing_m,
     weirHeight_m: 2 * plateLiquid_m,
-    openArea: sieve === undefined ? 0.1 : 0.06,
+    openAreaShare: sieve === undefined ? 0.1 : 0.06,
     holeDiameter_m: sieve === undefined ? 0.006 : 0.003,
     holdUp: { kind: 'volume', volume_m3 },
     efficiency,

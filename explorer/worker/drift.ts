@@ -26,10 +26,10 @@ export function drift({ pressures_Pa, endBetween_Pa }: DriftQuestion): DriftAnsw
 
 function pointAt(pressure_Pa: number): AzeotropeAt {
   const model = activityModel(DEFAULT_ACTIVITY);
-  const found = azeotrope(model, pressure_Pa);
+  const found = azeotrope(pressure_Pa, model);
   const error = azeotropeUncertainty(pressure_Pa);
   if (!found.found || !error.found) {
-    const pure = bubblePoint(model, 1, pressure_Pa);
+    const pure = bubblePoint(1, pressure_Pa, model);
     return { pressure_Pa, azeotrope: null, extrapolated: pure.extrapolated };
   }
   const { moleFraction, temperature_K, extrapolated } = found;
@@ -52,7 +52,7 @@ function pointAt(pressure_Pa: number): AzeotropeAt {
 /** The lowest pressure with an azeotrope, by halving; null where both ends have one or both have none. */
 function endOf([none, some]: readonly [number, number]): number | null {
   const model = activityModel(DEFAULT_ACTIVITY);
-  const has = (pressure_Pa: number): boolean => azeotrope(model, pressure_Pa).found;
+  const has = (pressure_Pa: number): boolean => azeotrope(pressure_Pa, model).found;
   if (has(none) || !has(some)) return null;
   let [low, high] = [none, some];
   while (high - low > closeEnough_Pa) {

@@ -171,7 +171,7 @@ function answerTo(question: Question, system: EthanolWater, late: Partial<LateAn
 
 function equilibrium({ activity, pressure_Pa }: EquilibriumQuestion, system: EthanolWater): EquilibriumAnswer {
   const model = activityModel(activity);
-  const found = azeotrope(model, pressure_Pa);
+  const found = azeotrope(pressure_Pa, model);
   return {
     kind: 'equilibrium',
     model: { name: model.name, source: model.source },

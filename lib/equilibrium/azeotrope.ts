@@ -2,6 +2,7 @@
 
 import type { Outcome } from '../errors.js';
 import type { ActivityModel } from '../mixture/activity/activity-model.js';
+import { type ActivityName, modelOf } from '../mixture/activity/registry.js';
 import { bracketedRoot } from '../numerics/root.js';
 import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
 import { bubbleSolver, checkPressure, isExtrapolated } from './bubble-state.js';
@@ -18,15 +19,16 @@ export interface Azeotrope {
  * The azeotrope at a pressure, or the answer that there is none.
  *
  * Equation: ln α(x, P) = 0 for 0 < x < 1: sign change on a grid, then a bracketed root.
- * @param model Activity model that gives γ.
  * @param pressure_Pa Pressure P, [Pa]; 2 kPa to 2 MPa; outside it throws.
+ * @param activity Activity model that gives γ, by name or a model of your own; the default one when left out.
  * @returns found true with mole fraction, temperature [K] and whether the model was fitted there; found false with reason 'none' when α stays on one side of 1. With several (no sound model has them) the weakest.
- * @throws InputError when the pressure is outside its range.
- * @example azeotrope(activityModel('redlich-kister'), 101325).moleFraction // → 0.8946
+ * @throws InputError when the pressure is outside its range or the model is none.
+ * @example azeotrope(101325).moleFraction // → 0.8946
  * Source: definition.
  */
-export function azeotrope(model: ActivityModel, pressure_Pa: Pascal): Outcome<Azeotrope, 'none'> {
+export function azeotrope(pressure_Pa: Pascal, activity?: ActivityName | ActivityModel): Outcome<Azeotrope, 'none'> {
   checkPressure(pressure_Pa);
+  const model = modelOf(activity);
   const at = bubbleSolver(model);
   const logVolatility = (x: number): number => Math.log(at(x, pressure_Pa).alpha);
   const pointAt = (moleFraction: number): Outcome<Azeotrope, 'none'> => {

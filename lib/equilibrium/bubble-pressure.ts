@@ -4,6 +4,7 @@
 
 import { checkRange } from '../errors.js';
 import type { ActivityModel, ActivityState } from '../mixture/activity/activity-model.js';
+import { type ActivityName, modelOf } from '../mixture/activity/registry.js';
 import type { ValueAndSlope } from '../numerics/root.js';
 import { ethanolSaturation } from '../substances/ethanol-saturation.js';
 import { waterSaturation } from '../substances/water-saturation.js';
@@ -27,22 +28,22 @@ export interface PurePressures {
  *
  * Equation: x γ1 p1(T) exp(F1 − D (1 − y)²) + (1 − x) γ2 p2(T) exp(F2 − D y²) = P, F and D the vapour's departure from
  * an ideal gas.
- * @param model Activity model that gives γ and names its vapour.
  * @param moleFraction Ethanol in the liquid, x, [mol/mol]; 0 to 1; outside it throws.
  * @param temperature_K Temperature T, [K]; 273.16 to 480; outside it throws.
+ * @param activity Activity model that gives γ and names its vapour, by name or a model of your own; the default one when left out.
  * @returns Pressure [Pa] and mole fraction in the vapour.
- * @throws InputError when the composition or the temperature is outside its range.
- * @example bubblePressure(activityModel('redlich-kister'), 1, 351.44).pressure_Pa // → 101337
+ * @throws InputError when the composition or the temperature is outside its range or the model is none.
+ * @example bubblePressure(1, 351.44).pressure_Pa // → 101337
  * Source: modified Raoult's law; Poling, Prausnitz & O'Connell 2001, chapter 8.
  */
 export function bubblePressure(
-  model: ActivityModel,
   moleFraction: MoleFraction,
   temperature_K: Kelvin,
+  activity?: ActivityName | ActivityModel,
 ): BubblePressure {
   checkRange('moleFraction', moleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1');
   checkRange('temperature_K', temperature_K, 273.16, 480, 'a temperature from 273.16 to 480 K');
-  return pressureOver(model, moleFraction, temperature_K);
+  return pressureOver(modelOf(activity), moleFraction, temperature_K);
 }
 
 /** The same without checks, and with other pure pressures where they are given. */

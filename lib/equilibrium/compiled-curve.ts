@@ -78,17 +78,17 @@ export function compiledCurve(tables: CurveTables): EquilibriumCurve {
     const alpha = value(local, 0, s);
     const alpha_x = slope(s) * intervals;
     const alpha_P = value(localByPressure, 0, s) * perPascal;
-    out.temperature = value(local, 1, s);
-    out.temperature_x = slope(s) * intervals;
-    out.temperature_P = value(localByPressure, 1, s) * perPascal;
-    out.latentHeat = value(local, 2, s);
-    out.latentHeat_x = slope(s) * intervals;
-    out.latentHeat_P = value(localByPressure, 2, s) * perPascal;
+    out.temperature_K = value(local, 1, s);
+    out.temperatureByLiquid_K = slope(s) * intervals;
+    out.temperatureByPressure_K_Pa = value(localByPressure, 1, s) * perPascal;
+    out.latentHeat_J_mol = value(local, 2, s);
+    out.latentHeatByLiquid_J_mol = slope(s) * intervals;
+    out.latentHeatByPressure_J_mol_Pa = value(localByPressure, 2, s) * perPascal;
     const denominator = 1 + (alpha - 1) * x;
     const square = denominator * denominator;
-    out.y = (alpha * x) / denominator;
-    out.y_x = (alpha + alpha_x * x * (1 - x)) / square;
-    out.y_P = (alpha_P * x * (1 - x)) / square;
+    out.vapourMoleFraction = (alpha * x) / denominator;
+    out.vapourByLiquid = (alpha + alpha_x * x * (1 - x)) / square;
+    out.vapourByPressure_1_Pa = (alpha_P * x * (1 - x)) / square;
     return out;
   }
 

@@ -1,25 +1,27 @@
 // What the simulator asks of a compiled equilibrium: y*, T and heat of boiling at (x, P) with exact
 // derivatives of the compiled functions. Built by compile-curve.ts; consumed by run/ and still/.
 
-import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
+import type { JoulePerMole, Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
 import { checkRange } from '../errors.js';
 import { readValue, readVapour } from './slice-tables.js';
 
 /** Values and derivatives of a compiled equilibrium at one (x, P). */
 export interface CurvePoint {
-  /** y*, mole fraction of ethanol in the vapour in equilibrium with the liquid. */
-  y: number;
-  /** ∂y/∂x and ∂y/∂P [1/Pa]. */
-  y_x: number;
-  y_P: number;
-  /** Bubble temperature, K. */
-  temperature: number;
-  temperature_x: number;
-  temperature_P: number;
-  /** Molar heat of vaporisation of the vapour raised, y ΔHv,ethanol(T) + (1−y) ΔHv,water(T), J/mol. */
-  latentHeat: number;
-  latentHeat_x: number;
-  latentHeat_P: number;
+  /** Mole fraction of ethanol in the vapour in equilibrium with the liquid, y*. */
+  vapourMoleFraction: MoleFraction;
+  /** ∂y/∂x at constant pressure, and ∂y/∂P, 1/Pa. */
+  vapourByLiquid: number;
+  vapourByPressure_1_Pa: number;
+  /** Bubble temperature, T. */
+  temperature_K: Kelvin;
+  /** ∂T/∂x, K, and ∂T/∂P, K/Pa. */
+  temperatureByLiquid_K: number;
+  temperatureByPressure_K_Pa: number;
+  /** Molar heat of vaporisation of the vapour raised, λ = y ΔHv,ethanol(T) + (1−y) ΔHv,water(T). */
+  latentHeat_J_mol: JoulePerMole;
+  /** ∂λ/∂x, J/mol, and ∂λ/∂P, J/(mol Pa). */
+  latentHeatByLiquid_J_mol: number;
+  latentHeatByPressure_J_mol_Pa: number;
 }
 
 /**

@@ -18,7 +18,7 @@ import { REDLICH_KISTER_COVARIANCE as covariance } from '../data/redlich-kister-
 import { coefficientSeries } from '../data/parameter-set.js';
 import type { Outcome } from '../errors.js';
 import { EXPANSION, redlichKister, temperatureFunctions } from '../mixture/activity/redlich-kister.js';
-import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
+import type { KelvinDifference, MoleFraction, Pascal } from '../units/quantities.js';
 import { azeotrope } from './azeotrope.js';
 import { bubbleSolver, type BubbleState, checkState } from './bubble-state.js';
 import { azeotropeError, laboratoryErrors } from './laboratory.js';
@@ -28,9 +28,9 @@ export interface EquilibriumUncertainty {
   /** Of the mole fraction in the vapour, y. */
   readonly vapourMoleFraction: number;
   /** Of the boiling temperature, K. */
-  readonly temperature_K: Kelvin;
+  readonly temperature_K: KelvinDifference;
   /** The part of them that is the model's own: how far its curve may lie from the truth. */
-  readonly curve: { readonly vapourMoleFraction: number; readonly temperature_K: Kelvin };
+  readonly curve: { readonly vapourMoleFraction: number; readonly temperature_K: KelvinDifference };
   /** Whether the state lies inside the temperatures the model was fitted to; outside, the errors are too small. */
   readonly insideFittedRange: boolean;
 }
@@ -38,9 +38,9 @@ export interface EquilibriumUncertainty {
 /** Standard errors of the reference model's azeotrope, against what a further laboratory would publish. */
 export interface AzeotropeUncertainty {
   readonly moleFraction: number;
-  readonly temperature_K: Kelvin;
+  readonly temperature_K: KelvinDifference;
   /** The part of them that is the model's own. */
-  readonly curve: { readonly moleFraction: number; readonly temperature_K: Kelvin };
+  readonly curve: { readonly moleFraction: number; readonly temperature_K: KelvinDifference };
 }
 
 /**
@@ -84,7 +84,7 @@ export function equilibriumUncertainty(moleFraction: MoleFraction, pressure_Pa: 
  * Source: linear propagation of errors; this project, docs/theory/equilibrium.md.
  */
 export function azeotropeUncertainty(pressure_Pa: Pascal): Outcome<AzeotropeUncertainty, 'none'> {
-  const point = azeotrope(redlichKister, pressure_Pa);
+  const point = azeotrope(pressure_Pa, redlichKister);
   if (!point.found) return point;
   const state = bubbleSolver(redlichKister)(point.moleFraction, pressure_Pa);
   const own = curveErrors(point.moleFraction, state);

@@ -7,10 +7,11 @@
 // pressure hold up to some 1 kJ/mol more (ethanol at 1 atm is 1.2 kJ/mol below its ideal gas), 3 % of vaporisation.
 
 import type { JoulePerMole, Kelvin, MoleFraction } from '../units/quantities.js';
-import { ETHANOL, WATER } from '../substances/enthalpy.js';
+import { ethanol } from '../substances/ethanol.js';
+import { water } from '../substances/water.js';
 import type { ActivityModel } from './activity/activity-model.js';
+import type { ActivityName } from './activity/registry.js';
 import { excessEnthalpy, excessHeatCapacity } from './activity/excess-enthalpy.js';
-import { activityModel, DEFAULT_ACTIVITY } from './activity/registry.js';
 import { share } from './share.js';
 
 /**
@@ -19,20 +20,20 @@ import { share } from './share.js';
  * Equation: h = x h1(T) + (1 − x) h2(T) + hE(x, T), pure liquids at 0 °C have h = 0.
  * @param moleFraction Mole fraction of ethanol in the liquid, x; 0..1; outside, an InputError.
  * @param temperature_K Temperature, T, [K]; 273.15..390; outside, an InputError.
- * @param model Activity model that gives hE; the default one when none is named, Raoult's law for ideal mixing.
+ * @param activity Activity model that gives hE, by name or a model of your own; the default one when left out, 'raoult' for ideal mixing.
  * @returns Enthalpy, h, [J/mol of mixture].
  * @throws InputError when the mole fraction or the temperature is outside its range.
- * @example liquidEnthalpy(0.1, 364.95, activityModel('raoult')) // → 7361
+ * @example liquidEnthalpy(0.1, 364.95, 'raoult') // → 7361
  * Source: definition; docs/theory/strength.md.
  */
 export function liquidEnthalpy(
   moleFraction: MoleFraction,
   temperature_K: Kelvin,
-  model: ActivityModel = activityModel(DEFAULT_ACTIVITY),
+  activity?: ActivityName | ActivityModel,
 ): JoulePerMole {
   const x = share('moleFraction', moleFraction, 'a mole fraction from 0 to 1');
-  const apart = x * ETHANOL.liquidEnthalpy(temperature_K) + (1 - x) * WATER.liquidEnthalpy(temperature_K);
-  return apart + excessEnthalpy(model, x, temperature_K);
+  const apart = x * ethanol.liquidEnthalpy(temperature_K) + (1 - x) * water.liquidEnthalpy(temperature_K);
+  return apart + excessEnthalpy(x, temperature_K, activity);
 }
 
 /**
@@ -48,7 +49,7 @@ export function liquidEnthalpy(
  */
 export function vapourEnthalpy(moleFraction: MoleFraction, temperature_K: Kelvin): JoulePerMole {
   const y = share('moleFraction', moleFraction, 'a mole fraction from 0 to 1');
-  return y * ETHANOL.vapourEnthalpy(temperature_K) + (1 - y) * WATER.vapourEnthalpy(temperature_K);
+  return y * ethanol.vapourEnthalpy(temperature_K) + (1 - y) * water.vapourEnthalpy(temperature_K);
 }
 
 /**
@@ -57,18 +58,18 @@ export function vapourEnthalpy(moleFraction: MoleFraction, temperature_K: Kelvin
  * Equation: cp = x cp1(T) + (1 − x) cp2(T) + cpE(x, T).
  * @param moleFraction Mole fraction of ethanol in the liquid, x; 0..1; outside, an InputError.
  * @param temperature_K Temperature, T, [K]; 273.15..390; outside, an InputError.
- * @param model Activity model that gives cpE; the default one when none is named, Raoult's law for ideal mixing.
+ * @param activity Activity model that gives cpE, by name or a model of your own; the default one when left out, 'raoult' for ideal mixing.
  * @returns Heat capacity, cp, [J/(mol K)].
  * @throws InputError when the mole fraction or the temperature is outside its range.
- * @example liquidHeatCapacity(0.1, 298.15, activityModel('raoult')) // → 79.08
+ * @example liquidHeatCapacity(0.1, 298.15, 'raoult') // → 79.08
  * Source: definition; docs/theory/strength.md.
  */
 export function liquidHeatCapacity(
   moleFraction: MoleFraction,
   temperature_K: Kelvin,
-  model: ActivityModel = activityModel(DEFAULT_ACTIVITY),
+  activity?: ActivityName | ActivityModel,
 ): number {
   const x = share('moleFraction', moleFraction, 'a mole fraction from 0 to 1');
-  const apart = x * ETHANOL.liquidHeatCapacity(temperature_K) + (1 - x) * WATER.liquidHeatCapacity(temperature_K);
-  return apart + excessHeatCapacity(model, x, temperature_K);
+  const apart = x * ethanol.liquidHeatCapacity(temperature_K) + (1 - x) * water.liquidHeatCapacity(temperature_K);
+  return apart + excessHeatCapacity(x, temperature_K, activity);
 }

@@ -115,7 +115,7 @@ class JarFilling {
     const ethanol_mol = Math.max(0, to.ethanol_mol - from.ethanol_mol);
     const water_mol = Math.max(0, to.water_mol - from.water_mol);
     this.jars.push({
-      step: this.#step,
+      step: this.#step + 1,
       from_s: from.time_s,
       to_s: to.time_s,
       volume_m3: volumeAt20C(ethanol_mol, water_mol),

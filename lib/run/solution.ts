@@ -5,7 +5,7 @@ import type { CompleteProblem } from './complete.js';
 import type { RunHolder } from './engine.js';
 import type { StopRule } from './problem.js';
 
-/** How a run ended. `stopped` is success; the others say what physics or the solver ran into. */
+/** How a run ended. `stopped` is success; the others say what physics or the solver ran into. Steps count from 1, as in the message. */
 export type Ending =
   | { readonly kind: 'stopped'; readonly step: number; readonly rule: StopRule; readonly message: string }
   | { readonly kind: 'kettleDry' | 'neverMet'; readonly step: number; readonly message: string }
@@ -23,7 +23,7 @@ export interface SolveStatistics {
 
 /** One jar of distillate. */
 export interface Jar {
-  /** Step of the run sheet in which it was begun. */
+  /** Step of the run sheet in which it was begun, counted from 1 as in messages. */
   readonly step: number;
   readonly from_s: number;
   readonly to_s: number;

@@ -5,7 +5,7 @@ import { ZERO_CELSIUS, STANDARD_ATMOSPHERE } from '../constants.js';
 import type { InputFault } from '../errors.js';
 import { moleFractionFromStrength } from '../mixture/strength.js';
 import { type Amounts, volumeAt20C } from '../mixture/volume.js';
-import { boilingTemperatureWater } from '../substances/water-saturation.js';
+import { water } from '../substances/water.js';
 import type { Kelvin, Mole, MoleFraction, Pascal, Second } from '../units/quantities.js';
 import { rangeFault } from './check.js';
 import type { StopRule } from './problem.js';
@@ -191,7 +191,7 @@ function strengthFaults(rule: { readonly strength: number }, where: string): Inp
 
 /** Nothing in the still gets hotter than boiling water at the pressure; below 0 °C nothing boils there. */
 function temperatureFaults(rule: { readonly temperature_K: Kelvin }, where: string, pressure_Pa: Pascal): InputFault[] {
-  const hottest = boilingTemperatureWater(pressure_Pa);
+  const hottest = water.boilingTemperature(pressure_Pa);
   const expected = `a temperature below boiling water's ${hottest.toFixed(2)} K, above ${String(ZERO_CELSIUS)} K`;
   return rangeFault(`${where}.temperature_K`, rule.temperature_K, ZERO_CELSIUS, hottest, expected);
 }

@@ -3,7 +3,7 @@
 //   duty = ε ṁ c (T − T_water),  ε = 1 − e^(−UA/(ṁ c))       one side condensing at T
 
 import { checkRange } from '../errors.js';
-import type { Kelvin, Watt } from '../units/quantities.js';
+import type { Kelvin, KelvinDifference, Watt } from '../units/quantities.js';
 
 /** Heat capacity of cooling water, J/(kg K). Source: IAPWS-95 at 20 °C, 4184, rounded. */
 export const WATER_J_kg_K = 4184;
@@ -46,7 +46,7 @@ export function condenserCapacity(
  * @example waterForDuty(5000, 30) * 60 // → 2.39
  * Source: definition; heat capacity of water by IAPWS-95.
  */
-export function waterForDuty(duty_W: Watt, rise_K: number): number {
+export function waterForDuty(duty_W: Watt, rise_K: KelvinDifference): number {
   checkRange('duty_W', duty_W, 0, 1e12, 'a duty of 0 W or more');
   checkRange('rise_K', rise_K, 1e-3, 100, 'a rise above 0, up to 100 K');
   return duty_W / (WATER_J_kg_K * rise_K);

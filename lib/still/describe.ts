@@ -139,7 +139,7 @@ function completeColumn(column: NonNullable<StillDescription['column']>, power_W
     diameter_m,
     spacing_m,
     weirHeight_m,
-    openArea: 0.1,
+    openAreaShare: 0.1,
     holeDiameter_m: 0.005,
     // Aerated liquid is about six tenths of the weir's height in clear liquid (Bennett, Agrawal & Cook 1983).
     holdUp: { kind: 'volume', volume_m3: 0.6 * weirHeight_m * area_m2 },

@@ -39,7 +39,7 @@ export const PLATES: readonly Field[] = [
   length('diameter_m'),
   length('spacing_m'),
   ['weirHeight_m', 0, 1, 'a weir of 0 to 1 m'],
-  shareOf('openArea', 1e-3),
+  shareOf('openAreaShare', 1e-3),
   length('holeDiameter_m'),
   ['efficiency', 0.01, 1, 'an efficiency from 0.01 to 1 (1 is an ideal plate)'],
   loss,

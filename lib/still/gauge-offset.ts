@@ -1,8 +1,8 @@
 // What a thermometer in the kettle is off when one forgets that the kettle stands under more than the air.
 
 import { checkRange } from '../errors.js';
-import { boilingTemperatureWater } from '../substances/water-saturation.js';
-import type { Kelvin, Pascal } from '../units/quantities.js';
+import { water } from '../substances/water.js';
+import type { KelvinDifference, Pascal } from '../units/quantities.js';
 
 /**
  * How much hotter a kettle boils for the pressure that plates, packing or a doubler's liquid put on it.
@@ -15,8 +15,8 @@ import type { Kelvin, Pascal } from '../units/quantities.js';
  * @example gaugeOffset(101325, 20 * 400) // → 2.14
  * Source: IAPWS saturation of water; definition.
  */
-export function gaugeOffset(air_Pa: Pascal, over_Pa: Pascal): Kelvin {
+export function gaugeOffset(air_Pa: Pascal, over_Pa: Pascal): KelvinDifference {
   checkRange('air_Pa', air_Pa, 20e3, 200e3, 'a pressure from 20 to 200 kPa');
   checkRange('over_Pa', over_Pa, 0, 50e3, 'a pressure from 0 to 50 kPa');
-  return boilingTemperatureWater(air_Pa + over_Pa) - boilingTemperatureWater(air_Pa);
+  return water.boilingTemperature(air_Pa + over_Pa) - water.boilingTemperature(air_Pa);
 }

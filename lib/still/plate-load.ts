@@ -60,11 +60,11 @@ const MOST_FLOOD = 1.2;
  * @param plates The plated section: kind, diameter, spacing, weir, holes, efficiency.
  * @param flows What passes: vapour and liquid [mol/s], their mole fractions, temperature [K], pressure [Pa].
  * @returns Shares of flooding and of weeping, vapour speed [m/s], pressure drop [Pa], carry-over, efficiency factor.
- * @example plateLoad({ kind: 'plates', count: 1, plateKind: 'sieve', diameter_m: 0.1, spacing_m: 0.15, weirHeight_m: 0.012, openArea: 0.1, holeDiameter_m: 0.003, holdUp: { kind: 'volume', volume_m3: 1e-4 }, efficiency: 0.65, efficiencyFalls: true, heatLoss_W_K: 0, metal_J_K: 0, drop_Pa: 0 }, { vapour_mol_s: 0.13, liquid_mol_s: 0.1, vapourMoleFraction: 0.85, liquidMoleFraction: 0.84, temperature_K: 351.5, pressure_Pa: 101325 }).floodShare // → 0.5479
+ * @example plateLoad({ kind: 'plates', count: 1, plateKind: 'sieve', diameter_m: 0.1, spacing_m: 0.15, weirHeight_m: 0.012, openAreaShare: 0.1, holeDiameter_m: 0.003, holdUp: { kind: 'volume', volume_m3: 1e-4 }, efficiency: 0.65, efficiencyFalls: true, heatLoss_W_K: 0, metal_J_K: 0, drop_Pa: 0 }, { vapour_mol_s: 0.13, liquid_mol_s: 0.1, vapourMoleFraction: 0.85, liquidMoleFraction: 0.84, temperature_K: 351.5, pressure_Pa: 101325 }).floodShare // → 0.5479
  * Source: Seider et al., Product and Process Design Principles, 2017; Sinnott, Chemical Engineering Design, 2005.
  */
 export function plateLoad(plates: PlatedSection, flows: PlateFlows): PlateLoad {
-  const { diameter_m, spacing_m, weirHeight_m, openArea, holeDiameter_m, plateKind, efficiency } = plates;
+  const { diameter_m, spacing_m, weirHeight_m, openAreaShare, holeDiameter_m, plateKind, efficiency } = plates;
   const vapour_kg_m3 = vapourDensity(flows.vapourMoleFraction, flows.temperature_K, flows.pressure_Pa);
   const liquid_kg_m3 = liquidDensity(flows.liquidMoleFraction, flows.temperature_K);
   const vapour_kg_s = flows.vapour_mol_s * molarMass(flows.vapourMoleFraction);
@@ -73,7 +73,7 @@ export function plateLoad(plates: PlatedSection, flows: PlateFlows): PlateLoad {
   const speed = vapour_kg_s / (vapour_kg_m3 * section_m2 * (1 - DOWNCOMER));
   const flowParameter = vapour_kg_s > 0 ? (liquid_kg_s / vapour_kg_s) * Math.sqrt(vapour_kg_m3 / liquid_kg_m3) : 0;
   const tension = (surfaceTension(flows.liquidMoleFraction) / 0.02) ** 0.2;
-  const openOfActive = openArea / (1 - 2 * DOWNCOMER);
+  const openOfActive = openAreaShare / (1 - 2 * DOWNCOMER);
   const holes = openOfActive >= 0.1 ? 1 : 5 * openOfActive + 0.5;
   const capacity = floodCapacity(spacing_m, flowParameter) * tension * holes * KIND_FACTOR[plateKind];
   const flood_m_s = capacity * Math.sqrt((liquid_kg_m3 - vapour_kg_m3) / vapour_kg_m3);
@@ -81,7 +81,7 @@ export function plateLoad(plates: PlatedSection, flows: PlateFlows): PlateLoad {
 
   const crest_mm = 750 * (liquid_kg_s / (liquid_kg_m3 * WEIR * diameter_m)) ** (2 / 3);
   const height_mm = 1000 * weirHeight_m + crest_mm;
-  const holeSpeed = vapour_kg_s / (vapour_kg_m3 * section_m2 * openArea);
+  const holeSpeed = vapour_kg_s / (vapour_kg_m3 * section_m2 * openAreaShare);
   // The correlation ends at holes of half an inch; valves close as they are driven less and hold at half the speed (turndown 4 against 2).
   const hole_mm = Math.min(12.7, 1000 * holeDiameter_m);
   const held = plateKind === 'valve' ? 0.5 : 1;

@@ -62,7 +62,7 @@ export const STILL_PRESETS: readonly StillPreset[] = [
     about: 'A 1000 L kettle under twelve sieve plates with a total condenser.',
     still: completeStill({
       kettle: { volume_m3: litres(1000), power_W: 60e3 },
-      column: { kind: 'plates', count: 12, plateKind: 'sieve', diameter_m: 0.26, spacing_m: 0.3, openArea: 0.07 },
+      column: { kind: 'plates', count: 12, plateKind: 'sieve', diameter_m: 0.26, spacing_m: 0.3, openAreaShare: 0.07 },
       head: { heatLoss_W_K: 0, metal_J_K: 0 },
     }),
     charge: { volume_m3: litres(800), strength: 0.25 },

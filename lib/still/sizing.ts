@@ -24,7 +24,7 @@ export type Passing = Omit<PlateFlows, 'vapour_mol_s' | 'liquid_mol_s'> & {
  * @param share Share of flooding; above 0 up to 2; else an InputError.
  * @returns Heat into the kettle, [W].
  * @throws InputError when the share is outside its range.
- * @example heatAtFlooding({ kind: 'plates', count: 4, plateKind: 'sieve', diameter_m: 0.1, spacing_m: 0.15, weirHeight_m: 0.02, openArea: 0.1, holeDiameter_m: 0.005, holdUp: { kind: 'volume', volume_m3: 1e-4 }, efficiency: 0.6, efficiencyFalls: true, heatLoss_W_K: 0, metal_J_K: 0, drop_Pa: 0 }, { returned: 0.75, vapourMoleFraction: 0.85, liquidMoleFraction: 0.84, temperature_K: 351.5, pressure_Pa: 101325 }, 0.8) // → 7603
+ * @example heatAtFlooding({ kind: 'plates', count: 4, plateKind: 'sieve', diameter_m: 0.1, spacing_m: 0.15, weirHeight_m: 0.02, openAreaShare: 0.1, holeDiameter_m: 0.005, holdUp: { kind: 'volume', volume_m3: 1e-4 }, efficiency: 0.6, efficiencyFalls: true, heatLoss_W_K: 0, metal_J_K: 0, drop_Pa: 0 }, { returned: 0.75, vapourMoleFraction: 0.85, liquidMoleFraction: 0.84, temperature_K: 351.5, pressure_Pa: 101325 }, 0.8) // → 7603
  * Source: plateLoad.
  */
 export function heatAtFlooding(plates: PlatedSection, passing: Passing, share: number): Watt {
@@ -46,7 +46,7 @@ export function heatAtFlooding(plates: PlatedSection, passing: Passing, share: n
  * @param share Share of flooding; above 0 up to 2; else an InputError.
  * @returns Diameter, [m].
  * @throws InputError when heat or share are outside their ranges.
- * @example diameterForHeat({ kind: 'plates', count: 4, plateKind: 'sieve', diameter_m: 0.1, spacing_m: 0.15, weirHeight_m: 0.02, openArea: 0.1, holeDiameter_m: 0.005, holdUp: { kind: 'volume', volume_m3: 1e-4 }, efficiency: 0.6, efficiencyFalls: true, heatLoss_W_K: 0, metal_J_K: 0, drop_Pa: 0 }, { returned: 0.75, vapourMoleFraction: 0.85, liquidMoleFraction: 0.84, temperature_K: 351.5, pressure_Pa: 101325 }, 5500, 0.7) // → 0.0909
+ * @example diameterForHeat({ kind: 'plates', count: 4, plateKind: 'sieve', diameter_m: 0.1, spacing_m: 0.15, weirHeight_m: 0.02, openAreaShare: 0.1, holeDiameter_m: 0.005, holdUp: { kind: 'volume', volume_m3: 1e-4 }, efficiency: 0.6, efficiencyFalls: true, heatLoss_W_K: 0, metal_J_K: 0, drop_Pa: 0 }, { returned: 0.75, vapourMoleFraction: 0.85, liquidMoleFraction: 0.84, temperature_K: 351.5, pressure_Pa: 101325 }, 5500, 0.7) // → 0.0909
  * Source: plateLoad.
  */
 export function diameterForHeat(plates: PlatedSection, passing: Passing, heat_W: Watt, share: number): number {

@@ -2,7 +2,7 @@
 // product condenser. Vapour goes up, liquid comes down. What is filled into it and how it is driven belongs to the run.
 // A Still is complete; completeStill() fills what a description leaves out, stillFaults() says what cannot be.
 
-import type { Kelvin, Pascal, Watt } from '../units/quantities.js';
+import type { Kelvin, KelvinDifference, Pascal, Watt } from '../units/quantities.js';
 
 /** The equipment, from the kettle up, and the air it stands in. */
 export interface Still {
@@ -58,7 +58,7 @@ export interface PlatedSection {
   readonly spacing_m: number;
   readonly weirHeight_m: number;
   /** Share of the plate's cross-section that is holes, slots or open valves. */
-  readonly openArea: number;
+  readonly openAreaShare: number;
   readonly holeDiameter_m: number;
   /** What stays on each plate. */
   readonly holdUp: HoldUp;
@@ -118,7 +118,7 @@ export interface TotalRefluxCondenser {
   /** Liquid in condenser and reflux line. */
   readonly holdUp: HoldUp;
   /** How far below its boiling point the reflux comes back, K; never colder than the product condenser's cooling water. */
-  readonly subcooling_K: number;
+  readonly subcooling_K: KelvinDifference;
 }
 
 /** Part is condensed and runs back, the vapour that is left leaves at the head: a stage of its own. */

@@ -12,62 +12,6 @@ import { POLING_GAS_HEAT_CAPACITY_WATER } from '../data/poling-gas-heat-capacity
 import { checkRange } from '../errors.js';
 import type { Kelvin } from '../units/quantities.js';
 
-/**
- * Molar heat capacity of liquid ethanol.
- *
- * Equation: cp = C1 + C2 T + C3 T² + C4 T³.
- * @param temperature_K Temperature, T, [K]; 159.05..390; outside, an InputError.
- * @returns Heat capacity, cp, [J/(mol K)].
- * @throws InputError when the temperature is outside its range.
- * @example liquidHeatCapacityEthanol(298.15) // → 112.34
- * Source: Perry's Chemical Engineers' Handbook, 8th ed., 2008, Table 2-153.
- */
-export function liquidHeatCapacityEthanol(temperature_K: Kelvin): number {
-  return heatCapacity(LIQUID_ETHANOL, temperature_K);
-}
-
-/**
- * Molar heat capacity of liquid water.
- *
- * Equation: cp = C1 + C2 T + C3 T² + C4 T³ + C5 T⁴.
- * @param temperature_K Temperature, T, [K]; 273.15..533.15; outside, an InputError.
- * @returns Heat capacity, cp, [J/(mol K)].
- * @throws InputError when the temperature is outside its range.
- * @example liquidHeatCapacityWater(298.15) // → 75.38
- * Source: Perry's Chemical Engineers' Handbook, 8th ed., 2008, Table 2-153.
- */
-export function liquidHeatCapacityWater(temperature_K: Kelvin): number {
-  return heatCapacity(LIQUID_WATER, temperature_K);
-}
-
-/**
- * Molar heat capacity of ethanol vapour as an ideal gas.
- *
- * Equation: cp = R (a0 + a1 T + a2 T² + a3 T³ + a4 T⁴).
- * @param temperature_K Temperature, T, [K]; 50..1000; outside, an InputError.
- * @returns Heat capacity, cp, [J/(mol K)].
- * @throws InputError when the temperature is outside its range.
- * @example gasHeatCapacityEthanol(298.15) // → 65.38
- * Source: Poling, Prausnitz & O'Connell, The Properties of Gases and Liquids, 5th ed., 2001, appendix A.
- */
-export function gasHeatCapacityEthanol(temperature_K: Kelvin): number {
-  return GAS_CONSTANT * heatCapacity(GAS_ETHANOL, temperature_K);
-}
-
-/**
- * Molar heat capacity of water vapour as an ideal gas.
- *
- * Equation: cp = R (a0 + a1 T + a2 T² + a3 T³ + a4 T⁴).
- * @param temperature_K Temperature, T, [K]; 50..1000; outside, an InputError.
- * @returns Heat capacity, cp, [J/(mol K)].
- * @throws InputError when the temperature is outside its range.
- * @example gasHeatCapacityWater(298.15) // → 33.52
- * Source: Poling, Prausnitz & O'Connell, The Properties of Gases and Liquids, 5th ed., 2001, appendix A.
- */
-export function gasHeatCapacityWater(temperature_K: Kelvin): number {
-  return GAS_CONSTANT * heatCapacity(GAS_WATER, temperature_K);
-}
-
 /** A polynomial in T, lowest power first, with its range. */
 export interface HeatCapacity {
   readonly powers: readonly number[];
@@ -79,13 +23,18 @@ export interface HeatCapacity {
 
 export const LIQUID_ETHANOL = fitted(PERRY_LIQUID_HEAT_CAPACITY_ETHANOL, 'C', 'liquid ethanol');
 export const LIQUID_WATER = fitted(PERRY_LIQUID_HEAT_CAPACITY_WATER, 'C', 'liquid water');
-const GAS_ETHANOL = fitted(POLING_GAS_HEAT_CAPACITY_ETHANOL, 'a', 'ethanol vapour');
-const GAS_WATER = fitted(POLING_GAS_HEAT_CAPACITY_WATER, 'a', 'water vapour');
+export const GAS_ETHANOL = fitted(POLING_GAS_HEAT_CAPACITY_ETHANOL, 'a', 'ethanol vapour');
+export const GAS_WATER = fitted(POLING_GAS_HEAT_CAPACITY_WATER, 'a', 'water vapour');
 
 /** cp at T; an InputError outside the fitted range. */
 export function heatCapacity(fit: HeatCapacity, temperature_K: Kelvin): number {
   checkFitted(fit, temperature_K);
   return fit.powers.reduceRight((sum, power) => sum * temperature_K + power, 0);
+}
+
+/** cp of an ideal gas at T: R times its polynomial; an InputError outside the fitted range. */
+export function gasHeatCapacity(fit: HeatCapacity, temperature_K: Kelvin): number {
+  return GAS_CONSTANT * heatCapacity(fit, temperature_K);
 }
 
 /** ∫ cp dT from one temperature to another; an InputError when either is outside the fitted range. */

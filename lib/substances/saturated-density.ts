@@ -9,31 +9,13 @@ import { MOLAR_MASS_ETHANOL } from '../constants.js';
 import { checkRange } from '../errors.js';
 import type { Kelvin, KilogramPerCubicMetre } from '../units/quantities.js';
 
-/**
- * Density of saturated liquid ethanol.
- *
- * Equation: ρ = M C1 / C2^(1 + (1 − T/C3)^C4).
- * @param temperature_K Temperature, T, [K]; 250..500; outside, an InputError.
- * @returns Density, ρ, [kg/m³].
- * @throws InputError when the temperature is outside its range.
- * @example saturatedDensityEthanol(351.45) // → 734.79
- * Source: Perry's Chemical Engineers' Handbook, 8th ed., 2008, Table 2-32.
- */
+/** Density of saturated liquid ethanol, kg/m³, 250 to 500 K. Source: Perry’s Handbook, 8th ed., 2008, Table 2-32. */
 export function saturatedDensityEthanol(temperature_K: Kelvin): KilogramPerCubicMetre {
   checkRange('temperature_K', temperature_K, 250, 500, 'a temperature from 250 to 500 K for ethanol');
   return (1628.8 * MOLAR_MASS_ETHANOL) / 0.27469 ** (1 + (1 - temperature_K / 514) ** 0.23178);
 }
 
-/**
- * Density of saturated liquid water.
- *
- * Equation: ρ/ρc = 1 + Σ b_i θ^(n_i), θ = 1 − T/Tc, n = 1/3, 2/3, 5/3, 16/3, 43/3, 110/3.
- * @param temperature_K Temperature, T, [K]; 273.16..647; outside, an InputError.
- * @returns Density, ρ, [kg/m³].
- * @throws InputError when the temperature is outside its range.
- * @example saturatedDensityWater(373.124) // → 958.37
- * Source: W. Wagner, A. Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783-787 (IAPWS).
- */
+/** Density of saturated liquid water, kg/m³, 273.16 to 647 K. Source: W. Wagner, A. Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783-787. */
 export function saturatedDensityWater(temperature_K: Kelvin): KilogramPerCubicMetre {
   checkRange('temperature_K', temperature_K, 273.16, 647, 'a temperature from 273.16 to 647 K for water');
   const t = Math.cbrt(1 - temperature_K / 647.096);

@@ -15,34 +15,6 @@ import { checkRange } from '../errors.js';
 import type { ValueAndSlope } from '../numerics/root.js';
 import type { Kelvin } from '../units/quantities.js';
 
-/**
- * Second virial coefficient of ethanol vapour.
- *
- * Equation: B = (R Tc/pc) (f0 + ω f1 + a/Tr⁶ − b/Tr⁸).
- * @param temperature_K Temperature T, [K]; 270 to 513; outside it throws.
- * @returns B, [m³/mol].
- * @throws InputError when the temperature is outside its range.
- * @example secondVirialEthanol(373.15) * 1e6 // → -738.8
- * Source: C. Tsonopoulos, AIChE J. 20 (1974) 263-272.
- */
-export function secondVirialEthanol(temperature_K: Kelvin): number {
-  return checked(ethanolVirial, temperature_K);
-}
-
-/**
- * Second virial coefficient of water vapour.
- *
- * Equation: B = (R Tc/pc) (f0 + ω f1 + a/Tr⁶).
- * @param temperature_K Temperature T, [K]; 270 to 513; outside it throws.
- * @returns B, [m³/mol].
- * @throws InputError when the temperature is outside its range.
- * @example secondVirialWater(373.15) * 1e6 // → -456.8
- * Source: C. Tsonopoulos, AIChE J. 20 (1974) 263-272.
- */
-export function secondVirialWater(temperature_K: Kelvin): number {
-  return checked(waterVirial, temperature_K);
-}
-
 /** B [m³/mol] and dB/dT of one substance into `out`; no range check (for inner loops). */
 export type SecondVirial = (temperature_K: Kelvin, out: ValueAndSlope) => void;
 
@@ -68,7 +40,8 @@ function correlation(critical_K: Kelvin, critical_Pa: number, acentric: number, 
   };
 }
 
-function checked(virial: SecondVirial, temperature_K: Kelvin): number {
+/** B at T, m³/mol; an InputError outside 270 to 513 K. */
+export function secondVirial(virial: SecondVirial, temperature_K: Kelvin): number {
   checkRange('temperature_K', temperature_K, 270, 513, 'a temperature from 270 to 513 K');
   const out: ValueAndSlope = { value: 0, slope: 0 };
   virial(temperature_K, out);

@@ -12,45 +12,18 @@ import { VDI_VAPORISATION_WATER } from '../data/vdi-vaporisation-water.js';
 import { checkRange } from '../errors.js';
 import type { JoulePerMole, Kelvin } from '../units/quantities.js';
 
-/**
- * Molar heat of vaporisation of pure ethanol at saturation.
- *
- * Equation: ΔHv = C1 (1 − T/Tc)^C2.
- * @param temperature_K Temperature, T, [K]; 250..500; outside, an InputError.
- * @returns Heat of vaporisation, ΔHv, [J/mol].
- * @throws InputError when the temperature is outside 250..500 K.
- * @example heatOfVaporisationEthanol(351.44) // → 38935
- * Source: Perry's Chemical Engineers' Handbook, 8th ed., 2008, Table 2-150.
- */
+/** ΔHv of ethanol [J/mol], 250 to 500 K. Source: Perry’s Handbook, 8th ed., 2008, Table 2-150. */
 export function heatOfVaporisationEthanol(temperature_K: Kelvin): JoulePerMole {
   checkEthanol(temperature_K);
   return C1 * (1 - temperature_K / TC_ETHANOL) ** C2;
 }
 
-/**
- * Change of ethanol's heat of vaporisation with temperature along the saturation line.
- *
- * Equation: dΔHv/dT = −C2 ΔHv / (Tc − T).
- * @param temperature_K Temperature, T, [K]; 250..500; outside, an InputError.
- * @returns Slope, dΔHv/dT, [J/(mol K)].
- * @throws InputError when the temperature is outside 250..500 K.
- * @example heatOfVaporisationEthanolSlope(351.44) // → -74.84
- * Source: derivative of the equation of heatOfVaporisationEthanol.
- */
+/** dΔHv/dT = −C2 ΔHv/(Tc − T) of ethanol, J/(mol K). */
 export function heatOfVaporisationEthanolSlope(temperature_K: Kelvin): number {
   return (-C2 * heatOfVaporisationEthanol(temperature_K)) / (TC_ETHANOL - temperature_K);
 }
 
-/**
- * Molar heat of vaporisation of pure water at saturation.
- *
- * Equation: ΔHv = R Tc (A τ^⅓ + B τ^⅔ + C τ + D τ² + E τ⁶), τ = 1 − T/Tc.
- * @param temperature_K Temperature, T, [K]; 273.15..630; outside, an InputError.
- * @returns Heat of vaporisation, ΔHv, [J/mol].
- * @throws InputError when the temperature is outside 273.15..630 K.
- * @example heatOfVaporisationWater(373.124) // → 40654
- * Source: VDI Heat Atlas, 2nd ed., 2010, section D3.
- */
+/** ΔHv of water [J/mol], 273.15 to 630 K. Source: VDI Heat Atlas, 2nd ed., 2010, section D3. */
 export function heatOfVaporisationWater(temperature_K: Kelvin): JoulePerMole {
   checkWater(temperature_K);
   const tau = 1 - temperature_K / TC_WATER;
@@ -58,16 +31,7 @@ export function heatOfVaporisationWater(temperature_K: Kelvin): JoulePerMole {
   return GAS_CONSTANT * TC_WATER * (third * (A + B * third) + tau * (C + D * tau) + E * tau ** 6);
 }
 
-/**
- * Change of water's heat of vaporisation with temperature along the saturation line.
- *
- * Equation: dΔHv/dT = −R (A/3 τ^−⅔ + 2B/3 τ^−⅓ + C + 2 D τ + 6 E τ⁵), τ = 1 − T/Tc.
- * @param temperature_K Temperature, T, [K]; 273.15..630; outside, an InputError.
- * @returns Slope, dΔHv/dT, [J/(mol K)].
- * @throws InputError when the temperature is outside 273.15..630 K.
- * @example heatOfVaporisationWaterSlope(373.124) // → -46.76
- * Source: derivative of the equation of heatOfVaporisationWater.
- */
+/** dΔHv/dT = −R (A/3 τ^−⅔ + 2B/3 τ^−⅓ + C + 2 D τ + 6 E τ⁵) of water, J/(mol K). */
 export function heatOfVaporisationWaterSlope(temperature_K: Kelvin): number {
   checkWater(temperature_K);
   const tau = 1 - temperature_K / TC_WATER;

@@ -14,6 +14,8 @@ export type VolumeFraction20C = Quantity<'volume fraction of ethanol at 20 °C'>
 export type ProofUS = Quantity<'US proof'>;
 /** Thermodynamic temperature, K. */
 export type Kelvin = Quantity<'K'>;
+/** A difference of temperatures or an error of one, K: never a temperature itself. */
+export type KelvinDifference = Quantity<'difference of temperatures, K'>;
 /** Pressure, Pa. */
 export type Pascal = Quantity<'Pa'>;
 /** Amount of substance, mol. */

@@ -19,7 +19,7 @@ def lasting(reflux, seconds, **more):
 
 
 def plates(count, **more):
-    return dict(dict(kind="plates", count=count, plateKind="sieve", diameter_m=0.15, spacing_m=0.15, weirHeight_m=0.02, openArea=0.1,
+    return dict(dict(kind="plates", count=count, plateKind="sieve", diameter_m=0.15, spacing_m=0.15, weirHeight_m=0.02, openAreaShare=0.1,
                      holeDiameter_m=0.003, holdUp=dict(kind="volume", volume_m3=0.1e-3), efficiency=0.65, efficiencyFalls=False,
                      heatLoss_W_K=0.15, metal_J_K=600.0, drop_Pa=300.0), **more)
 

@@ -56,7 +56,7 @@ export function crossValidated(summary) {
   // What the model says of a weak liquid and of the azeotrope at 1 atm, and by how much a set moves it.
   const saying = (model) => ({
     vapour: bubbleSolver(model)(0.05, ATMOSPHERE).vapour,
-    azeotrope: azeotrope(model, ATMOSPHERE).moleFraction,
+    azeotrope: azeotrope(ATMOSPHERE, model).moleFraction,
   });
   const whole = saying(all);
   const rows = SETS.filter(({ role }) => role !== 'outside').flatMap((entry) => {

@@ -10,7 +10,7 @@ import { pressureOver } from '../../dist/lib/equilibrium/bubble-pressure.js';
 import { bubbleSolver } from '../../dist/lib/equilibrium/bubble-state.js';
 import { EXPANSION } from '../../dist/lib/mixture/activity/redlich-kister.js';
 import { leastSquares } from '../../dist/lib/numerics/least-squares.js';
-import { saturationPressureEthanol, saturationPressureWater } from '../../dist/lib/index.js';
+import { ethanol, water } from '../../dist/lib/index.js';
 import { SETS } from './measurements.mjs';
 import { expansion } from './models.mjs';
 
@@ -51,8 +51,8 @@ export function staticEvidence(model, entry) {
     scatter,
     limits: [gamma(own, 0, temperature), gamma(own, 1, temperature)],
     pure: [
-      pure.ethanol_Pa / saturationPressureEthanol(temperature) - 1,
-      pure.water_Pa / saturationPressureWater(temperature) - 1,
+      pure.ethanol_Pa / ethanol.saturationPressure(temperature) - 1,
+      pure.water_Pa / water.saturationPressure(temperature) - 1,
     ],
     count: weak.length,
     pressure: largest(weak.map(({ x, pressure }) => over(model, x).pressure_Pa / pressure - 1)),

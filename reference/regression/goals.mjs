@@ -1,6 +1,6 @@
 // The goals of the equilibrium model, each measured on the reference model: [goal, found, met, why not].
 
-import { activityModel, azeotrope, boilingTemperatureEthanol } from '../../dist/lib/index.js';
+import { ethanol, activityModel, azeotrope } from '../../dist/lib/index.js';
 import { STATIC, staticEvidence } from './evidence.mjs';
 import { residualsOf } from './residuals-of.mjs';
 import { SETS } from './measurements.mjs';
@@ -10,10 +10,10 @@ const ATMOSPHERE = 101325;
 /** Pressure below which a model has no azeotrope, Pa, by halving between 2 and 30 kPa; NaN when it has one at 2 kPa. */
 export function vanishing(model) {
   let [low, high] = [2e3, 30e3];
-  if (azeotrope(model, low).found || !azeotrope(model, high).found) return NaN;
+  if (azeotrope(low, model).found || !azeotrope(high, model).found) return NaN;
   while (high - low > 1) {
     const middle = (low + high) / 2;
-    if (azeotrope(model, middle).found) high = middle;
+    if (azeotrope(middle, model).found) high = middle;
     else low = middle;
   }
   return high;
@@ -40,22 +40,22 @@ export function goalRows(summary, scores, coverage) {
       model,
       SETS.find((entry) => entry.set === set),
     ).get(quantity).error;
-  const point = azeotrope(model, ATMOSPHERE);
-  const boiling = boilingTemperatureEthanol(ATMOSPHERE);
+  const point = azeotrope(ATMOSPHERE, model);
+  const boiling = ethanol.boilingTemperature(ATMOSPHERE);
   const below = point.temperature_K - boiling;
   const drift = SETS.find(({ kind }) => kind === 'azeotrope').points.filter(
     ({ pressure }) => pressure >= 17e3 && pressure <= 200e3,
   );
   // Of the rows at one pressure, the spread reaches from the lowest value less its error to the highest plus its error.
   const inside = drift.map((row) => {
-    const found = azeotrope(model, row.pressure);
+    const found = azeotrope(row.pressure, model);
     const near = drift.filter(({ pressure }) => Math.abs(pressure / row.pressure - 1) < 0.02);
     const low = Math.min(...near.map(({ x, uncertainty }) => x - uncertainty));
     const high = Math.max(...near.map(({ x, uncertainty }) => x + uncertainty));
     return found.found && found.moleFraction >= low && found.moleFraction <= high;
   });
   const ladder = [15, 20, 30, 50, 80, 101.325, 150, 200, 300, 500, 700, 1000].map((kPa) =>
-    azeotrope(model, 1000 * kPa),
+    azeotrope(1000 * kPa, model),
   );
   const falling = ladder.every((each, i) => each.found && (i === 0 || each.moleFraction < ladder[i - 1].moleFraction));
   const end = vanishing(model) / 1000;

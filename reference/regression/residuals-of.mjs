@@ -4,7 +4,7 @@
 import { bubbleSolver } from '../../dist/lib/equilibrium/bubble-state.js';
 import { pressureOver } from '../../dist/lib/equilibrium/bubble-pressure.js';
 import { excessEnthalpy, excessHeatCapacity } from '../../dist/lib/mixture/activity/excess-enthalpy.js';
-import { liquidHeatCapacityEthanol, liquidHeatCapacityWater } from '../../dist/lib/substances/heat-capacity.js';
+import { ethanol, water } from '../../dist/lib/index.js';
 import { sigmas } from './measurements.mjs';
 
 /** [{ quantity, residual, sigma, relative }] of one set; residual in the unit of sigma. */
@@ -74,15 +74,15 @@ const KINDS = {
   'heat of mixing': (model, entry) =>
     entry.points.map(({ x, temperature, heat }) => ({
       quantity: 'hE',
-      residual: excessEnthalpy(model, x, temperature) - heat,
+      residual: excessEnthalpy(x, temperature, model) - heat,
       sigma: entry.sigma.hE_J_mol,
       x,
       used: true,
     })),
   'heat capacity': (model, entry) =>
     entry.points.map(({ x, temperature, heatCapacity }) => {
-      const ideal = x * liquidHeatCapacityEthanol(temperature) + (1 - x) * liquidHeatCapacityWater(temperature);
-      const found = ideal + excessHeatCapacity(model, x, temperature);
+      const ideal = x * ethanol.liquidHeatCapacity(temperature) + (1 - x) * water.liquidHeatCapacity(temperature);
+      const found = ideal + excessHeatCapacity(x, temperature, model);
       const residual = found / heatCapacity - 1;
       return { quantity: 'cp', residual, sigma: entry.sigma.cp_relative, x, used: true };
     }),

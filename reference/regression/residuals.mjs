@@ -86,7 +86,7 @@ function errorTable(quantity, kinds) {
 function azeotropeTable() {
   const entry = SETS.find(({ kind }) => kind === 'azeotrope');
   const shown = entry.points.filter(({ pressure }) => pressure <= 1.1e6);
-  const at = (model, pressure) => azeotrope(model, pressure);
+  const at = (model, pressure) => azeotrope(pressure, model);
   const cell = (found) => (found.found ? found.moleFraction.toFixed(4) : 'none');
   const [reference] = results;
   return markdown(

@@ -44,9 +44,9 @@ export function variantRows(summary) {
     return [
       name,
       found.sumOfSquares.toFixed(0),
-      cell(azeotrope(model, 101325)),
-      cell(azeotrope(model, 17290)),
-      cell(azeotrope(model, 1001300)),
+      cell(azeotrope(101325, model)),
+      cell(azeotrope(17290, model)),
+      cell(azeotrope(1001300, model)),
       (vanishing(model) / 1000).toFixed(1),
       error(model, 'kamihama-2012-101kPa', 'y').toFixed(4),
       (100 * error(model, 'pemberton-mash-1978-303K', 'P')).toFixed(2),

@@ -35,7 +35,7 @@ export function heatUps(lib) {
     const { ethanol_mol, water_mol } = lib.amountsFromVolume(row.volume_L / 1000, row.strength_percent / 100);
     const amount_mol = ethanol_mol + water_mol;
     const x = ethanol_mol / amount_mol;
-    const boils_C = lib.bubblePoint(model, x, ATMOSPHERE).temperature_K - ZERO;
+    const boils_C = lib.bubblePoint(x, ATMOSPHERE, model).temperature_K - ZERO;
     const to_K = ZERO + Math.min(row.end_C, boils_C);
     const heat = lib.liquidEnthalpy(x, to_K, model) - lib.liquidEnthalpy(x, ZERO + row.start_C, model);
     return { ...row, boils_C, heat_J: amount_mol * heat };
@@ -85,7 +85,7 @@ export function measuredPage(lib) {
   const within = (of, limit) => of.filter((value) => Math.abs(value) <= limit).length;
   const all = products(lib);
   const passes = [1, 2, 3].map((pass) => all.filter((row) => row.passes === pass));
-  const top = lib.azeotrope(lib.activityModel('redlich-kister'), ATMOSPHERE);
+  const top = lib.azeotrope(ATMOSPHERE, lib.activityModel('redlich-kister'));
   const ceiling = 100 * lib.strengthFromMoleFraction(top.moleFraction);
   const strongest = 100 * Math.max(...all.map((row) => row.product_strength));
   const name = ['first', 'second', 'third or later'];

@@ -1,10 +1,12 @@
 // Everything the library exports is documented, and its examples are true.
 
 import { describe, expect, it } from 'vitest';
-import * as lib from '#lib/index.js';
+import * as still from '#lib/index.js';
+import * as numerics from '#lib/numerics/index.js';
 import { agrees, examplesOf, faultsOf, publicNames, type PublicName } from '../support/doc-comments.js';
 
-const names = publicNames();
+const lib = { ...still, ...numerics };
+const names = [...publicNames(), ...publicNames('lib/numerics/index.ts')];
 const examples = names.flatMap(({ name, comment }) => examplesOf(comment).map((example) => ({ name, ...example })));
 
 describe('the public door', () => {

@@ -120,11 +120,11 @@ describe.each(models)('$name', ({ model }) => {
     for (const { x, temperature_K } of states) {
       const slope =
         (model.excessGibbs(x, temperature_K + step) - model.excessGibbs(x, temperature_K - step)) / (2 * step);
-      const heat = excessEnthalpy(model, x, temperature_K);
+      const heat = excessEnthalpy(x, temperature_K, model);
       expect(Math.abs(heat + gas * temperature_K ** 2 * slope), `x ${x}`).toBeLessThan(1e-3); // J/mol, difference quotient
       const byDifference =
-        (excessEnthalpy(model, x, temperature_K + 0.2) - excessEnthalpy(model, x, temperature_K - 0.2)) / 0.4;
-      expect(Math.abs(excessHeatCapacity(model, x, temperature_K) - byDifference), `x ${x}`).toBeLessThan(1e-3);
+        (excessEnthalpy(x, temperature_K + 0.2, model) - excessEnthalpy(x, temperature_K - 0.2, model)) / 0.4;
+      expect(Math.abs(excessHeatCapacity(x, temperature_K, model) - byDifference), `x ${x}`).toBeLessThan(1e-3);
     }
   });
 });

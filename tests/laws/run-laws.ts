@@ -105,7 +105,7 @@ export function keepsEveryMole(run: RunSolution): void {
 export function staysBelowTheAzeotrope(run: RunSolution, system: EthanolWater): void {
   const { still, activity } = run.problem;
   // It moves to less ethanol with rising pressure: the one at the head is the richest there is.
-  const ceiling = azeotrope(system.model(activity), still.air.pressure_Pa);
+  const ceiling = azeotrope(still.air.pressure_Pa, system.model(activity));
   if (!ceiling.found || activity === 'raoult') return;
   const strong = ({ ethanol_mol, water_mol }: Amounts): boolean =>
     ethanol_mol > 0.8 * ceiling.moleFraction * (ethanol_mol + water_mol);

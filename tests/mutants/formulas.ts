@@ -97,8 +97,8 @@ export const formulas: readonly Mutant[] = [
   {
     name: 'the liquid’s heat of mixing is left out',
     file: 'lib/mixture/enthalpy.ts',
-    from: 'return apart + excessEnthalpy(model, x, temperature_K);',
-    to: 'return apart + 0 * excessEnthalpy(model, x, temperature_K);',
+    from: 'return apart + excessEnthalpy(x, temperature_K, activity);',
+    to: 'return apart + 0 * excessEnthalpy(x, temperature_K, activity);',
     tests: ['mixture/enthalpy', 'equilibrium'],
   },
   {

@@ -8,18 +8,18 @@ import * as lib from '#lib/index.js';
 /** Parameter file, what it gives, the published value, how far sources differ (as a share), and where the value stands. */
 const POINTS: readonly (readonly [string, () => number, number, number, string])[] = [
   ['oiml-r22', () => lib.densityOfMixture(1, 293.15), 789.24, 1e-5, 'OIML R 22, erratum: density of ethanol at 20 °C'],
-  ['perry-liquid-heat-capacity-ethanol', () => lib.liquidHeatCapacityEthanol(298.15), 112.3, 0.001, 'CRC Handbook'],
-  ['perry-liquid-heat-capacity-water', () => lib.liquidHeatCapacityWater(298.15), 75.3, 0.002, 'CRC Handbook'],
-  ['poling-gas-heat-capacity-ethanol', () => lib.gasHeatCapacityEthanol(298.15), 65.6, 0.005, 'CRC Handbook'],
-  ['poling-gas-heat-capacity-water', () => lib.gasHeatCapacityWater(298.15), 33.6, 0.005, 'CRC Handbook'],
+  ['perry-liquid-heat-capacity-ethanol', () => lib.ethanol.liquidHeatCapacity(298.15), 112.3, 0.001, 'CRC Handbook'],
+  ['perry-liquid-heat-capacity-water', () => lib.water.liquidHeatCapacity(298.15), 75.3, 0.002, 'CRC Handbook'],
+  ['poling-gas-heat-capacity-ethanol', () => lib.ethanol.gasHeatCapacity(298.15), 65.6, 0.005, 'CRC Handbook'],
+  ['poling-gas-heat-capacity-water', () => lib.water.gasHeatCapacity(298.15), 33.6, 0.005, 'CRC Handbook'],
   [
     'perry-vaporisation-ethanol',
-    () => lib.heatOfVaporisationEthanol(351.44) / 1000,
+    () => lib.ethanol.heatOfVaporisation(351.44) / 1000,
     38.56,
     0.015, // the spread of published values at the boiling point
     'CRC Handbook',
   ],
-  ['vdi-vaporisation-water', () => lib.heatOfVaporisationWater(373.15) / 1000, 40.65, 0.001, 'CRC Handbook'],
+  ['vdi-vaporisation-water', () => lib.water.heatOfVaporisation(373.15) / 1000, 40.65, 0.001, 'CRC Handbook'],
   [
     'redlich-kister-ethanol-water',
     () => pressureOf('redlich-kister'),
@@ -32,7 +32,7 @@ const POINTS: readonly (readonly [string, () => number, number, number, string])
 ];
 
 function pressureOf(name: lib.ActivityName): number {
-  const found = lib.bubblePressure(lib.activityModel(name), 0.10991, 303.15);
+  const found = lib.bubblePressure(0.10991, 303.15, lib.activityModel(name));
   return found.pressure_Pa / 1000;
 }
 

@@ -6,7 +6,7 @@ import { ACTIVITY_NAMES } from '#lib/mixture/activity/registry.js';
 import { chargeAmounts } from '#lib/run/charge.js';
 import type { Charge, Outputs, Reflux, RunProblem, RunStep, SimplifiedProblem, StopRule } from '#lib/run/problem.js';
 import type { HoldUp, Still } from '#lib/still/still.js';
-import { boilingTemperatureWater } from '#lib/substances/water-saturation.js';
+import { water } from '#lib/substances/water.js';
 import { flatStill } from './column-problems.js';
 import type { WholeProblem } from './train-problems.js';
 
@@ -42,7 +42,7 @@ const orNothing = (any: Any<number>): Any<number> => oneOf(just(0), any);
 
 /** Any stop rule, be it met at once, soon, or never; `scale_s` is about as long as the charge takes to boil away. */
 function anyRule(charge_m3: number, scale_s: number, air_Pa: number): Any<StopRule> {
-  const boils_K = Math.floor(boilingTemperatureWater(air_Pa));
+  const boils_K = Math.floor(water.boilingTemperature(air_Pa));
   return oneOf<StopRule>(
     wide(1e-4, 10, 0.2).map((share) => ({ kind: 'duration', seconds: rounded(share * scale_s) })),
     wide(1e-4, 0.9, 0.2).map((share) => ({ kind: 'collectedVolume', volume_m3: rounded(share * charge_m3) })),
@@ -141,7 +141,7 @@ function anyColumn(frame: Frame): Any<Still['column']> {
         plateKind: 'sieve',
         spacing_m: 0.15,
         weirHeight_m: 0.012,
-        openArea: 0.1,
+        openAreaShare: 0.1,
         holeDiameter_m: 0.003,
         ...own,
       })),
@@ -235,7 +235,7 @@ function anyStill(frame: Frame): Any<Still> {
       drum_m3: anyHoldUp_m3(frame, 10),
       loss: anyLoss(frame.power_W),
       metal: anyMetal(frame),
-      air_K: even(223, Math.floor(boilingTemperatureWater(frame.air_Pa)) - 20, 293),
+      air_K: even(223, Math.floor(water.boilingTemperature(frame.air_Pa)) - 20, 293),
       water_K: even(273, 373, 288),
     })
     .map((own): Still => {

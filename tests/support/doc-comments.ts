@@ -18,9 +18,9 @@ export interface PublicName {
   readonly members: readonly string[];
 }
 
-/** All names that lib/index.ts exports. */
-export function publicNames(): PublicName[] {
-  const index = join(root, 'lib', 'index.ts');
+/** All names that a door of the library exports. */
+export function publicNames(door = 'lib/index.ts'): PublicName[] {
+  const index = join(root, door);
   const config = ts.getParsedCommandLineOfConfigFile(join(root, 'lib', 'tsconfig.json'), undefined, {
     ...ts.sys,
     onUnRecoverableConfigFileDiagnostic: () => undefined,
@@ -28,9 +28,9 @@ export function publicNames(): PublicName[] {
   const program = ts.createProgram([index], { ...config?.options, noEmit: true });
   const checker = program.getTypeChecker();
   const file = program.getSourceFile(index);
-  const door = file && checker.getSymbolAtLocation(file);
-  if (door === undefined) throw new Error('lib/index.ts exports nothing');
-  return checker.getExportsOfModule(door).map((symbol) => {
+  const shown = file && checker.getSymbolAtLocation(file);
+  if (shown === undefined) throw new Error(`${door} exports nothing`);
+  return checker.getExportsOfModule(shown).map((symbol) => {
     const real = symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
     return describe(checker, symbol.name, real);
   });

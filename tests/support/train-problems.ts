@@ -25,7 +25,7 @@ export function platedStill(plates: number, efficiency = 0.65, bare = false): St
             diameter_m: 0.1,
             spacing_m: 0.15,
             weirHeight_m: 0.012,
-            openArea: 0.1,
+            openAreaShare: 0.1,
             holeDiameter_m: 0.003,
             holdUp: { kind: 'volume', volume_m3: 1e-4 },
             efficiency,

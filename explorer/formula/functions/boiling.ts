@@ -32,7 +32,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     gives: 'temperature',
     says: 'temperature at which a liquid boils',
     example: { formula: 'boilingPoint(10%, 1 atm)', gives: '92.23 °C' },
-    call: (strength, pressure_Pa) => bubblePoint(model, moleFractionFromStrength(strength), pressure_Pa).temperature_K,
+    call: (strength, pressure_Pa) => bubblePoint(moleFractionFromStrength(strength), pressure_Pa, model).temperature_K,
   },
   {
     name: 'vapourStrength',
@@ -41,7 +41,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     says: 'strength of the vapour over a boiling liquid, once condensed',
     example: { formula: 'vapourStrength(10%, 1 atm)', gives: '56.01 % vol' },
     call: (strength, pressure_Pa) =>
-      strengthFromMoleFraction(bubblePoint(model, moleFractionFromStrength(strength), pressure_Pa).vapourMoleFraction),
+      strengthFromMoleFraction(bubblePoint(moleFractionFromStrength(strength), pressure_Pa, model).vapourMoleFraction),
   },
   {
     name: 'relativeVolatility',
@@ -49,7 +49,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     gives: 'number',
     says: 'how much more readily ethanol leaves a boiling liquid than water',
     example: { formula: 'relativeVolatility(40%, 1 atm)', gives: '5.307' },
-    call: (strength, pressure_Pa) => relativeVolatility(model, moleFractionFromStrength(strength), pressure_Pa),
+    call: (strength, pressure_Pa) => relativeVolatility(moleFractionFromStrength(strength), pressure_Pa, model),
   },
   {
     name: 'azeotropeStrength',
@@ -58,7 +58,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     says: 'strength at which vapour is no stronger than its liquid',
     example: { formula: 'azeotropeStrength(1 atm)', gives: '97.2 % vol' },
     call: (pressure_Pa) => {
-      const found = azeotrope(model, pressure_Pa);
+      const found = azeotrope(pressure_Pa, model);
       return found.found ? strengthFromMoleFraction(found.moleFraction) : noAzeotrope;
     },
   },
@@ -69,7 +69,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     says: 'temperature at which the azeotrope boils',
     example: { formula: 'azeotropePoint(1 atm)', gives: '78.13 °C' },
     call: (pressure_Pa) => {
-      const found = azeotrope(model, pressure_Pa);
+      const found = azeotrope(pressure_Pa, model);
       return found.found ? found.temperature_K : noAzeotrope;
     },
   },
@@ -110,7 +110,7 @@ export const boilingFunctions: readonly OwnFunction[] = [
     example: { formula: 'heatToBoil(120 L, 9.5%, 20 °C, 1 atm)', gives: '10.24 kWh' },
     call: (volume_m3, strength, from_K, pressure_Pa) => {
       if (volume_m3 <= 0) return 0;
-      const boils_K = bubblePoint(model, moleFractionFromStrength(strength), pressure_Pa).temperature_K;
+      const boils_K = bubblePoint(moleFractionFromStrength(strength), pressure_Pa, model).temperature_K;
       if (from_K > boils_K) return { none: 'It is hotter than it boils' };
       return heatToBoil({ kind: 'volume', volume_m3: volume_m3, strength: strength }, from_K, pressure_Pa, model);
     },

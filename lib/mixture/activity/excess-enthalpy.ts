@@ -6,38 +6,48 @@ import { GAS_CONSTANT } from '../../constants.js';
 import { checkRange } from '../../errors.js';
 import type { JoulePerMole, Kelvin, MoleFraction } from '../../units/quantities.js';
 import type { ActivityModel, ActivityState } from './activity-model.js';
+import { type ActivityName, modelOf } from './registry.js';
 
 /**
  * Molar heat of mixing of the liquid; negative where mixing gives off heat.
  *
  * Equation: hE = −R T² (x ∂ ln γ1/∂T + (1 − x) ∂ ln γ2/∂T).
- * @param model Activity model that gives γ.
  * @param moleFraction Mole fraction of ethanol, x, [mol/mol]; 0..1; outside, an InputError.
  * @param temperature_K Temperature, T, [K]; 250..500; outside, an InputError.
+ * @param activity Activity model that gives γ, by name or a model of your own; the default one when left out.
  * @returns Heat of mixing, hE, [J/mol of mixture].
- * @throws InputError when the mole fraction or the temperature is outside its range.
- * @example excessEnthalpy(activityModel('raoult'), 0.15, 298.15) // → 0
+ * @throws InputError when the mole fraction or the temperature is outside its range or the model is none.
+ * @example excessEnthalpy(0.15, 298.15, 'raoult') // → 0
  * Source: Gibbs-Helmholtz equation.
  */
-export function excessEnthalpy(model: ActivityModel, moleFraction: MoleFraction, temperature_K: Kelvin): JoulePerMole {
+export function excessEnthalpy(
+  moleFraction: MoleFraction,
+  temperature_K: Kelvin,
+  activity?: ActivityName | ActivityModel,
+): JoulePerMole {
   check(moleFraction, temperature_K);
-  return heatOfMixing(model, moleFraction, temperature_K, blank());
+  return heatOfMixing(modelOf(activity), moleFraction, temperature_K, blank());
 }
 
 /**
  * Excess molar heat capacity of the liquid.
  *
  * Equation: cpE = ∂hE/∂T at constant composition, by a central difference over 0.2 K.
- * @param model Activity model that gives γ.
  * @param moleFraction Mole fraction of ethanol, x, [mol/mol]; 0..1; outside, an InputError.
  * @param temperature_K Temperature, T, [K]; 250..500; outside, an InputError.
+ * @param activity Activity model that gives γ, by name or a model of your own; the default one when left out.
  * @returns Excess heat capacity, cpE, [J/(mol K)].
- * @throws InputError when the mole fraction or the temperature is outside its range.
- * @example excessHeatCapacity(activityModel('raoult'), 0.15, 298.15) // → 0
+ * @throws InputError when the mole fraction or the temperature is outside its range or the model is none.
+ * @example excessHeatCapacity(0.15, 298.15, 'raoult') // → 0
  * Source: definition.
  */
-export function excessHeatCapacity(model: ActivityModel, moleFraction: MoleFraction, temperature_K: Kelvin): number {
+export function excessHeatCapacity(
+  moleFraction: MoleFraction,
+  temperature_K: Kelvin,
+  activity?: ActivityName | ActivityModel,
+): number {
   check(moleFraction, temperature_K);
+  const model = modelOf(activity);
   const state = blank();
   const above = heatOfMixing(model, moleFraction, temperature_K + STEP_K, state);
   return (above - heatOfMixing(model, moleFraction, temperature_K - STEP_K, state)) / (2 * STEP_K);

@@ -35,3 +35,21 @@ export function activityModel(name: ActivityName): ActivityModel {
   }
   return MODELS[name];
 }
+
+/** An activity model by its name or as it is; the default one where none is said. What is neither throws. */
+export function modelOf(activity: ActivityName | ActivityModel = DEFAULT_ACTIVITY): ActivityModel {
+  if (typeof activity === 'string') return activityModel(activity);
+  if (!isModel(activity)) {
+    const expected = `one of ${ACTIVITY_NAMES.join(', ')}, or a model with name, range_K, excessGibbs and activity`;
+    throw new InputError({ argument: 'activity', value: activity, expected });
+  }
+  return activity;
+}
+
+/** Whether something has what the contract of an activity model asks for. */
+export function isModel(value: unknown): value is ActivityModel {
+  if (typeof value !== 'object' || value === null) return false;
+  const { name, range_K, excessGibbs, activity } = value as Partial<Record<keyof ActivityModel, unknown>>;
+  const functions = typeof excessGibbs === 'function' && typeof activity === 'function';
+  return typeof name === 'string' && Array.isArray(range_K) && functions;
+}

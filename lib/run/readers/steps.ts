@@ -5,7 +5,7 @@ import type { PlainSolution } from '../solution.js';
 
 /** One step of the run sheet as it was run. */
 export interface StepSummary {
-  /** Counted from 0. */
+  /** Counted from 1, as in messages. */
   readonly step: number;
   readonly from_s: Second;
   readonly to_s: Second;
@@ -39,7 +39,7 @@ export function stepSummaries(run: PlainSolution): readonly StepSummary[] {
     const pureAlcohol_m3 = gained(run.pureAlcoholCollected_m3);
     const [from_s, to_s] = [run.time_s[first]!, run.time_s[last]!];
     return {
-      step,
+      step: step + 1,
       from_s,
       to_s,
       volume_m3,

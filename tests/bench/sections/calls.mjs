@@ -9,19 +9,19 @@ function run({ lib, system, activity }) {
   const curve = system.curve(activity);
   const slice = curve.at(101325);
   const compositions = Array.from({ length: 200 }, (_none, i) => (i + 0.5) / 200);
-  const directly = compositions.map((x) => lib.bubblePoint(model, x, 101325).vapourMoleFraction);
+  const directly = compositions.map((x) => lib.bubblePoint(x, 101325, model).vapourMoleFraction);
   const misses = (one, of) => Math.max(...compositions.map((x, i) => Math.abs(lib.vapourOnSlice(one, x) - of[i])));
   const elsewhere = 87_654;
-  const directlyElsewhere = compositions.map((x) => lib.bubblePoint(model, x, elsewhere).vapourMoleFraction);
+  const directlyElsewhere = compositions.map((x) => lib.bubblePoint(x, elsewhere, model).vapourMoleFraction);
   const boiling = compositions.map((x) =>
-    lib.bubblePressure(model, x, lib.bubblePoint(model, x, 101325).temperature_K),
+    lib.bubblePressure(x, lib.bubblePoint(x, 101325, model).temperature_K, model),
   );
   const pressureError = Math.max(...boiling.map(({ pressure_Pa }) => Math.abs(pressure_Pa / 101325 - 1)));
   const inVapour = (error) => `${error.toExponential(1)} in y`;
   const rows = [
     [
       '200 bubble points',
-      () => compositions.forEach((x) => lib.bubblePoint(model, x, 101325)),
+      () => compositions.forEach((x) => lib.bubblePoint(x, 101325, model)),
       `${pressureError.toExponential(1)} of the pressure, back from the temperature`,
     ],
     [

@@ -1,7 +1,7 @@
 // A formula drawn against a variable.
 
 import { describe, expect, it } from 'vitest';
-import { boilingTemperatureWater } from '#lib/index.js';
+import { water } from '#lib/index.js';
 import { answer } from '../../../explorer/formula/answer.js';
 import { limits } from '../../../explorer/formula/limits.js';
 import type { FormulaCurve } from '../../../explorer/formula/sheet.js';
@@ -50,7 +50,7 @@ describe('a curve', () => {
     const { x, y, now } = drawn(['t(p) = boilingPoint(0, p)'], 'p', '50 kPa', '1 atm');
     expect([x.unit, y.unit]).toEqual(['kPa', '°C']);
     expect(y.numbers[0]).toBeCloseTo(
-      boilingTemperatureWater(50_000) - boilingTemperatureWater(101_325) + y.numbers.at(-1)!,
+      water.boilingTemperature(50_000) - water.boilingTemperature(101_325) + y.numbers.at(-1)!,
       9,
     );
     expect(now).toBeNull();

@@ -18,15 +18,15 @@ const system = createEthanolWater();
 
 function blank(): CurvePoint {
   return {
-    y: 0,
-    y_x: 0,
-    y_P: 0,
-    temperature: 0,
-    temperature_x: 0,
-    temperature_P: 0,
-    latentHeat: 0,
-    latentHeat_x: 0,
-    latentHeat_P: 0,
+    vapourMoleFraction: 0,
+    vapourByLiquid: 0,
+    vapourByPressure_1_Pa: 0,
+    temperature_K: 0,
+    temperatureByLiquid_K: 0,
+    temperatureByPressure_K_Pa: 0,
+    latentHeat_J_mol: 0,
+    latentHeatByLiquid_J_mol: 0,
+    latentHeatByPressure_J_mol_Pa: 0,
   };
 }
 
@@ -64,9 +64,9 @@ describe('the compiled curve', () => {
       const slice = curve.at(pressure_Pa);
       for (const x of [0, 0.0123, 0.5, 0.894, 1]) {
         const point = curve.evaluate(x, pressure_Pa, blank());
-        expect(Math.abs(point.y - vapourOnSlice(slice, x))).toBeLessThan(1e-13);
-        expect(Math.abs(point.temperature - temperatureOnSlice(slice, x))).toBeLessThan(1e-10);
-        expect(Math.abs(point.latentHeat - latentHeatOnSlice(slice, x))).toBeLessThan(1e-7);
+        expect(Math.abs(point.vapourMoleFraction - vapourOnSlice(slice, x))).toBeLessThan(1e-13);
+        expect(Math.abs(point.temperature_K - temperatureOnSlice(slice, x))).toBeLessThan(1e-10);
+        expect(Math.abs(point.latentHeat_J_mol - latentHeatOnSlice(slice, x))).toBeLessThan(1e-7);
       }
     }
   });
@@ -87,12 +87,12 @@ describe('the compiled curve', () => {
           const near = (slope: number, difference: number, scale: number): void => {
             expect(Math.abs(slope - difference)).toBeLessThan(2e-6 * scale);
           };
-          near(point.y_x, (right.y - left.y) / (2 * h), 13);
-          near(point.temperature_x, (right.temperature - left.temperature) / (2 * h), 400);
-          near(point.latentHeat_x, (right.latentHeat - left.latentHeat) / (2 * h), 5e4);
-          near(point.y_P, (high.y - low.y) / 2, 1e-5);
-          near(point.temperature_P, (high.temperature - low.temperature) / 2, 1e-2);
-          near(point.latentHeat_P, (high.latentHeat - low.latentHeat) / 2, 1);
+          near(point.vapourByLiquid, (right.vapourMoleFraction - left.vapourMoleFraction) / (2 * h), 13);
+          near(point.temperatureByLiquid_K, (right.temperature_K - left.temperature_K) / (2 * h), 400);
+          near(point.latentHeatByLiquid_J_mol, (right.latentHeat_J_mol - left.latentHeat_J_mol) / (2 * h), 5e4);
+          near(point.vapourByPressure_1_Pa, (high.vapourMoleFraction - low.vapourMoleFraction) / 2, 1e-5);
+          near(point.temperatureByPressure_K_Pa, (high.temperature_K - low.temperature_K) / 2, 1e-2);
+          near(point.latentHeatByPressure_J_mol_Pa, (high.latentHeat_J_mol - low.latentHeat_J_mol) / 2, 1);
         },
       ),
     );

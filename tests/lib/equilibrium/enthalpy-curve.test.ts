@@ -30,7 +30,7 @@ describe.each(pressures)('enthalpies compiled at %d Pa', (pressure_Pa) => {
   const slice = system.enthalpy().at(pressure_Pa);
 
   it.each(compositions)('give the boiling liquid of mole fraction %d to 0.5 J/mol and its volume to 1e-6', (x) => {
-    const { temperature_K } = bubblePoint(model, x, pressure_Pa);
+    const { temperature_K } = bubblePoint(x, pressure_Pa, model);
     const enthalpy = read(slice.boiling, 16, 8, slice, x);
     expect(Math.abs(enthalpy - liquidEnthalpy(x, temperature_K, model))).toBeLessThan(0.5);
     const mass = x * MOLAR_MASS_ETHANOL + (1 - x) * MOLAR_MASS_WATER;
@@ -40,14 +40,14 @@ describe.each(pressures)('enthalpies compiled at %d Pa', (pressure_Pa) => {
   });
 
   it.each(compositions)('give the saturated vapour of mole fraction %d to 0.5 J/mol', (y) => {
-    const { temperature_K } = dewPoint(model, y, pressure_Pa);
+    const { temperature_K } = dewPoint(y, pressure_Pa, model);
     expect(Math.abs(read(slice.vapour, 4, 0, slice, y) - vapourEnthalpy(y, temperature_K))).toBeLessThan(0.5);
   });
 
   it.each(compositions)(
     'tell the heat to boil from 20 °C to 1 J/mol, and from elsewhere to 0.5 %%, of mole fraction %d',
     (x) => {
-      const { temperature_K } = bubblePoint(model, x, pressure_Pa);
+      const { temperature_K } = bubblePoint(x, pressure_Pa, model);
       const heat = (from_K: number): number =>
         liquidEnthalpy(x, temperature_K, model) - liquidEnthalpy(x, from_K, model);
       const compiled = (from_K: number): number => {

@@ -2,13 +2,13 @@
 
 import { describe, expect, it } from 'vitest';
 import {
+  ethanol,
+  water,
   activityModel,
   azeotrope,
   bubblePoint,
   massFractionFromMoleFraction,
   relativeVolatility,
-  saturationPressureEthanol,
-  saturationPressureWater,
   strengthFromMoleFraction,
   type ActivityState,
 } from '#lib/index.js';
@@ -27,12 +27,12 @@ const state: ActivityState = {
 /** What the real vapour adds to α: α over γ1 p1/(γ2 p2). */
 function byVapour(name: 'redlich-kister' | 'nrtl', x: number): number {
   const model = activityModel(name);
-  const { temperature_K } = bubblePoint(model, x, ATMOSPHERE);
+  const { temperature_K } = bubblePoint(x, ATMOSPHERE, model);
   const { lnGammaEthanol, lnGammaWater } = model.activity(x, temperature_K, state);
   const ideal =
     Math.exp(lnGammaEthanol - lnGammaWater) *
-    (saturationPressureEthanol(temperature_K) / saturationPressureWater(temperature_K));
-  return relativeVolatility(model, x, ATMOSPHERE) / ideal;
+    (ethanol.saturationPressure(temperature_K) / water.saturationPressure(temperature_K));
+  return relativeVolatility(x, ATMOSPHERE, model) / ideal;
 }
 
 describe('the relative volatility', () => {
@@ -50,8 +50,8 @@ describe('the relative volatility', () => {
 
   it.each([0.02, 0.3, 0.89])('is y (1 − x)/(x (1 − y)) at x = %d', (x) => {
     const model = activityModel('redlich-kister');
-    const { vapourMoleFraction: y } = bubblePoint(model, x, ATMOSPHERE);
-    expect(relativeVolatility(model, x, ATMOSPHERE)).toBeCloseTo((y * (1 - x)) / (x * (1 - y)), 9);
+    const { vapourMoleFraction: y } = bubblePoint(x, ATMOSPHERE, model);
+    expect(relativeVolatility(x, ATMOSPHERE, model)).toBeCloseTo((y * (1 - x)) / (x * (1 - y)), 9);
   });
 });
 
@@ -62,7 +62,7 @@ describe('the azeotrope on the page of strength', () => {
     ) ?? [];
 
   it('is the default model’s, in all three ways of saying it', () => {
-    const found = azeotrope(activityModel('redlich-kister'), ATMOSPHERE);
+    const found = azeotrope(ATMOSPHERE, activityModel('redlich-kister'));
     if (!found.found) throw new Error('the default model has an azeotrope at 1 atm');
     const x = found.moleFraction;
     expect(mole).toBe(x.toFixed(4));

@@ -1,13 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import {
+  ethanol,
+  water,
   activityModel,
   excessEnthalpy,
-  heatOfVaporisationEthanol,
-  heatOfVaporisationWater,
   InputError,
   liquidEnthalpy,
-  liquidEnthalpyEthanol,
-  liquidEnthalpyWater,
   liquidHeatCapacity,
   moleFractionFromMassFraction,
   vapourEnthalpy,
@@ -17,16 +15,16 @@ const molarMass = (x: number): number => x * 46.06844 + (1 - x) * 18.015268; // 
 
 describe('enthalpy of mixtures', () => {
   it('is that of the pure substances at the ends', () => {
-    expect(liquidEnthalpy(0, 350)).toBe(liquidEnthalpyWater(350));
-    expect(liquidEnthalpy(1, 350)).toBe(liquidEnthalpyEthanol(350));
+    expect(liquidEnthalpy(0, 350)).toBe(water.liquidEnthalpy(350));
+    expect(liquidEnthalpy(1, 350)).toBe(ethanol.liquidEnthalpy(350));
   });
 
   it('rises on boiling by the mixed heat of vaporisation less the heat of mixing', () => {
     const model = activityModel('redlich-kister');
     for (const y of [0, 0.2, 0.6, 1]) {
-      const heat = y * heatOfVaporisationEthanol(360) + (1 - y) * heatOfVaporisationWater(360);
+      const heat = y * ethanol.heatOfVaporisation(360) + (1 - y) * water.heatOfVaporisation(360);
       const rise = vapourEnthalpy(y, 360) - liquidEnthalpy(y, 360);
-      expect(Math.abs(rise - heat + excessEnthalpy(model, y, 360))).toBeLessThan(1e-9);
+      expect(Math.abs(rise - heat + excessEnthalpy(y, 360, model))).toBeLessThan(1e-9);
     }
   });
 

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  ethanol,
+  water,
   densityOfLiquid,
   densityOfMixture,
   excessVolume,
   InputError,
   massFractionFromMoleFraction,
-  saturatedDensityEthanol,
-  saturatedDensityWater,
 } from '#lib/index.js';
 
 const celsius = (t: number): number => t + 273.15;
@@ -86,10 +86,10 @@ describe('saturated liquids', () => {
     [60, 753.22],
     [90, 722.41],
   ])('ethanol at %d °C has %d kg/m³', (t, printed) => {
-    expect(Math.abs(saturatedDensityEthanol(celsius(t)) - printed)).toBeLessThan(0.4); // molar mass of the source differs
+    expect(Math.abs(ethanol.saturatedDensity(celsius(t)) - printed)).toBeLessThan(0.4); // molar mass of the source differs
   });
 
   it('water reaches its critical density', () => {
-    expect(Math.abs(saturatedDensityWater(647) / 322 - 1)).toBeLessThan(0.12);
+    expect(Math.abs(water.saturatedDensity(647) / 322 - 1)).toBeLessThan(0.12);
   });
 });

@@ -1,20 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import {
-  gasHeatCapacityEthanol,
-  gasHeatCapacityWater,
-  InputError,
-  liquidHeatCapacityEthanol,
-  liquidHeatCapacityWater,
-} from '#lib/index.js';
+import { ethanol, water, InputError } from '#lib/index.js';
 
 describe('heat capacities', () => {
   it.each([
     // CRC Handbook of Chemistry and Physics, standard values at 298.15 K, J/(mol K). The tolerance is the spread of the
     // published correlations there.
-    ['liquid ethanol', liquidHeatCapacityEthanol, 112.3, 0.001],
-    ['liquid water', liquidHeatCapacityWater, 75.3, 0.002],
-    ['ethanol gas', gasHeatCapacityEthanol, 65.6, 0.004],
-    ['water gas', gasHeatCapacityWater, 33.6, 0.003],
+    ['liquid ethanol', ethanol.liquidHeatCapacity, 112.3, 0.001],
+    ['liquid water', water.liquidHeatCapacity, 75.3, 0.002],
+    ['ethanol gas', ethanol.gasHeatCapacity, 65.6, 0.004],
+    ['water gas', water.gasHeatCapacity, 33.6, 0.003],
   ] as const)('of %s agrees with the CRC value at 25 °C', (_name, heatCapacity, value, spread) => {
     expect(Math.abs(heatCapacity(298.15) / value - 1)).toBeLessThan(spread);
   });
@@ -30,7 +24,7 @@ describe('heat capacities', () => {
     [373.15, 75.95],
     [423.15, 77.59],
   ])('of liquid water at %d K agrees with IAPWS-95 within 0.25 %%', (temperature_K, value) => {
-    expect(Math.abs(liquidHeatCapacityWater(temperature_K) / value - 1)).toBeLessThan(0.0025);
+    expect(Math.abs(water.liquidHeatCapacity(temperature_K) / value - 1)).toBeLessThan(0.0025);
   });
 
   it.each([
@@ -38,7 +32,7 @@ describe('heat capacities', () => {
     [298.15, 112.119],
     [351.44, 138.519],
   ])('of liquid ethanol at %d K agrees with the recommended measurements within 0.25 %%', (temperature_K, value) => {
-    expect(Math.abs(liquidHeatCapacityEthanol(temperature_K) / value - 1)).toBeLessThan(0.0025);
+    expect(Math.abs(ethanol.liquidHeatCapacity(temperature_K) / value - 1)).toBeLessThan(0.0025);
   });
 
   it.each([
@@ -46,14 +40,14 @@ describe('heat capacities', () => {
     [298.15, 65.204],
     [373.15, 77.018],
   ])('of ethanol gas at %d K agrees with the equation of state within 0.5 %%', (temperature_K, value) => {
-    expect(Math.abs(gasHeatCapacityEthanol(temperature_K) / value - 1)).toBeLessThan(0.005);
+    expect(Math.abs(ethanol.gasHeatCapacity(temperature_K) / value - 1)).toBeLessThan(0.005);
   });
 
   it.each([
-    [liquidHeatCapacityEthanol, 391],
-    [liquidHeatCapacityWater, 273],
-    [gasHeatCapacityEthanol, 1001],
-    [gasHeatCapacityWater, NaN],
+    [ethanol.liquidHeatCapacity, 391],
+    [water.liquidHeatCapacity, 273],
+    [ethanol.gasHeatCapacity, 1001],
+    [water.gasHeatCapacity, NaN],
   ])('%o refuses %d K', (heatCapacity, temperature_K) => {
     expect(() => heatCapacity(temperature_K)).toThrow(InputError);
     expect(() => heatCapacity(temperature_K)).toThrow('temperature_K');

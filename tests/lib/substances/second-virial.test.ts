@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { InputError, secondVirialEthanol, secondVirialWater } from '#lib/index.js';
+import { ethanol, water, InputError } from '#lib/index.js';
 import { ethanolVirial, waterVirial } from '#lib/substances/second-virial.js';
 
 /** CRC Handbook of Chemistry and Physics, second virial coefficients: Σ a_i (298.15/T − 1)^(i−1), cm³/mol. */
@@ -16,12 +16,12 @@ describe('second virial coefficients', () => {
     [373.15, 0.01],
     [423.15, 0.01],
   ])('of water at %d K is within %d of the CRC polynomial', (T, relative) => {
-    expect(Math.abs((1e6 * secondVirialWater(T)) / crc(WATER, T) - 1)).toBeLessThan(relative);
+    expect(Math.abs((1e6 * water.secondVirial(T)) / crc(WATER, T) - 1)).toBeLessThan(relative);
   });
 
   it('of ethanol is up to 25 % weaker than the CRC polynomial where that holds, 330 to 390 K', () => {
     for (const T of [330, 345, 360, 375, 390]) {
-      const ratio = (1e6 * secondVirialEthanol(T)) / crc(ETHANOL, T);
+      const ratio = (1e6 * ethanol.secondVirial(T)) / crc(ETHANOL, T);
       expect(ratio, `${T} K`).toBeGreaterThan(0.65);
       expect(ratio, `${T} K`).toBeLessThan(1.1);
     }
@@ -29,8 +29,8 @@ describe('second virial coefficients', () => {
 
   it('rise with temperature throughout, which the CRC polynomial of ethanol does not', () => {
     for (let T = 280; T < 500; T += 10) {
-      expect(secondVirialEthanol(T + 10)).toBeGreaterThan(secondVirialEthanol(T));
-      expect(secondVirialWater(T + 10)).toBeGreaterThan(secondVirialWater(T));
+      expect(ethanol.secondVirial(T + 10)).toBeGreaterThan(ethanol.secondVirial(T));
+      expect(water.secondVirial(T + 10)).toBeGreaterThan(water.secondVirial(T));
     }
     expect(crc(ETHANOL, 440)).toBeLessThan(crc(ETHANOL, 404));
   });
@@ -52,7 +52,7 @@ describe('second virial coefficients', () => {
   });
 
   it('are refused outside their range', () => {
-    expect(() => secondVirialEthanol(100)).toThrow(/temperature_K is 100/);
-    expect(() => secondVirialWater(600)).toThrow(InputError);
+    expect(() => ethanol.secondVirial(100)).toThrow(/temperature_K is 100/);
+    expect(() => water.secondVirial(600)).toThrow(InputError);
   });
 });

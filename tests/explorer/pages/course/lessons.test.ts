@@ -154,7 +154,7 @@ describe('the numbers a leader is given', () => {
     expect(each.map((change) => percent(whenFull(run(change)).strength))).toEqual([93.7, 95.6, 95.1, 95]);
     const model = activityModel(DEFAULT_ACTIVITY);
     const ceiling = [atm, 70_000].map((pressure) => {
-      const found = azeotrope(model, pressure);
+      const found = azeotrope(pressure, model);
       return found.found ? percent(strengthFromMoleFraction(found.moleFraction)) : Number.NaN;
     });
     expect(ceiling).toEqual([97.2, 97.4]);

@@ -50,11 +50,11 @@ describe('flooding', () => {
 });
 
 describe('weeping', () => {
-  const cold = (openArea: number): WholeProblem => {
+  const cold = (openAreaShare: number): WholeProblem => {
     const still = platedStill(8);
     if (still.column.kind !== 'plates') throw new Error('plates');
     return trainProblem({
-      still: { ...still, column: { ...still.column, openArea } },
+      still: { ...still, column: { ...still.column, openAreaShare } },
       start: 'cold',
       sheet: [
         { reflux: 'total', until: [{ kind: 'firstVapour' }] },

@@ -156,9 +156,9 @@ describe('jars', () => {
     // Centilitres: unlike spirits shrink by a millilitre when mixed, so that the jars hold a little more than was asked for.
     expect(jars.map(({ volume_m3 }) => Math.round(1e5 * volume_m3))).toEqual([100, 100, 50]);
     expect(jars.map(({ full, step }) => [full, step])).toEqual([
-      [true, 0],
       [true, 1],
-      [false, 1],
+      [true, 2],
+      [false, 2],
     ]);
   });
 

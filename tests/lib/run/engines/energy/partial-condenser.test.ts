@@ -48,7 +48,7 @@ describe('a partial condenser of set duty', () => {
     );
     const at = run.rows * run.holders.length - 1;
     const model = activityModel('redlich-kister');
-    const boils_K = bubblePoint(model, run.holderLiquid[at]!, run.holders.at(-1)!.pressure_Pa).temperature_K;
+    const boils_K = bubblePoint(run.holderLiquid[at]!, run.holders.at(-1)!.pressure_Pa, model).temperature_K;
     const below_K = boils_K - run.holderTemperature_K[at]!;
     expect(below_K).toBeGreaterThan(5);
     expect(below_K).toBeLessThan(25 + slack_K);

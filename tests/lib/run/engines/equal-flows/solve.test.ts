@@ -23,7 +23,7 @@ describe('a step of the run sheet', () => {
     expect(Math.abs(solution.spoutMoleFraction.at(-1)! - moleFractionFromStrength(0.6))).toBeLessThan(eventError);
     expect(solution.ending).toMatchObject({
       kind: 'stopped',
-      step: 1,
+      step: 2,
       message: 'step 2 ended: the spout fell to 60 % vol',
     });
   });
@@ -75,7 +75,7 @@ describe('a step of the run sheet', () => {
       { reflux: 5, until: [rule] },
     ];
     const solution = solve(columnProblem({ sheet }), system);
-    expect(solution.ending).toMatchObject({ kind: 'stopped', step: 1 });
+    expect(solution.ending).toMatchObject({ kind: 'stopped', step: 2 });
     expect(solution.stepStarts).toHaveLength(2);
   });
 
@@ -110,7 +110,7 @@ describe('a rule that was just met', () => {
       fc.property(rules, fc.constantFrom(1e-4, 1e-6), (rule, tolerance) => {
         const sheet: RunStep[] = [hold, { reflux: 3, until: [rule] }, { reflux: 10, until: [rule] }];
         const solution = solve(columnProblem({ sheet, tolerance }), system);
-        expect(solution.ending).toMatchObject({ kind: 'stopped', step: 2 });
+        expect(solution.ending).toMatchObject({ kind: 'stopped', step: 3 });
         expect(solution.ending.message).toContain('ended at once');
         expect(solution.stepStarts[2]).toBe(solution.rows - 1);
       }),

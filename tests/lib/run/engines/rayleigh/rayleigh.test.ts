@@ -247,7 +247,7 @@ describe('a bare pot by quadrature', () => {
       ).kettleMoleFraction.at(-1)!;
     expect(end(0.95)).toBeGreaterThan(0.95);
     expect(end(0.88)).toBeLessThan(0.88);
-    const found = azeotrope(activityModel('redlich-kister'), 101325);
+    const found = azeotrope(101325, activityModel('redlich-kister'));
     if (!found.found) throw new Error(found.message);
     expect(Math.abs(end(found.moleFraction) - found.moleFraction)).toBeLessThan(1e-7);
   });

@@ -4,6 +4,7 @@
 import './components/frame/kp-notebook.js';
 import { KpNotice } from './components/frame/kp-notice.js';
 import { saveFile } from './components/hand/hand-over.js';
+import { FirstWords } from './keep/first-words.js';
 import { mediaType } from './keep/format.js';
 import type { Keeping } from './keep/keeping.js';
 import { afterFirstFigure, mustStartFirst, rememberAddress } from './keep/when.js';
@@ -14,7 +15,7 @@ import type { Act } from './pages/act-event.js';
 import type { PageElement } from './pages/page-element.js';
 import { OpenPages } from './pages/open-pages.js';
 import { whyNot } from './pages/refused-act.js';
-import { pages } from './pages/registry.js';
+import { pages, readyEntries } from './pages/registry.js';
 import { undoKey } from './pages/undo-keys.js';
 import { setNumber } from './state/acts.js';
 import { readAddress, writeAddress } from './state/address.js';
@@ -171,6 +172,10 @@ addEventListener('hashchange', () => {
   if (store.get().page !== shown) scrollTo(0, 0);
 });
 
+const firstWords = new FirstWords(() => {
+  const { now, past } = store.get().history;
+  return past.length > 0 ? now : undefined;
+});
 let started: Promise<Keeping> | undefined;
 const notKept = 'Nothing you do is kept: what keeps it could not be loaded.';
 
@@ -186,7 +191,7 @@ const saveWord = [
 /** Keeping and sharing, with all that is loaded for it. */
 function keeping(): Promise<Keeping> {
   const goTo = (page: string): void => goOn(store.get().history, page);
-  const book = { store, act, goTo, readyPages: pages.map(({ name }) => name) };
+  const book = { store, act, goTo, readyPages: pages.map(({ name }) => name), readyEntries, firstWords };
   started ??= wanted(notKept, () => import('./keep/start.js'))
     .then(({ startKeeping }) => startKeeping(book, frame, notice, asked, saveWord))
     .catch((error: unknown) => {

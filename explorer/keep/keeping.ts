@@ -8,6 +8,7 @@ import { sameNumbers } from '../state/scenario.js';
 import type { Store } from '../state/store.js';
 import { Autosave, type KeptState } from './autosave.js';
 import { bytesOf } from './file-bytes.js';
+import type { FirstWords } from './first-words.js';
 import { limits } from './format.js';
 import { copyName } from './last-words.js';
 import { asksForNumbers, latestNotebook, rememberAtOnce, rememberLatest } from './latest.js';
@@ -16,7 +17,7 @@ import { NotebookWriter } from './notebook-writer.js';
 import { OnShelf } from './on-shelf.js';
 import { OpenBook } from './open-book.js';
 import { openNotebook, type Opening } from './open-notebook.js';
-import { readNotebookFile } from './read-file.js';
+import { readNotebookFile, type ReadyEntries } from './read-file.js';
 import { unreadable, type Reading, type Refusal } from './reading.js';
 import type { Records } from './records.js';
 import { insteadWords, leftOnShelf, notOpenedNow, refusedWords, titleOf } from './words.js';
@@ -28,6 +29,10 @@ export interface Book {
   readonly act: (act: Act) => void;
   readonly goTo: (page: string) => void;
   readonly readyPages: readonly string[];
+  /** What stands on a ready page. */
+  readonly readyEntries: ReadyEntries;
+  /** What looks after the notebook until keeping does. */
+  readonly firstWords: Pick<FirstWords, 'key' | 'handOver'>;
 }
 
 /** A file that was refused just now. */
@@ -222,7 +227,7 @@ export class Keeping extends EventTarget {
   }
 
   #check(text: string): Promise<Reading> {
-    return readNotebookFile(text, this.#book.readyPages, new Date());
+    return readNotebookFile(text, this.#book.readyPages, new Date(), this.#book.readyEntries);
   }
 
   async #refuse(name: string, refusal: Refusal, bytes: Uint8Array<ArrayBuffer> | null): Promise<false> {

@@ -6,3 +6,6 @@ export const windowKey = 'kettle-and-plate.open';
 export const addressKey = 'kettle-and-plate.address';
 /** The notebook that was open last in any window. */
 export const latestKey = 'kettle-and-plate.latest';
+/** Before the id of a notebook in the browser's simple storage: what earlier versions kept, and what was left before keeping
+ * had loaded. */
+export const keptPrefix = 'kettle-and-plate.notebook.';

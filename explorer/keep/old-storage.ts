@@ -7,18 +7,17 @@ import { fieldsOf, headOf, allHeads } from './head.js';
 import { newId } from './new-id.js';
 import { storeNames, type Changing, type Records } from './records.js';
 import { latestMark, putWhole } from './write-notebook.js';
-import { latestKey } from './keys.js';
+import { keptPrefix as kept, latestKey } from './keys.js';
 
 /** The part of the browser's simple storage that is used. */
 export type OldStorage = Pick<Storage, 'getItem' | 'removeItem' | 'key' | 'length'>;
 
-const kept = 'kettle-and-plate.notebook.';
 const deleted = 'kettle-and-plate.deleted.';
 const aside = 'kettle-and-plate.aside.';
 
-/** Takes over what is there; what cannot be read of it stays where it is. */
-export async function takeOver(records: Records, storage: OldStorage | undefined): Promise<void> {
-  const texts = textsIn(storage);
+/** Takes over what is there; what cannot be read of it stays where it is. `mine` is left by this very page, which still has it. */
+export async function takeOver(records: Records, storage: OldStorage | undefined, mine = ''): Promise<void> {
+  const texts = textsIn(storage).filter(([key]) => key !== mine);
   if (storage === undefined || texts.length === 0) return;
   const latest = textIn(storage, latestKey);
   await records.change(storeNames, async (all) => {
@@ -27,6 +26,8 @@ export async function takeOver(records: Records, storage: OldStorage | undefined
       if ((await all.get('marks', taken)) === printOf(text)) continue;
       all.put('marks', taken, printOf(text));
       await take(all, key, text);
+      // What was left before keeping had loaded was open last.
+      if (key === `${kept}${latest ?? ''}`) all.put('marks', latestMark, latest);
     }
     if (latest !== null && (await all.get('marks', latestMark)) === undefined) all.put('marks', latestMark, latest);
   });

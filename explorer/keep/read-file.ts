@@ -4,7 +4,6 @@
 import * as v from 'valibot';
 import { kindNamed } from '../entries/registry.js';
 import type { EntryRecord, Notebook, PageRecord, PageWork } from '../state/notebook-record.js';
-import { faultInShared } from '../state/shared-values.js';
 import { beyondLimits } from '../state/within-limits.js';
 import { formatName, formatVersion, limits } from './format.js';
 import { fromVersion1, type Migrated } from './migrate.js';
@@ -13,14 +12,23 @@ import { addressIn } from './address-text.js';
 import { faultOfLayout } from './layout-fault.js';
 import { faultInJson, isReserved } from './plain-json.js';
 import { beyond, damaged, newer, notANotebook, tooLarge, type Reading } from './reading.js';
-import { asJson, version1, version2, type FileWork } from './schema.js';
+import { readWork } from './read-work.js';
+import { asJson, version1, version2 } from './schema.js';
 
-/** `pages` are the names of the ready pages, which an address may mean. */
-export async function readNotebookFile(text: string, pages: readonly string[], now: Date): Promise<Reading> {
+/** The entries of a ready page; undefined where it has none. */
+export type ReadyEntries = (page: string) => Promise<readonly EntryRecord[] | undefined>;
+
+/** `pages` are the names of the ready pages, which an address may mean; `entries` tells what stands on them. */
+export async function readNotebookFile(
+  text: string,
+  pages: readonly string[],
+  now: Date,
+  entries: ReadyEntries = () => Promise.resolve(undefined),
+): Promise<Reading> {
   if (text.length > limits.letters) return tooLarge(text.length);
   const plain = text.replace(/^\ufeff/u, '').trim();
   const address = addressIn(plain);
-  if (address !== undefined) return fromParsed({ format: formatName, version: 1, address }, pages, now);
+  if (address !== undefined) return fromParsed({ format: formatName, version: 1, address }, pages, now, entries);
   let parsed: unknown;
   try {
     parsed = JSON.parse(plain);
@@ -28,10 +36,15 @@ export async function readNotebookFile(text: string, pages: readonly string[], n
     // A file that begins as ours does and ends early is damaged; anything else never was one.
     return plain.includes(formatName) ? damaged('', 'it is not complete, or was changed by hand') : notANotebook();
   }
-  return fromParsed(parsed, pages, now);
+  return fromParsed(parsed, pages, now, entries);
 }
 
-async function fromParsed(parsed: unknown, pages: readonly string[], now: Date): Promise<Reading> {
+async function fromParsed(
+  parsed: unknown,
+  pages: readonly string[],
+  now: Date,
+  entries: ReadyEntries,
+): Promise<Reading> {
   if (typeof parsed !== 'object' || parsed === null || !('format' in parsed) || parsed.format !== formatName) {
     return notANotebook();
   }
@@ -43,7 +56,7 @@ async function fromParsed(parsed: unknown, pages: readonly string[], now: Date):
   const fault = faultInJson(parsed);
   if (fault !== undefined) return damaged('', `it ${fault}`);
   const read = version === 1 ? readVersion1(parsed, pages, now) : readVersion2(parsed);
-  return 'kind' in read ? read : toNotebook(read, pages);
+  return 'kind' in read ? read : toNotebook(read, pages, entries);
 }
 
 function readVersion1(parsed: object, pages: readonly string[], now: Date): Migrated | Reading {
@@ -57,7 +70,11 @@ function readVersion2(parsed: object): Migrated | Reading {
   return { file: result.output, page: undefined, notes: [] };
 }
 
-async function toNotebook({ file, page, notes }: Migrated, ready: readonly string[]): Promise<Reading> {
+async function toNotebook(
+  { file, page, notes }: Migrated,
+  ready: readonly string[],
+  readyEntries: ReadyEntries,
+): Promise<Reading> {
   const scenario = fromFileNumbers(file.numbers);
   if (typeof scenario === 'string') return damaged('numbers', scenario);
   const names = file.pages.map(({ name }) => name);
@@ -81,17 +98,18 @@ async function toNotebook({ file, page, notes }: Migrated, ready: readonly strin
     pages.push({ ...one, entries });
   }
   const work: Record<string, PageWork> = {};
+  const said = [...notes];
   for (const [name, done] of Object.entries(file.work)) {
-    const read = toWork(done);
-    if (typeof read === 'string') return damaged(`work.${name}.pencils`, read);
-    const fault = await faultInWork(read, pages.find((page) => page.name === name)?.entries);
-    if (fault !== undefined) return damaged(`work.${name}.${fault.where}`, fault.why);
-    work[name] = read;
+    const own = pages.find((one) => one.name === name)?.entries;
+    const read = await readWork(name, done, own, ready.includes(name) ? readyEntries : undefined);
+    if ('where' in read) return damaged(read.where, read.why);
+    work[name] = read.work;
+    said.push(...read.notes);
   }
   const notebook: Notebook = { version: 1, name: file.name, scenario, pages, work };
   const over = beyondLimits(notebook);
   if (over !== undefined) return over.where === '' ? beyond(over.why) : damaged(over.where, over.why);
-  return { kind: 'read', notebook, notes, ...(page === undefined ? {} : { page }) };
+  return { kind: 'read', notebook, notes: said, ...(page === undefined ? {} : { page }) };
 }
 
 /** An entry of a kind this explorer does not have is kept as it is. */
@@ -104,33 +122,4 @@ async function faultInEntry(name: string, data: unknown): Promise<string | undef
   } catch {
     return 'its data are not what such an entry is made of';
   }
-}
-
-/** What is wrong with what was done on a page; what belongs to no entry that is known here is kept as it is. */
-async function faultInWork(
-  { common, entries }: PageWork,
-  records: readonly EntryRecord[] = [],
-): Promise<{ readonly where: string; readonly why: string } | undefined> {
-  for (const [name, value] of Object.entries(common)) {
-    const why = faultInShared(name, value);
-    if (why !== undefined) return { where: `common.${name}`, why };
-  }
-  for (const [id, value] of Object.entries(entries)) {
-    const record = records.find((entry) => entry.id === id);
-    const kind = record === undefined ? undefined : await kindNamed(record.kind);
-    const why = kind?.checkWork?.(value);
-    if (why !== undefined) return { where: `entries.${id}`, why };
-  }
-  return undefined;
-}
-
-function toWork({ pencils, common, entries }: FileWork): PageWork | string {
-  const read = pencils.map(fromFileNumbers);
-  const fault = read.find((one) => typeof one === 'string');
-  if (typeof fault === 'string') return fault;
-  return {
-    pencils: read as PageWork['pencils'],
-    common: common as PageWork['common'],
-    entries: entries as PageWork['entries'],
-  };
 }

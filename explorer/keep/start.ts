@@ -28,7 +28,10 @@ export async function startKeeping(
   address: string,
   saveWord: Word,
 ): Promise<Keeping> {
-  const keeping = new Keeping(book, await records());
+  const keeping = new Keeping(book, await records(book.firstWords.key));
+  addEventListener('pagehide', () => keeping.leave());
+  addEventListener('pageshow', () => keeping.back());
+  book.firstWords.handOver();
   await keeping.restore(address);
   await takePage(book, address);
   const words = Object.assign(document.createElement('kp-keeping-words'), { keeping });
@@ -56,8 +59,6 @@ export async function startKeeping(
   keeping.addEventListener('change', show);
   show();
   void keeping.shelf.refresh();
-  addEventListener('pagehide', () => keeping.leave());
-  addEventListener('pageshow', () => keeping.back());
   document.addEventListener(
     'visibilitychange',
     () => void (document.hidden ? keeping.flush() : keeping.shelf.refresh()),
@@ -96,7 +97,7 @@ export async function startKeeping(
 }
 
 /** Where notebooks are kept, with what earlier versions and windows left for it. */
-async function records(): Promise<Records> {
+async function records(mine: string): Promise<Records> {
   let all: Records;
   try {
     all = await recordsInBrowser();
@@ -105,7 +106,7 @@ async function records(): Promise<Records> {
     all = recordsInMemory();
   }
   try {
-    await takeOver(all, oldStorage());
+    await takeOver(all, oldStorage(), mine);
     await gatherLastWords(all);
   } catch (error) {
     console.warn(error); // it stays where it is, for next time

@@ -5,6 +5,7 @@ import { kindAtHand } from '../entries/registry.js';
 import { workOn, type EntryRecord, type Notebook, type PageRecord } from '../state/notebook-record.js';
 import { faultInShared } from '../state/shared-values.js';
 import { beyondLimits } from '../state/within-limits.js';
+import { readyPageAtHand } from './registry.js';
 
 /** A sentence; undefined for an act that can be done. */
 export function whyNot(next: Notebook, before: Notebook): string | undefined {
@@ -40,7 +41,8 @@ function ofEntry({ kind, data }: EntryRecord): string | undefined {
 function ofWork(page: string, next: Notebook, before: Notebook): string | undefined {
   const [work, old] = [workOn(next, page), workOn(before, page)];
   if (work === old) return undefined;
-  const entries = new Map(next.pages.find(({ name }) => name === page)?.entries.map((entry) => [entry.id, entry]));
+  const record = next.pages.find(({ name }) => name === page) ?? readyPageAtHand(page);
+  const entries = new Map(record?.entries.map((entry) => [entry.id, entry]));
   return (
     firstOf(Object.entries(work.common), ([name, value]) =>
       value === old.common[name] ? undefined : faultInShared(name, value),

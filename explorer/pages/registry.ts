@@ -1,7 +1,7 @@
 // The pages that exist, in the order of the contents list. A new page is one file and one line here; it is
 // loaded when it is first opened.
 
-import type { PageRecord } from '../state/notebook-record.js';
+import type { EntryRecord, PageRecord } from '../state/notebook-record.js';
 import type { ParameterKey } from '../state/scenario.js';
 import type { PageElement } from './page-element.js';
 
@@ -16,40 +16,56 @@ export interface PageEntry {
   readonly load: () => Promise<PageElement>;
 }
 
-const ready = async (record: PageRecord, first: ParameterKey): Promise<PageElement> =>
-  new (await import('./entries-page.js')).EntriesPage(record, first);
-const lesson = async (name: string): Promise<PageElement> => {
-  const [{ lessons }, { lessonPage }] = await Promise.all([
-    import('./course/lessons.js'),
-    import('./course/records.js'),
-  ]);
-  const found = lessons.find((one) => one.name === name)!;
-  return ready(lessonPage(found), found.inFocus);
-};
-const course = (name: string, title: string): PageEntry => ({ name, title, group: 'Course', load: () => lesson(name) });
+/** What stands on a ready page, and which number has the ruler at first. */
+interface Ready {
+  readonly record: PageRecord;
+  readonly first: ParameterKey;
+}
+
+/** Records that have been loaded, by name. */
+const atHand = new Map<string, PageRecord>();
+const records = new Map<string, () => Promise<Ready>>();
+
+function ready(name: string, title: string, load: () => Promise<Ready>, group?: 'Course'): PageEntry {
+  const loaded = async (): Promise<Ready> => {
+    const page = await load();
+    atHand.set(name, page.record);
+    return page;
+  };
+  records.set(name, loaded);
+  const element = async (): Promise<PageElement> => {
+    const { record, first } = await loaded();
+    return new (await import('./entries-page.js')).EntriesPage(record, first);
+  };
+  return { name, title, load: element, ...(group === undefined ? {} : { group }) };
+}
+
+function course(name: string, title: string): PageEntry {
+  const lesson = async (): Promise<Ready> => {
+    const [{ lessons }, { lessonPage }] = await Promise.all([
+      import('./course/lessons.js'),
+      import('./course/records.js'),
+    ]);
+    const found = lessons.find((one) => one.name === name)!;
+    return { record: lessonPage(found), first: found.inFocus };
+  };
+  return ready(name, title, lesson, 'Course');
+}
 
 export const pages: readonly PageEntry[] = [
-  {
-    name: 'the-ceiling',
-    title: 'The ceiling',
-    load: async () => ready((await import('./ready/the-ceiling.js')).theCeiling, 'plates'),
-  },
-  {
-    name: 'one-charge-three-stills',
-    title: 'One charge, three stills',
-    load: async () =>
-      ready((await import('./ready/one-charge-three-stills.js')).oneChargeThreeStills, 'wantedStrength'),
-  },
-  {
-    name: 'the-doubler',
-    title: 'The doubler',
-    load: async () => ready((await import('./ready/the-doubler.js')).theDoubler, 'doublerStrength'),
-  },
-  {
-    name: 'the-stills-limits',
-    title: 'The still’s limits',
-    load: async () => ready((await import('./ready/the-stills-limits.js')).theStillsLimits, 'heat'),
-  },
+  ready('the-ceiling', 'The ceiling', async () => {
+    return { record: (await import('./ready/the-ceiling.js')).theCeiling, first: 'plates' };
+  }),
+  ready('one-charge-three-stills', 'One charge, three stills', async () => {
+    const { oneChargeThreeStills } = await import('./ready/one-charge-three-stills.js');
+    return { record: oneChargeThreeStills, first: 'wantedStrength' };
+  }),
+  ready('the-doubler', 'The doubler', async () => {
+    return { record: (await import('./ready/the-doubler.js')).theDoubler, first: 'doublerStrength' };
+  }),
+  ready('the-stills-limits', 'The still’s limits', async () => {
+    return { record: (await import('./ready/the-stills-limits.js')).theStillsLimits, first: 'heat' };
+  }),
   course('what-boils', 'What boils'),
   course('one-plate-more', 'One plate more'),
   course('reflux', 'Reflux'),
@@ -67,3 +83,13 @@ export const pages: readonly PageEntry[] = [
     load: async () => new (await import('../keep/notebooks-page.js')).NotebooksPage(),
   },
 ];
+
+/** A ready page that has been loaded. */
+export function readyPageAtHand(name: string): PageRecord | undefined {
+  return atHand.get(name);
+}
+
+/** What stands on a ready page; undefined where it is none made of entries. */
+export async function readyEntries(name: string): Promise<readonly EntryRecord[] | undefined> {
+  return (await records.get(name)?.())?.record.entries;
+}

@@ -30,6 +30,14 @@ async function contentOf(download: Promise<Download>): Promise<string> {
   return text(await (await download).createReadStream());
 }
 
+/** The file of the part that keeps, as a pattern of addresses. */
+async function keepingPart(page: Page): Promise<string> {
+  const part = await page.evaluate(() => [...document.scripts].map(({ src }) => src).find((src) => src !== ''));
+  const start = /"[^"]*\/(start-[^"/]+\.js)"/u.exec(await (await fetch(part!)).text())?.[1];
+  expect(start).toBeDefined();
+  return `**/${start!}`;
+}
+
 /** Drops a file on the page, as from a folder of the system. */
 async function drop(page: Page, name: string, content: string): Promise<void> {
   const data = await page.evaluateHandle(
@@ -110,6 +118,30 @@ describe('a notebook', () => {
       await page.reload();
       await reader.sees(() => name.inputValue(), written);
     }
+  });
+
+  it('left before keeping has loaded is there again, in this window and in the next, once', async () => {
+    const { page } = await explorer.open();
+    const file = await keepingPart(page);
+    await page.route(file, () => new Promise(() => undefined));
+    await page.goto(`${page.url().split('#')[0]!}?again#the-ceiling`);
+    const reader = new Reader(page);
+    await page.locator('main figure').first().waitFor();
+    await reader.type('plates', '20');
+    // Looked at another window and back: nothing stays behind of that.
+    await page.evaluate(() => {
+      for (const event of ['pagehide', 'pageshow', 'pagehide']) dispatchEvent(new Event(event));
+    });
+    await page.goto('about:blank');
+    await page.unroute(file);
+    await page.goto(inject('url'));
+    await reader.sees(() => reader.number('plates'), '20 plates');
+    await expect.poll(() => keptIn(page)).toContain('"plates": 20');
+    const other = await page.context().newPage();
+    await other.goto(inject('url'));
+    await new Reader(other).sees(() => new Reader(other).number('plates'), '20 plates');
+    await toNotebooks(other);
+    await expect.poll(() => shelf(other).locator('li').count()).toBe(1);
   });
 
   it('that earlier versions kept is taken over', async () => {
@@ -215,10 +247,7 @@ describe('a notebook', () => {
 
   it('that cannot be kept for want of a part can be saved as a file, and is kept once the part is there', async () => {
     const { page } = await explorer.open();
-    const part = await page.evaluate(() => [...document.scripts].map(({ src }) => src).find((src) => src !== ''));
-    const start = /"[^"]*\/(start-[^"/]+\.js)"/u.exec(await (await fetch(part!)).text())?.[1];
-    expect(start).toBeDefined();
-    const file = `**/${start!}`;
+    const file = await keepingPart(page);
     await page.route(file, (route) => route.abort());
     await page.goto(`${page.url().split('#')[0]!}?again#the-ceiling`);
     const reader = new Reader(page);

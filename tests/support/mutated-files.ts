@@ -50,7 +50,12 @@ export async function fullFile(): Promise<string> {
   const work: PageWork = { pencils: [newNotebook.scenario], common, entries };
   const readyWork: PageWork = {
     ...work,
-    entries: { guess, e1: guess, e2: { written: '3', met: true }, e3: { text: 'Mine.' } },
+    entries: {
+      guess,
+      'over-azeotrope': { written: '3', met: true },
+      'own-words': { text: 'Mine.' },
+      'no entry': guess,
+    },
   };
   const pages = [
     { name: 'page-1', title: 'All there is', promise: 'Everything once.', entries: plain },

@@ -7,7 +7,7 @@ import { limits } from '../../../explorer/keep/format.js';
 import { readNotebookFile } from '../../../explorer/keep/read-file.js';
 import type { Reading } from '../../../explorer/keep/reading.js';
 import { notebookFile, notebookFileName } from '../../../explorer/keep/write-file.js';
-import { newNotebook } from '../../../explorer/state/notebook-record.js';
+import { newNotebook, type EntryRecord, type Json } from '../../../explorer/state/notebook-record.js';
 import { anyNotebook, octoberWash } from './notebooks.js';
 
 const now = new Date('2026-11-25T12:00:00Z');
@@ -70,6 +70,52 @@ describe('the file of a notebook', () => {
   it('may leave numbers out, which then are as they start', async () => {
     const reading = await read(changed((file) => (file.numbers = { plates: 7 })));
     expect(reading.kind === 'read' && reading.notebook.scenario).toEqual({ ...newNotebook.scenario, plates: 7 });
+  });
+});
+
+describe('what was done on a ready page', () => {
+  const entries: readonly EntryRecord[] = [
+    { id: 'guess', kind: 'guess', data: { guess: 'ceiling' } },
+    { id: 'own-words', kind: 'own-words', data: { prompt: 'Why?', ours: 'So.' } },
+  ];
+  const readDone = async (done: Json, on = entries): Promise<Reading & { kind: 'read' }> => {
+    const text = changed((file) => (file.work = { 'the-ceiling': { pencils: [], common: {}, entries: done } }));
+    const reading = await readNotebookFile(text, ready, now, (page) =>
+      Promise.resolve(page === 'the-ceiling' ? on : undefined),
+    );
+    if (reading.kind !== 'read') throw new Error(reading.refusal.says);
+    return reading;
+  };
+  const good = { guess: { points: [{ x: 0.1, y: 0.4 }], answered: true }, 'own-words': { text: 'Mine.' } };
+
+  it('is kept as it is where the entries can use it, or none is known that could', async () => {
+    for (const done of [good, { 'no entry of this page': [1, 2] }]) {
+      const { notebook, notes } = await readDone(done);
+      expect(notebook.work['the-ceiling']?.entries).toEqual(done);
+      expect(notes).toEqual([]);
+    }
+  });
+
+  it('and cannot be used is set aside in the notebook, with words, once; the rest is as it was', async () => {
+    const { notebook, notes } = await readDone({ ...good, guess: { points: 'abc' }, 'guess, set aside': 'before' });
+    const kept = {
+      'own-words': good['own-words'],
+      'guess, set aside': 'before',
+      'guess, set aside 2': { points: 'abc' },
+    };
+    expect(notebook.work['the-ceiling']?.entries).toEqual(kept);
+    expect(notes).toEqual([
+      expect.stringMatching(
+        /^What was done at ‘guess’ on the page ‘the-ceiling’ cannot be used: a guess needs .*‘guess, set aside 2’\.$/u,
+      ),
+    ]);
+    const again = await readNotebookFile(notebookFile(notebook, now), ready, now, () => Promise.resolve(entries));
+    expect(again).toEqual({ kind: 'read', notebook, notes: [] });
+  });
+
+  it('with an entry that is of another kind by now is set aside, too', async () => {
+    const { notebook } = await readDone({ guess: good.guess }, [{ ...entries[1]!, id: 'guess' }]);
+    expect(notebook.work['the-ceiling']?.entries).toEqual({ 'guess, set aside': good.guess });
   });
 });
 

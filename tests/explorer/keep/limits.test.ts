@@ -9,7 +9,9 @@ import { readNotebookFile } from '../../../explorer/keep/read-file.js';
 import type { Reading } from '../../../explorer/keep/reading.js';
 import { notebookFile } from '../../../explorer/keep/write-file.js';
 import { copyPageAct } from '../../../explorer/pages/editing/page-making.js';
+import { kindNamed } from '../../../explorer/entries/registry.js';
 import { whyNot } from '../../../explorer/pages/refused-act.js';
+import { readyEntries } from '../../../explorer/pages/registry.js';
 import { keepPencil, keepWork, setCommon } from '../../../explorer/state/acts.js';
 import { startHistory } from '../../../explorer/state/history.js';
 import { counts, letters } from '../../../explorer/state/limits.js';
@@ -203,6 +205,21 @@ describe('a notebook as large as it may be', () => {
     expect(small.length).toBeLessThan(counts.record);
     const reading = await readNotebookFile(small, [], now);
     expect(reading.kind === 'refused' && reading.refusal.says).toContain('It holds more than a notebook may');
+  });
+});
+
+describe('work on a ready page', () => {
+  it('that its entry could not use when it is opened again is not taken by an act either', async () => {
+    await kindNamed('own-words');
+    const entries = await readyEntries('why-it-stops');
+    expect(entries?.map(({ id }) => id)).toContain('own-words');
+    const tried = (work: Json): string | undefined =>
+      whyNot(
+        keepWork(newNotebook, 'why-it-stops', 'own-words', () => work),
+        newNotebook,
+      );
+    expect(tried({ text: 'Mine.' })).toBeUndefined();
+    expect(tried({ text: 7 })).toContain('need `text`, a string. Nothing was changed.');
   });
 });
 

@@ -10,6 +10,8 @@ import type { Here } from '../../../explorer/entries/entry.js';
 import { kindNamed, kindNames } from '../../../explorer/entries/registry.js';
 import { readNotebookFile } from '../../../explorer/keep/read-file.js';
 import { notebookFile } from '../../../explorer/keep/write-file.js';
+import { lessonPage } from '../../../explorer/pages/course/records.js';
+import { lessons } from '../../../explorer/pages/course/lessons.js';
 import { oneChargeThreeStills } from '../../../explorer/pages/ready/one-charge-three-stills.js';
 import { theCeiling } from '../../../explorer/pages/ready/the-ceiling.js';
 import { theStillsLimits } from '../../../explorer/pages/ready/the-stills-limits.js';
@@ -22,10 +24,18 @@ const files = Number(process.env['MUTATED_FILES'] ?? '300');
 /** Files of one test. */
 const batch = 500;
 const now = new Date('2026-11-28T12:00:00Z');
-const ready: readonly PageRecord[] = [theCeiling, oneChargeThreeStills, theStillsLimits];
-const readyNames = [...ready.map(({ name }) => name), 'why-it-stops'];
+const ready: readonly PageRecord[] = [
+  theCeiling,
+  oneChargeThreeStills,
+  theStillsLimits,
+  lessonPage(lessons.find(({ name }) => name === 'why-it-stops')!),
+];
+const readyNames = ready.map(({ name }) => name);
 const system = createEthanolWater();
-const read = (text: string): ReturnType<typeof readNotebookFile> => readNotebookFile(text, readyNames, now);
+const read = (text: string): ReturnType<typeof readNotebookFile> =>
+  readNotebookFile(text, readyNames, now, (page) => {
+    return Promise.resolve(ready.find(({ name }) => name === page)?.entries);
+  });
 
 let full = '';
 beforeAll(async () => {

@@ -44,6 +44,19 @@ const before = {
 };
 
 describe('what the simple storage holds', () => {
+  it('of a page that was left before keeping had loaded is what was open last; what this very page left stays', async () => {
+    const [records, storage] = [fakeRecords(), simpleStorage({ 'notebook.a': record('first', 1), latest: 'a' })];
+    await takeOver(records, storage);
+    storage.left.set('kettle-and-plate.notebook.b', record('left in its first second', 2));
+    storage.left.set('kettle-and-plate.latest', 'b');
+    await takeOver(records, storage, 'kettle-and-plate.notebook.b');
+    expect(await records.look(['marks'], (all) => all.get('marks', latestMark))).toBe('a');
+    await takeOver(records, storage);
+    expect(await records.look(['marks'], (all) => all.get('marks', latestMark))).toBe('b');
+    expect((await shelfOf(records)).kept.map(({ name }) => name)).toEqual(['left in its first second', 'first']);
+    expect([...storage.left.keys()]).toEqual(['kettle-and-plate.latest']);
+  });
+
   it('is taken over: notebooks, deleted ones, what was aside, and which was open last', async () => {
     const [records, storage] = [fakeRecords(), simpleStorage(before)];
     await takeOver(records, storage);

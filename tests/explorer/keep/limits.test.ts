@@ -9,7 +9,6 @@ import { readNotebookFile } from '../../../explorer/keep/read-file.js';
 import type { Reading } from '../../../explorer/keep/reading.js';
 import { notebookFile } from '../../../explorer/keep/write-file.js';
 import { copyPageAct } from '../../../explorer/pages/editing/page-making.js';
-import { kindNamed } from '../../../explorer/entries/registry.js';
 import { whyNot } from '../../../explorer/pages/refused-act.js';
 import { readyEntries } from '../../../explorer/pages/registry.js';
 import { keepPencil, keepWork, setCommon } from '../../../explorer/state/acts.js';
@@ -210,7 +209,6 @@ describe('a notebook as large as it may be', () => {
 
 describe('work on a ready page', () => {
   it('that its entry could not use when it is opened again is not taken by an act either', async () => {
-    await kindNamed('own-words');
     const entries = await readyEntries('why-it-stops');
     expect(entries?.map(({ id }) => id)).toContain('own-words');
     const tried = (work: Json): string | undefined =>

@@ -128,6 +128,15 @@ export { type EnergyAccount, energyAccount } from './run/readers/account.js';
 export { rowRecords, rowsAsCsv, SERIES, type SeriesName } from './run/readers/records.js';
 export { stepSummaries, type StepSummary } from './run/readers/steps.js';
 export { overruled, type Overruling } from './run/overrule.js';
+
+// many runs
+export { sweep, sweepPool, type SweepOptions, type SweepWorkers } from './run/sweep/sweep.js';
+export type { SweepAnswer, SweepPool, SweepWatch } from './run/sweep/pool.js';
+export type { SweepReading } from './run/sweep/messages.js';
+export type { SweepWorker } from './run/sweep/host.js';
+export type { RunEnd, SweepReader, SweepReaders } from './run/sweep/readers.js';
+export { serveSweep, type SweepPort, type SweepServer } from './run/sweep/serve.js';
+
 export { FLOOD_LIMIT } from './run/limits/column-watches.js';
 export type { LimitKind } from './run/limits/watch.js';
 export { type Limit, limitsOf } from './run/limits/limits.js';

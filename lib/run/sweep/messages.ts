@@ -1,0 +1,69 @@
+// What goes between a sweep and its workers, as plain data: problems in batches, and what the reader kept of each run.
+
+import { InputError, type InputFault } from '../../errors.js';
+import type { RunProblem } from '../problem.js';
+
+/** Which function reads a run: one known to the worker by name, or an export of a module the worker can load. */
+export interface SweepReading {
+  readonly name: string;
+  /** Address of the module that exports it; default the readers the worker knows. */
+  readonly module?: string;
+  /** Handed to the reader as it is; must be plain data. */
+  readonly argument?: unknown;
+}
+
+/** To a worker. */
+export interface SweepBatch {
+  readonly kind: 'sweepBatch';
+  readonly id: number;
+  readonly read: SweepReading;
+  readonly problems: readonly RunProblem[];
+}
+
+/** From a worker. */
+export interface SweepKept {
+  readonly kind: 'sweepKept';
+  readonly id: number;
+  readonly answers: readonly SentAnswer[];
+}
+
+/** What became of one problem, on its way. */
+export type SentAnswer = { readonly kept: unknown } | { readonly failed: SentError };
+
+interface SentError {
+  readonly name: string;
+  readonly message: string;
+  readonly stack?: string;
+  readonly faults?: readonly InputFault[];
+}
+
+/** An error as plain data. */
+export function sentError(error: unknown): SentError {
+  if (!(error instanceof Error)) return { name: 'Error', message: String(error) };
+  const { name, message, stack } = error;
+  const faults = error instanceof InputError ? error.faults.map(plainFault) : undefined;
+  return { name, message, ...(stack === undefined ? {} : { stack }), ...(faults === undefined ? {} : { faults }) };
+}
+
+/** A value of a fault may be anything, a function too: what cannot be sent is told in words. */
+function plainFault(fault: InputFault): InputFault {
+  const plain = fault.value === null || ['string', 'number', 'boolean', 'undefined'].includes(typeof fault.value);
+  return plain ? fault : { ...fault, value: Object.prototype.toString.call(fault.value) };
+}
+
+/** The error that was sent. */
+export function receivedError({ name, message, stack, faults }: SentError): Error {
+  if (faults !== undefined) return new InputError(...faults);
+  const error = new Error(message);
+  error.name = name;
+  if (stack !== undefined) error.stack = stack;
+  return error;
+}
+
+export function isBatch(data: unknown): data is SweepBatch {
+  return typeof data === 'object' && data !== null && (data as Partial<SweepBatch>).kind === 'sweepBatch';
+}
+
+export function isKept(data: unknown): data is SweepKept {
+  return typeof data === 'object' && data !== null && (data as Partial<SweepKept>).kind === 'sweepKept';
+}

@@ -142,7 +142,7 @@ export type { LimitKind } from './run/limits/watch.js';
 export { type Limit, limitsOf } from './run/limits/limits.js';
 export type * from './still/still.js';
 export { stillFaults } from './still/check.js';
-export { completeStill, type StillDescription } from './still/describe.js';
+export { completeStill, type Completion, completions, type StillDescription } from './still/describe.js';
 export { STILL_PRESETS, type StillPreset } from './still/presets.js';
 export { condenserCapacity, waterForDuty } from './still/condensers.js';
 export { gaugeOffset } from './still/gauge-offset.js';

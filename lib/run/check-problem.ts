@@ -30,13 +30,7 @@ function examined(
 ): { readonly faults: readonly InputFault[]; readonly complete?: CompleteProblem } {
   const shape = shapeFaults(problem);
   if (shape.length > 0) return { faults: shape };
-  let complete: CompleteProblem;
-  try {
-    complete = completeProblem(problem);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return { faults: error.faults.map((fault) => ({ ...fault, argument: `still.${fault.argument}` })) };
-  }
+  const complete = completeProblem(problem);
   const still = stillFaults(complete.still);
   if (still.length > 0) return { faults: still };
   const numbers = numberFaults(complete);

@@ -1,7 +1,7 @@
 // A problem with everything that was left out filled in: the still completed, defaults in their places.
 
 import { DEFAULT_ACTIVITY } from '../mixture/activity/registry.js';
-import { completeStill } from '../still/describe.js';
+import { drawUp } from '../still/describe.js';
 import type { Still } from '../still/still.js';
 import type { EnergyModel, Model, RunProblem } from './problem.js';
 
@@ -27,7 +27,7 @@ export function keepsEnergy(model: Model): model is EnergyModel {
 
 /** The problem with its defaults; its shape must have been checked. */
 export function completeProblem(problem: RunProblem): CompleteProblem {
-  const still = completeStill(problem.still);
+  const { still } = drawUp(problem.still);
   const model = problem.model ?? 'energy';
   return {
     doublerCharges: [],

@@ -152,3 +152,19 @@ export { diameterForHeat, heatAtFlooding, type Passing } from './still/sizing.js
 
 // decisions
 export { aboveStrength, type AboveStrength } from './craft/above-strength.js';
+export { blend, type Blended, type BlendWanted, type Liquid } from './craft/blend.js';
+export { carryUncertainty, type Carried } from './craft/carry-uncertainty.js';
+export { dilute, type Diluted, type Dilution } from './craft/dilute.js';
+export { flashPoint } from './craft/flash-point.js';
+export { leftInKettle } from './craft/left-in-kettle.js';
+export { mix, type Mixed } from './craft/mix.js';
+export { obscuredReading, type Obscured } from './craft/obscuration.js';
+export { reduceInSteps, type Reduction } from './craft/reduce-in-steps.js';
+export { massesOf, type Masses, type MeasuredVolume, type Spirit, spiritFromMeasured } from './craft/spirit.js';
+export { account, ACCOUNT_PARTS, type Account, type AccountPart, type Books } from './craft/account.js';
+export { behindParrot } from './craft/gauges/behind-parrot.js';
+export type { NoMixture, ThermometerReading } from './craft/gauges/boiling-at.js';
+export { compareReadings, type Compared, type Suspect } from './craft/gauges/compare-readings.js';
+export { kettleFromTemperature, type KettleRead } from './craft/gauges/kettle-from-temperature.js';
+export { thermometerOffset } from './craft/gauges/thermometer-offset.js';
+export { vapourFromTemperature, type VapourRead } from './craft/gauges/vapour-from-temperature.js';

@@ -9,7 +9,7 @@ import type { ActivityState } from '../mixture/activity/activity-model.js';
 import { activityModel, DEFAULT_ACTIVITY } from '../mixture/activity/registry.js';
 import { moleFractionFromStrength } from '../mixture/strength.js';
 import { bracketedRoot } from '../numerics/root.js';
-import { saturationPressureEthanol } from '../substances/ethanol-saturation.js';
+import { ethanol } from '../substances/ethanol.js';
 import type { Kelvin, VolumeFraction20C } from '../units/quantities.js';
 
 /**
@@ -17,7 +17,7 @@ import type { Kelvin, VolumeFraction20C } from '../units/quantities.js';
  *
  * Equation: x γ1(x, T) p1(T) = p1(T_pure) solved for T; T_pure = 286.15 K (13 °C), closed cup.
  * @param strength Strength by volume at 20 °C, q; 0.02..1; outside, an InputError.
- * @returns Flash point, [K]; some 2 K sure from 30 % vol up, 6 K too low at 10 % vol against the table of docs/theory/strength.md.
+ * @returns Flash point, [K]; some 2 K sure from 30 % mass up, up to 6 K too low below, against an engineering table (reference/worked-examples).
  * @throws InputError when the strength is outside its range.
  * @example flashPoint(0.4) // → 300.6
  * Source: NFPA 497 (2008) for pure ethanol; equal partial pressure of the fuel at the flash point, definition.
@@ -37,7 +37,7 @@ export function flashPoint(strength: VolumeFraction20C): Kelvin {
   return bracketedRoot(
     (T) => {
       model.activity(x, T, state);
-      return x * Math.exp(state.lnGammaEthanol) * saturationPressureEthanol(T) - AT_FLASH_POINT_Pa;
+      return x * Math.exp(state.lnGammaEthanol) * ethanol.saturationPressure(T) - AT_FLASH_POINT_Pa;
     },
     FLASH_POINT_ETHANOL_K,
     400,
@@ -47,4 +47,4 @@ export function flashPoint(strength: VolumeFraction20C): Kelvin {
 
 /** Closed cup, NFPA 497 (2008); IEC 60079-20-1 (2010) has 285.15 K. */
 const FLASH_POINT_ETHANOL_K = ZERO_CELSIUS + 13;
-const AT_FLASH_POINT_Pa = saturationPressureEthanol(FLASH_POINT_ETHANOL_K);
+const AT_FLASH_POINT_Pa = ethanol.saturationPressure(FLASH_POINT_ETHANOL_K);

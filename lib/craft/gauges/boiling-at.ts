@@ -6,7 +6,6 @@ import { azeotrope } from '../../equilibrium/azeotrope.js';
 import { type BubblePoint, bubblePoint } from '../../equilibrium/bubble-point.js';
 import { equilibriumUncertainty } from '../../equilibrium/uncertainty.js';
 import { checkRange, type Outcome } from '../../errors.js';
-import { activityModel, DEFAULT_ACTIVITY } from '../../mixture/activity/registry.js';
 import { bracketedRoot } from '../../numerics/root.js';
 import type { Kelvin, MoleFraction, Pascal } from '../../units/quantities.js';
 
@@ -45,11 +44,10 @@ export function liquidBoilingAt(reading: ThermometerReading): Outcome<BoilingAt,
   checkRange('reading.model_K', model_K, -5, 5, 'a difference from -5 to 5 K');
   checkRange('reading.reading_K', reading_K, 250, 450, 'a temperature from 250 to 450 K');
   const pressure_Pa = air_Pa + over_Pa;
-  const model = activityModel(DEFAULT_ACTIVITY);
   const temperature_K = reading_K - offset_K - model_K;
-  const excess = (x: MoleFraction): number => bubblePoint(model, x, pressure_Pa).temperature_K - temperature_K;
+  const excess = (x: MoleFraction): number => bubblePoint(x, pressure_Pa).temperature_K - temperature_K;
   if (excess(0) < 0) return none('hotter-than-water', 'It is hotter than boiling water under this pressure.');
-  const lowest = azeotrope(model, pressure_Pa);
+  const lowest = azeotrope(pressure_Pa);
   const strongest = lowest.found ? lowest.moleFraction : 1;
   if (excess(strongest) > 0) {
     return none(
@@ -61,7 +59,7 @@ export function liquidBoilingAt(reading: ThermometerReading): Outcome<BoilingAt,
   return {
     found: true,
     moleFraction,
-    point: bubblePoint(model, moleFraction, pressure_Pa),
+    point: bubblePoint(moleFraction, pressure_Pa),
     pressure_Pa,
     modelError_K: equilibriumUncertainty(moleFraction, pressure_Pa).curve.temperature_K,
   };

@@ -38,7 +38,7 @@ export function kettleFromTemperature(reading: ThermometerReading): Outcome<Kett
     moleFraction,
     strength: strengthFromMoleFraction(moleFraction),
     vapourStrength: strengthFromMoleFraction(point.vapourMoleFraction),
-    kelvinPerPercent: 0.01 * (point.temperatureSlope / strengthSlope(moleFraction)),
+    kelvinPerPercent: 0.01 * (point.temperatureSlope_K / strengthSlope(moleFraction)),
     modelError_K,
   };
 }

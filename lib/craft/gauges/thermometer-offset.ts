@@ -1,7 +1,7 @@
 // A thermometer checked in boiling water, on the day and at the place where it is used.
 
 import { checkRange } from '../../errors.js';
-import { boilingTemperatureWater } from '../../substances/water-saturation.js';
+import { water } from '../../substances/water.js';
 import type { Kelvin, Pascal } from '../../units/quantities.js';
 
 /**
@@ -18,5 +18,5 @@ import type { Kelvin, Pascal } from '../../units/quantities.js';
 export function thermometerOffset(reading_K: Kelvin, air_Pa: Pascal): number {
   checkRange('reading_K', reading_K, 320, 400, 'a temperature of boiling water from 320 to 400 K');
   checkRange('air_Pa', air_Pa, 20e3, 200e3, 'a pressure from 20 to 200 kPa');
-  return reading_K - boilingTemperatureWater(air_Pa);
+  return reading_K - water.boilingTemperature(air_Pa);
 }

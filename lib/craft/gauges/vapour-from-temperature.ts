@@ -37,7 +37,7 @@ export function vapourFromTemperature(reading: ThermometerReading): Outcome<Vapo
     found: true,
     moleFraction,
     strength: strengthFromMoleFraction(moleFraction),
-    kelvinPerPercent: 0.01 * (point.temperatureSlope / slope),
+    kelvinPerPercent: 0.01 * (point.temperatureSlope_K / slope),
     modelError_K,
   };
 }

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  activityModel,
   azeotrope,
   bubblePoint,
   carryUncertainty,
@@ -15,7 +14,6 @@ import {
 } from '#lib/index.js';
 import { publishedTable } from '../../../support/published-table.js';
 
-const model = activityModel('redlich-kister');
 const sea_Pa = 101325;
 const found = <Answer extends { found: boolean }>(answer: Answer): Extract<Answer, { found: true }> => {
   if (!answer.found) throw new Error('nothing was found');
@@ -32,7 +30,7 @@ describe('the kettle from its thermometer', () => {
     });
     fc.assert(
       fc.property(any, ({ x, air_Pa, over_Pa, offset_K }) => {
-        const point = bubblePoint(model, x, air_Pa + over_Pa);
+        const point = bubblePoint(x, air_Pa + over_Pa);
         const read = { reading_K: point.temperature_K + offset_K, air_Pa, over_Pa, offset_K };
         const kettle = found(kettleFromTemperature(read));
         // Near the azeotrope the boiling point hardly moves: 1e-10 K of rounding is 1e-7 in x there.
@@ -69,8 +67,7 @@ describe('the kettle from its thermometer', () => {
 
   it('climbs by some 5 to 6 °C while a charge of 10 % vol is taken down to 2 to 3 % vol', () => {
     // Common practice, no published source.
-    const boils = (strength: number): number =>
-      bubblePoint(model, moleFractionFromStrength(strength), sea_Pa).temperature_K;
+    const boils = (strength: number): number => bubblePoint(moleFractionFromStrength(strength), sea_Pa).temperature_K;
     expect(boils(0.025) - boils(0.1)).toBeGreaterThan(5);
     expect(boils(0.02) - boils(0.1)).toBeLessThan(6.5);
   });
@@ -126,7 +123,7 @@ describe('the vapour from its thermometer', () => {
     });
     fc.assert(
       fc.property(any, ({ y, air_Pa }) => {
-        const { temperature_K } = dewPoint(model, y, air_Pa);
+        const { temperature_K } = dewPoint(y, air_Pa);
         const vapour = found(vapourFromTemperature({ reading_K: temperature_K, air_Pa }));
         expect(Math.abs(vapour.moleFraction - y)).toBeLessThan(1e-5);
       }),
@@ -135,8 +132,7 @@ describe('the vapour from its thermometer', () => {
   });
 
   it('tells almost nothing near the azeotrope: from 94 to 96 % vol the head falls by less than a fifth of a kelvin', () => {
-    const head = (strength: number): number =>
-      dewPoint(model, moleFractionFromStrength(strength), sea_Pa).temperature_K;
+    const head = (strength: number): number => dewPoint(moleFractionFromStrength(strength), sea_Pa).temperature_K;
     expect(head(0.94) - head(0.96)).toBeGreaterThan(0);
     expect(head(0.94) - head(0.96)).toBeLessThan(0.2);
     const at = found(vapourFromTemperature({ reading_K: head(0.95), air_Pa: sea_Pa }));
@@ -146,7 +142,7 @@ describe('the vapour from its thermometer', () => {
   });
 
   it('ends at the azeotrope', () => {
-    const lowest = azeotrope(model, sea_Pa);
+    const lowest = azeotrope(sea_Pa);
     if (!lowest.found) throw new Error('no azeotrope');
     const coldest = found(vapourFromTemperature({ reading_K: lowest.temperature_K + 1e-6, air_Pa: sea_Pa }));
     expect(Math.abs(coldest.moleFraction - lowest.moleFraction)).toBeLessThan(0.01);

@@ -35,7 +35,7 @@ export function carryUncertainty<Input>(
   uncertainties: Readonly<Record<string, number>>,
 ): Readonly<Record<string, Carried>> {
   const at = numbersOf(compute(input));
-  const from = new Map([...at.keys()].map((path) => [path, {} as Record<string, number>]));
+  const from = new Map<string, Record<string, number>>([...at.keys()].map((path) => [path, {}]));
   for (const [path, uncertainty] of Object.entries(uncertainties)) {
     checkRange(`uncertainties['${path}']`, uncertainty, 0, Number.MAX_VALUE, 'a standard uncertainty of 0 or more');
     if (uncertainty === 0) continue;

@@ -33,8 +33,9 @@ export interface Mixed {
  * Source: conservation of mass and energy; OIML R 22, 1975; heat of mixing by the default activity model.
  */
 export function mix(spirits: readonly Spirit[]): Mixed {
-  if (!Array.isArray(spirits) || spirits.length === 0) {
-    throw new InputError({ argument: 'spirits', value: spirits, expected: 'a list of one spirit or more' });
+  const given: unknown = spirits;
+  if (!Array.isArray(given) || given.length === 0) {
+    throw new InputError({ argument: 'spirits', value: given, expected: 'a list of one spirit or more' });
   }
   const parts = spirits.map((spirit, i) => massesAt(spirit, `spirits[${String(i)}]`));
   const whole: Masses = {

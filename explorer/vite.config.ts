@@ -49,5 +49,5 @@ export default defineConfig({
   // As docs/guide/hosting.md has it from a host.
   preview: { headers },
   // Found late (in the worker, behind import()); without this the dev server reloads the page when they are met.
-  optimizeDeps: { include: ['comlink', 'lit/directives/repeat.js', 'mathjs', '@observablehq/plot', 'd3-dsv'] },
+  optimizeDeps: { include: ['lit/directives/repeat.js', 'mathjs', '@observablehq/plot', 'd3-dsv'] },
 });

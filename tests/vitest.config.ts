@@ -52,7 +52,6 @@ export default defineConfig({
         optimizeDeps: {
           include: [
             'axe-core',
-            'comlink',
             '@observablehq/plot',
             'd3-dsv',
             'd3-format',

@@ -9,17 +9,12 @@ export type CeilingAsks<Names extends keyof CeilingQuestions> = { readonly [Name
 /** The answers to them. */
 export type CeilingNow<Names extends keyof CeilingQuestions> = Answered<CeilingAsks<Names>>;
 
-/** Asks these of a scenario; the very same record as long as none of them changes. */
+/** Asks these of a scenario. */
 export function asking<Names extends keyof CeilingQuestions>(
   ...names: readonly Names[]
 ): (scenario: Scenario) => CeilingAsks<Names> {
-  const known = new WeakMap<CeilingQuestions, CeilingAsks<Names>>();
   return (scenario) => {
     const all = ceilingQuestions(scenario);
-    const has = known.get(all);
-    if (has !== undefined) return has;
-    const some = Object.fromEntries(names.map((name) => [name, all[name]])) as CeilingAsks<Names>;
-    known.set(all, some);
-    return some;
+    return Object.fromEntries(names.map((name) => [name, all[name]])) as CeilingAsks<Names>;
   };
 }

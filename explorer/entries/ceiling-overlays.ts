@@ -13,7 +13,7 @@ import { measuredRows } from '../state/measured-rows.js';
 import { remembered } from '../state/memo.js';
 import { fixed, joined } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
-import type { EquilibriumAnswer } from '../worker/questions.js';
+import type { EquilibriumAnswer } from '../worker/kinds/equilibrium.js';
 import { measuredNote } from './measured-notes.js';
 import { modelName, print } from './words.js';
 

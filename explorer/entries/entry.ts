@@ -7,16 +7,21 @@ import type { Common, Json } from '../state/notebook-record.js';
 import type { RunCursor } from '../state/run-cursor.js';
 import type { ParameterKey, Scenario } from '../state/scenario.js';
 import type { UnitSystem } from '../text/unit-systems.js';
-import type { Answer } from '../worker/questions.js';
-import type { Solver } from '../worker/solver-client.js';
-import type { Answers, Asks } from './asking.js';
+import type { Answer, Answers, Asks } from '../worker/questions.js';
 
-/** Answers to what an entry asked, with the numbers they belong to; the same object until one of them changes. */
+/** Answers to what an entry asked, with the numbers they belong to; the same object until one of these changes. */
 export interface Answered<Asked extends Asks = Asks> {
   readonly scenario: Scenario;
   readonly answers: Answers<Asked>;
   /** What the entries of the page shared when it was asked. */
   readonly common?: Common;
+}
+
+/** What an entry's numbers are made of. */
+export interface Given<Asked extends Asks = Asks> {
+  readonly scenario: Scenario;
+  readonly answers: Answers<Asked>;
+  readonly units: UnitSystem;
 }
 
 /** What a check of data from outside comes to. */
@@ -62,15 +67,19 @@ export interface ChangeWords {
   readonly together?: string;
 }
 
-/** What is asked after the page's figures stand, one question at a time, and what has come of it so far. */
-export interface Later {
+/** What is asked after the page's figures stand, and what has come of it so far. */
+export interface Later<Asked extends Asks = Asks> {
   readonly scenario: Scenario;
   /** By name, those that have come. */
   readonly answers: Readonly<Record<string, Answer>>;
+  /** All of them; those to the numbers before until the last has come. */
+  readonly whole: Answered<Asked> | undefined;
   readonly done: number;
   readonly of: number;
+  /** How many of those done cannot be answered. */
+  readonly refused: number;
   readonly state: 'waiting' | 'running' | 'stopped' | 'finished';
-  /** Stops after the question that is being answered; what has come stays. */
+  /** What has come stays. */
   readonly stop: () => void;
   readonly goOn: () => void;
 }
@@ -120,10 +129,10 @@ export interface Here<Data = Json, Asked extends Asks = Asks> {
   readonly setup: (sentence: readonly (string | { readonly blank: ParameterKey })[]) => unknown;
   /** Rows of a figure: fresh ones where it is near the window, else those it had. Mark the figure with `data-figure`. */
   readonly rows: <Rows>(figure: string, fresh: () => Rows) => Rows;
+  /** What `make` gives, under a name of the entry's own; made anew only when one of `from` changes. */
+  readonly once: <Made>(name: string, from: readonly unknown[], make: () => Made) => Made;
   /** The value for `data-figure` of a figure of this entry. */
   readonly mark: (figure: string) => string;
-  /** For an entry that must ask in its own time; most use `asks` or `asksLater`. */
-  readonly solver: Solver;
   /** One object for all entries of this kind on this page, made when first wanted, for instance a scheduler. */
   readonly shared: <Thing>(make: () => Thing) => Thing;
   /** Draws the page again when something the entry keeps outside of its data has changed. */
@@ -152,9 +161,11 @@ export interface EntryKind<Data = Json, Asked extends Asks = Asks> {
   readonly label: (data: Data) => string;
   /** Loads what `asks` and `view` need for these data; the page waits for it. Undefined where all is at hand. */
   readonly prepare?: (data: Data) => Promise<void> | undefined;
-  /** Asked together with the rest of the page. Pure; the very same record when nothing it uses changes. */
+  /** Asked together with the rest of the page. Pure. */
   readonly asks?: (data: Data, scenario: Scenario, common: Common) => Asked;
-  /** Asked when the figures stand and the numbers rest, one at a time. Pure; the same record for the same input. */
+  /** The page does not wait for what it asks, nor it for the page. */
+  readonly apart?: true;
+  /** Asked when the figures stand and the numbers rest. Pure. */
   readonly asksLater?: (data: Data, scenario: Scenario, common: Common) => Asks;
   /** Draws its own sections with their notes; the page puts nothing around it. For an entry made of several. */
   readonly whole?: true;

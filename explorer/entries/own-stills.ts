@@ -14,18 +14,9 @@ export function ownStills(common: Common | undefined): readonly OwnStill[] {
   return kept === undefined || faultInOwnStills(kept) !== undefined ? none : (kept as unknown as readonly OwnStill[]);
 }
 
-/** What the pieces of the page ask; the same record for the same numbers and stills. */
+/** What the pieces of the page ask. */
 export function stillsAsks(scenario: Scenario, common: Common): StillsQuestions {
-  return stillsQuestions(scenario, known(common));
-}
-
-/** The same list for the same common values, so that nothing is asked twice. */
-const lists = new WeakMap<Common, readonly OwnStill[]>();
-function known(common: Common): readonly OwnStill[] {
-  if (common[name] === undefined) return none;
-  const list = lists.get(common) ?? ownStills(common);
-  lists.set(common, list);
-  return list;
+  return stillsQuestions(scenario, ownStills(common));
 }
 
 /** Sets the column as it stands beside the others. */

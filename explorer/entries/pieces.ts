@@ -4,7 +4,7 @@
 import { html, nothing } from 'lit';
 import type { Common, Json } from '../state/notebook-record.js';
 import type { Scenario } from '../state/scenario.js';
-import type { Asks } from './asking.js';
+import type { Asks } from '../worker/questions.js';
 import { choosing, type Choice } from './choice.js';
 import {
   anyKind,

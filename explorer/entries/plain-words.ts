@@ -2,7 +2,7 @@
 
 import { nothing } from 'lit';
 import { numberWithUnit } from '../components/number/number-spec.js';
-import type { Asks } from './asking.js';
+import type { Asks } from '../worker/questions.js';
 import type { Here } from './entry.js';
 
 interface Template {

@@ -1,13 +1,12 @@
 // 'One charge, three stills': what each still makes of the charge, in words and as a table.
 
 import { html, nothing } from 'lit';
-import type { PlainEnergySolution } from '#lib/index.js';
 import { ofRuns } from '../figures/run/of-runs.js';
 import type { RunFigureRows } from '../rows/run.js';
 import type { Answered } from './entry.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
 import { inventedStills, ownNames, stillNames, stillResults } from '../state/three-stills.js';
-import type { OwnStill, StillName, StillResults, StillsQuestions } from '../state/three-stills.js';
+import type { OwnStill, StillName, StillResults, StillRun, StillsQuestions } from '../state/three-stills.js';
 import { numberWithUnit } from '../components/number/number-spec.js';
 import type { NumberSpecs } from '../state/number-specs.js';
 import { clock, fixed, joined, percent } from '../text/format.js';
@@ -24,10 +23,8 @@ export function namesOf({ answers }: Stills): readonly StillName[] {
 }
 
 /** The run of a still that stands on the page. */
-export function runOf({ answers }: Stills, name: StillName): PlainEnergySolution {
-  const answer = answers[name];
-  if (answer?.kind !== 'train') throw new Error(`no run of ${name}`);
-  return answer.solution;
+export function runOf({ answers }: Stills, name: StillName): StillRun {
+  return (answers as Readonly<Partial<Record<StillName, { readonly solution: StillRun }>>>)[name]!.solution;
 }
 
 /** Results of all above the strength that counts. */

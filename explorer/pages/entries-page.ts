@@ -2,8 +2,7 @@
 // `Here` and draws them in order; what the reader does goes upwards as acts. It knows no entry by name.
 
 import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit';
-import type { Asks } from '../entries/asking.js';
-import type { Answered, Here, Provided } from '../entries/entry.js';
+import type { Here, Provided } from '../entries/entry.js';
 import { permit } from '../entries/words.js';
 import { wanted } from '../offline/wanted.js';
 import { keepPencil, rubOutPencil } from '../state/acts.js';
@@ -16,7 +15,7 @@ import type { Solver } from '../worker/solver-client.js';
 import { ActEvent, CopyPageEvent, type Act } from './act-event.js';
 import type { PageEditing } from './editing/page-editing.js';
 import { AsksOf } from './asks-of.js';
-import { EntryAsking, type Want } from './entry-asking.js';
+import { PageAsking, type Want } from './page-asking.js';
 import { hereOf, type Drawable } from './here.js';
 import { KindLoading, type Ready } from './kind-loading.js';
 import { LaterAsking } from './later-asking.js';
@@ -54,10 +53,11 @@ export class EntriesPage extends LitElement implements PageElement {
   readonly #redraw = (): void => this.requestUpdate();
   readonly #kinds = new KindLoading(this.#redraw);
   readonly #asks = new AsksOf();
-  readonly #asking = new EntryAsking(() => this.solver, this.#redraw);
+  readonly #asking = new PageAsking(() => this.solver, this.#redraw);
   readonly later = new LaterAsking(() => this.solver, this.#redraw);
   readonly #offered = new Map<string, readonly Provided[]>();
   readonly #shared = new Map<string, unknown>();
+  readonly #made = new Map<string, { readonly from: readonly unknown[]; readonly made: unknown }>();
   #editing: PageEditing | undefined;
   #toBeReadOnly = false;
 
@@ -92,6 +92,16 @@ export class EntriesPage extends LitElement implements PageElement {
     if (JSON.stringify(this.#offered.get(id)) === JSON.stringify(results)) return;
     this.#offered.set(id, results);
     this.requestUpdate();
+  }
+
+  /** What `make` gave, as long as all of `from` are the very same. */
+  once<Made>(name: string, from: readonly unknown[], make: () => Made): Made {
+    const known = this.#made.get(name);
+    const same = known?.from.length === from.length && from.every((one, place) => Object.is(one, known.from[place]));
+    if (same) return known.made as Made;
+    const made = make();
+    this.#made.set(name, { from, made });
+    return made;
   }
 
   /** One object for all entries of a kind. */
@@ -154,11 +164,9 @@ export class EntriesPage extends LitElement implements PageElement {
   }
 
   #here(record: EntryRecord, { kind, data }: Ready, results: Here['results']): Here {
-    const { common, pencils } = this.work;
-    const pencil = (at: Scenario): Answered | readonly [] =>
-      this.#asking.pencil(at, record.id, { data, common }, () => kind.asks!(data, at, common)) ?? [];
-    const kept = kind.asks === undefined ? [] : pencils.flatMap(pencil);
-    return hereOf(this, record, kind, data, { now: this.#asking.now(record.id, data), kept, results });
+    const { id } = record;
+    const kept = this.work.pencils.flatMap((at) => this.#asking.now(pencilId(id, at), data) ?? []);
+    return hereOf(this, record, kind, data, { now: this.#asking.now(id, data), kept, results });
   }
 
   /** Entries that may be loaded now: all, or those up to the first figure. */
@@ -169,18 +177,25 @@ export class EntriesPage extends LitElement implements PageElement {
   }
 
   #ask(): void {
-    const [together, later] = [new Map<string, Want>(), new Map<string, Asks>()];
-    const { scenario } = this;
+    const [together, later] = [new Map<string, Want>(), new Map<string, Want>()];
+    const { common, pencils } = this.work;
     for (const record of this.#loadable()) {
       const readiness = this.#kinds.of(record);
       if (readiness === undefined || 'trouble' in readiness) continue;
       const { kind, data } = readiness;
-      const { asks, asksLater } = this.#asks.of(record.id, kind, data, scenario, this.work.common);
-      if (asks !== undefined) together.set(record.id, { data, asks });
-      if (asksLater !== undefined) later.set(record.id, asksLater);
+      const { id } = record;
+      const { asks, asksLater, ...made } = this.#asks.of(id, kind, data, this.scenario, common);
+      if (asksLater !== undefined) later.set(id, { ...made, asks: asksLater });
+      if (asks === undefined) continue;
+      together.set(id, { ...made, asks, apart: kind.apart === true });
+      for (const at of pencils) {
+        const line = pencilId(id, at);
+        const pencilled = this.#asks.of(line, kind, data, at, common);
+        together.set(line, { ...pencilled, asks: pencilled.asks!, pencil: true });
+      }
     }
-    this.#asking.ask(together, scenario, this.work.common);
-    if (this.complete) this.later.want(later, scenario);
+    this.#asking.ask(together, this.complete ? 'now' : 'first');
+    if (this.complete) this.later.want(later);
   }
 
   async #completeAfterFigure(): Promise<void> {
@@ -235,6 +250,11 @@ export class EntriesPage extends LitElement implements PageElement {
     else if (scenario !== undefined)
       this.act((notebook) => keepPencil(notebook, name, scenario), { says: 'pencil line kept' });
   }
+}
+
+/** By what the pencil line of an entry is known. */
+function pencilId(entry: string, scenario: Scenario): string {
+  return `${entry} ${JSON.stringify(scenario)}`;
 }
 
 customElements.define('kp-entries-page', EntriesPage);

@@ -1,33 +1,36 @@
-// What entries ask once the page stands and the numbers rest: one question at a time, entry by entry, each shown as
-// it comes. It can be stopped and gone on with; new numbers begin anew.
+// What entries ask once the page stands and the numbers rest, each answer shown as it comes. It can be stopped and gone
+// on with; new numbers begin anew, and what was asked for the old ones is dropped.
 
-import type { Asks } from '../entries/asking.js';
-import type { Later } from '../entries/entry.js';
-import type { Scenario } from '../state/scenario.js';
-import type { Answer } from '../worker/questions.js';
+import type { Answered, Later } from '../entries/entry.js';
+import type { Answer, Asks, Reply } from '../worker/questions.js';
 import type { Solver } from '../worker/solver-client.js';
+import { answersOf, type Want, type Wanted } from './page-asking.js';
 
 /** Quiet after the last change before it is begun, ms. */
 const quiet_ms = 250;
 
 interface Task {
+  readonly key: string;
   readonly asks: Asks;
-  readonly scenario: Scenario;
+  data: Want['data'];
+  scenario: Want['scenario'];
+  common: Want['common'];
+  readonly replies: Map<string, Reply>;
+  /** Of those, the answers by name; a new record with every one. */
   answers: Readonly<Record<string, Answer>>;
   stopped: boolean;
-  /** Questions that cannot be answered; passed over. */
-  readonly refused: Set<string>;
+  /** All answers, once they have come; until then those of the numbers before. */
+  whole: Answered | undefined;
+  /** What the entry had before; shown until the first new answer comes. */
+  before: Task | undefined;
 }
 
 export class LaterAsking {
   readonly #solver: () => Solver;
   readonly #changed: () => void;
   #tasks = new Map<string, Task>();
-  /** What an entry had before new numbers; shown until the first new answer comes. */
-  readonly #before = new Map<string, Later>();
   #timer: ReturnType<typeof setTimeout> | undefined;
-  /** Only the round with this number goes on. */
-  #round = 0;
+  #round = new AbortController();
 
   constructor(solver: () => Solver, changed: () => void) {
     this.#solver = solver;
@@ -35,45 +38,43 @@ export class LaterAsking {
   }
 
   /** What is wanted now, by entry, in the order of the page. */
-  want(wanted: ReadonlyMap<string, Asks>, scenario: Scenario): void {
-    const same =
-      wanted.size === this.#tasks.size && [...wanted].every(([id, asks]) => this.#tasks.get(id)?.asks === asks);
-    if (same) return;
-    const before = this.#tasks;
-    this.#tasks = new Map(
-      [...wanted].map(([id, asks]) => {
-        const task = before.get(id);
-        if (task?.asks === asks) return [id, task];
-        const had = this.of(id);
-        if (had !== undefined && had.done > 0) this.#before.set(id, had);
-        return [id, { asks, scenario, answers: {}, stopped: false, refused: new Set() }];
-      }),
-    );
-    this.#begin(quiet_ms);
+  want(wanted: Wanted): void {
+    const known = this.#tasks;
+    this.#tasks = new Map([...wanted].map(([id, want]) => [id, next(want, known.get(id))]));
+    const fresh = [...this.#tasks].filter(([id, task]) => known.get(id) !== task).map(([, task]) => task);
+    if (fresh.length > 0 || known.size > this.#tasks.size)
+      this.#begin(fresh.some(({ before }) => before !== undefined) ? quiet_ms : 0);
   }
 
   /** How far an entry's questions have come. */
   of(id: string): Later | undefined {
-    const task = this.#tasks.get(id);
-    if (task === undefined) return undefined;
-    const done = Object.keys(task.answers).length + task.refused.size;
-    const before = this.#before.get(id);
-    if (done === 0 && before !== undefined && !task.stopped) return before;
-    const of = Object.keys(task.asks).length;
-    const state = done >= of ? 'finished' : task.stopped ? 'stopped' : done > 0 ? 'running' : 'waiting';
-    const { scenario, answers } = task;
+    const own = this.#tasks.get(id);
+    if (own === undefined) return undefined;
+    const task = own.replies.size === 0 && !own.stopped ? (own.before ?? own) : own;
+    const { scenario, answers, replies } = task;
+    const [done, of] = [replies.size, Object.keys(task.asks).length];
     const set = (stopped: boolean): void => {
-      task.stopped = stopped;
-      if (!stopped) this.#begin(0);
+      own.stopped = stopped;
+      this.#begin(0);
       this.#changed();
     };
-    return { scenario, answers, done, of, state, stop: () => set(true), goOn: () => set(false) };
+    return {
+      scenario,
+      answers,
+      whole: own.whole,
+      done,
+      of,
+      refused: done - Object.keys(answers).length,
+      state: done >= of ? 'finished' : task.stopped ? 'stopped' : done > 0 ? 'running' : 'waiting',
+      stop: () => set(true),
+      goOn: () => set(false),
+    };
   }
 
   /** Leaves off; `want` with something new begins again. */
   rest(): void {
     clearTimeout(this.#timer);
-    this.#round += 1;
+    this.#round.abort();
   }
 
   /** Goes on where it was left. */
@@ -82,26 +83,52 @@ export class LaterAsking {
   }
 
   #begin(wait_ms: number): void {
-    clearTimeout(this.#timer);
-    this.#round += 1;
-    const round = this.#round;
-    this.#timer = setTimeout(() => void this.#work(round), wait_ms);
+    this.rest();
+    this.#round = new AbortController();
+    const { signal } = this.#round;
+    this.#timer = setTimeout(() => this.#tasks.forEach((task) => this.#work(task, signal)), wait_ms);
   }
 
-  async #work(round: number): Promise<void> {
-    for (const [id, task] of this.#tasks) {
-      for (const [name, question] of Object.entries(task.asks)) {
-        if (task.stopped) break;
-        if (name in task.answers || task.refused.has(name)) continue;
-        const reply = await this.#solver()
-          .answer([question])
-          .catch(() => ({ kind: 'refused' as const }));
-        if (round !== this.#round) return;
-        if (reply.kind === 'answered') task.answers = { ...task.answers, [name]: reply.answers[0]! };
-        else task.refused.add(name);
-        this.#before.delete(id);
-        this.#changed();
-      }
+  #work(task: Task, signal: AbortSignal): void {
+    if (task.stopped) return;
+    for (const [name, question] of Object.entries(task.asks)) {
+      if (task.replies.has(name)) continue;
+      this.#solver()
+        .answer(question, { urgency: 'later', signal })
+        .catch((): Reply => ({ kind: 'refused', faults: [] }))
+        .then((reply) => {
+          if (signal.aborted) return;
+          this.#take(task, name, reply);
+          this.#changed();
+        }, console.error);
     }
   }
+
+  #take(task: Task, name: string, reply: Reply): void {
+    task.replies.set(name, reply);
+    task.before = undefined;
+    if (reply.kind === 'answered') task.answers = { ...task.answers, [name]: reply.answer };
+    if (task.replies.size < Object.keys(task.asks).length) return;
+    const found = answersOf(task.asks, (_question, one) => task.replies.get(one)!);
+    const { scenario, common } = task;
+    if ('answers' in found) task.whole = { scenario, common, ...found };
+  }
+}
+
+/** The task of an entry: the one it has where it asks the same. */
+function next(want: Want, has: Task | undefined): Task {
+  const key = JSON.stringify(want.asks);
+  if (has?.key === key) {
+    const { data, scenario, common } = want;
+    const changed = has.scenario !== scenario || has.common !== common;
+    Object.assign(has, { data, scenario, common });
+    if (changed && has.whole !== undefined && has.replies.size === Object.keys(has.asks).length)
+      has.whole = { scenario, common, answers: has.whole.answers };
+    return has;
+  }
+  const same = has?.data === want.data ? has : undefined;
+  const before = same !== undefined && same.replies.size === 0 ? (same.before ?? same) : same;
+  const { asks, scenario, common } = want;
+  const whole = Object.keys(asks).length === 0 ? { scenario, common, answers: {} } : same?.whole;
+  return { ...want, key, replies: new Map(), answers: {}, stopped: false, whole, before };
 }

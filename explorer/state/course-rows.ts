@@ -2,12 +2,12 @@
 // column with everything sent back.
 
 import { moleFractionFromStrength, strengthFromMoleFraction, temperatureOnSlice, vapourOnSlice } from '#lib/index.js';
-import type { CurveSlice, PlainSolution } from '#lib/index.js';
-import type { RunsDrawn } from '../rows/run.js';
+import type { CurveSlice } from '#lib/index.js';
+import type { RunRows, RunsDrawn } from '../rows/run.js';
 import type { OverTheLiquidRows } from '../rows/course.js';
 import type { StrengthStepsRows } from '../rows/course.js';
 import type { UnitSystem } from '../text/unit-systems.js';
-import type { EquilibriumAnswer } from '../worker/questions.js';
+import type { EquilibriumAnswer } from '../worker/kinds/equilibrium.js';
 import { invented } from './derive.js';
 import { azeotropeRow } from './equilibrium-rows.js';
 
@@ -73,7 +73,7 @@ export function ladderOf(slice: CurveSlice, kettle: number, plates: number): num
 /** A run of the course with the number it is called after. */
 export interface LessonRun {
   readonly label: string;
-  readonly run: PlainSolution;
+  readonly run: RunRows;
 }
 
 /** Rows of a run's strength at the spout with earlier runs in pencil; those of the same name stay away. */

@@ -1,5 +1,4 @@
-// Scenario -> problems, as plain data. Pure; the same scenario gives the very same questions, so that
-// changing units or moving a cursor solves nothing. What the page does not ask for is invented here and
+// Scenario -> problems, as plain data. Pure. What the page does not ask for is invented here and
 // said in its margin: hold-up, pressure drop, the run sheet.
 
 import {
@@ -11,9 +10,10 @@ import {
   type StillDescription,
   type StopRule,
 } from '#lib/index.js';
-import type { EquilibriumQuestion, RunQuestion, StagesQuestion } from '../worker/questions.js';
-import { remembered } from './memo.js';
-import { startingScenario } from './parameters.js';
+import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
+import type { KeptRun, RunQuestion } from '../worker/kinds/run.js';
+import type { StagesQuestion } from '../worker/kinds/stages.js';
+import { drawnParts } from './run-results.js';
 import type { Scenario } from './scenario.js';
 
 /** Invented for these pages, the same for every column. */
@@ -100,9 +100,15 @@ function flatStill(scenario: Scenario, plate_mol: number, condenser_mol: number)
 /** Strengths whose stages the ceiling names, % vol / 100. */
 export const namedStrengths = [0.95, 0.96, 0.97] as const;
 
+/** What 'The ceiling' keeps of its run: what is drawn, and the plates at work. */
+const ceilingParts = [...drawnParts, 'kettleMoleFraction', 'spoutMoleFraction', 'plateLiquid', 'plateVapour'] as const;
+type CeilingPart = (typeof ceilingParts)[number];
+/** The run of 'The ceiling'. */
+export type CeilingRun = KeptRun<CeilingPart>;
+
 /** What the page 'The ceiling' asks, by name. */
 export type CeilingQuestions = {
-  readonly run: RunQuestion;
+  readonly run: RunQuestion<CeilingPart>;
   readonly equilibrium: EquilibriumQuestion;
   readonly raoult: EquilibriumQuestion;
   readonly nrtl: EquilibriumQuestion;
@@ -113,31 +119,12 @@ export type CeilingQuestions = {
   readonly stagesByWilson: StagesQuestion;
 };
 
-/** The numbers of a scenario that 'The ceiling' runs on. */
-type CeilingNumbers = readonly [
-  chargeVolume: number,
-  chargeStrength: number,
-  plates: number,
-  efficiency: number,
-  reflux: number,
-  heat: number,
-  pressure: number,
-];
-
-/** The questions of 'The ceiling'; the same record as long as nothing it asks changes. */
+/** The questions of 'The ceiling'. */
 export function ceilingQuestions(scenario: Scenario): CeilingQuestions {
-  const { chargeVolume, chargeStrength, plates, efficiency, reflux, heat, pressure } = scenario;
-  return questionsAt(chargeVolume, chargeStrength, plates, efficiency, reflux, heat, pressure);
-}
-
-const questionsAt = remembered((...numbers: CeilingNumbers): CeilingQuestions => {
-  const [chargeVolume, chargeStrength, plates, efficiency, reflux, heat, pressure] = numbers;
-  const set = { chargeVolume, chargeStrength, plates, efficiency, reflux, heat, pressure };
-  const scenario: Scenario = { ...startingScenario, ...set };
   const { pressure: pressure_Pa, chargeStrength: fromStrength } = scenario;
   const stages = { kind: 'stages', pressure_Pa, fromStrength, toStrengths: namedStrengths } as const;
   return {
-    run: { kind: 'run', problem: columnProblem(scenario) },
+    run: { kind: 'run', problem: columnProblem(scenario), keep: ceilingParts },
     equilibrium: { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa },
     raoult: { kind: 'equilibrium', activity: 'raoult', pressure_Pa },
     nrtl: { kind: 'equilibrium', activity: 'nrtl', pressure_Pa },
@@ -147,7 +134,7 @@ const questionsAt = remembered((...numbers: CeilingNumbers): CeilingQuestions =>
     stagesByNrtl: { ...stages, activity: 'nrtl' },
     stagesByWilson: { ...stages, activity: 'wilson' },
   };
-});
+}
 
 /** Plates and reflux ratios of the table 'Plates or reflux?'. */
 export const comparedPlates = [4, 8, 12, 20, 30] as const;

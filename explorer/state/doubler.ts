@@ -1,11 +1,12 @@
 // 'The doubler': the reader's pot with and without a doubler, the doubler charged with other things, and two doublers
 // in series, as problems; and what they come to as numbers.
 
-import { DEFAULT_ACTIVITY, type DoublerCharge, type EnergyProblem, type PlainEnergySolution } from '#lib/index.js';
-import type { EquilibriumQuestion, TrainQuestion } from '../worker/questions.js';
+import { DEFAULT_ACTIVITY, type DoublerCharge, type EnergyProblem } from '#lib/index.js';
+import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
+import type { KeptRun, RunPart, RunQuestion } from '../worker/kinds/run.js';
 import { chargeOf } from './derive.js';
 import { inventedStill } from './invented-stills.js';
-import { remembered } from './memo.js';
+import { drawnParts } from './run-results.js';
 import type { Scenario } from './scenario.js';
 
 /** Invented for this page. */
@@ -23,81 +24,79 @@ export const inventedDoubler = {
 
 const drawingTolerance = 1e-4;
 
+/** What is kept of the runs: what is drawn, when the kettle boils; of the doubler what is in it; of two in series the jars. */
+const doublerParts = [...drawnParts, 'holderVapourRate_mol_s'] as const;
+const insideParts = [...doublerParts, 'holderAmount_mol', 'holderLiquid', 'holderTemperature_K'] as const;
+export type DoublerRun = KeptRun<(typeof doublerParts)[number]>;
+export type InsideRun = KeptRun<(typeof insideParts)[number]>;
+type DoublerQuestion = RunQuestion<(typeof doublerParts)[number]>;
+
 /** What the page asks, by name. */
 export type DoublerQuestions = {
-  readonly pot: TrainQuestion;
-  readonly doubler: TrainQuestion;
-  readonly water: TrainQuestion;
-  readonly otherwise: TrainQuestion;
-  readonly lowWines: TrainQuestion;
-  readonly feints: TrainQuestion;
-  readonly heads: TrainQuestion;
-  readonly retorts: TrainQuestion;
+  readonly pot: DoublerQuestion;
+  readonly doubler: RunQuestion<(typeof insideParts)[number]>;
+  readonly water: DoublerQuestion;
+  readonly otherwise: DoublerQuestion;
+  readonly lowWines: DoublerQuestion;
+  readonly feints: DoublerQuestion;
+  readonly heads: DoublerQuestion;
+  readonly retorts: RunQuestion<'jars'>;
   readonly equilibrium: EquilibriumQuestion;
 };
 
 /** Runs of the table 'What it is charged with', in order of strength. */
 export const otherNames = ['water', 'otherwise', 'lowWines', 'feints', 'heads'] as const;
 
-/** The questions of the page; the same record for the same numbers. */
+/** The questions of the page. */
 export function doublerQuestions(scenario: Scenario): DoublerQuestions {
   const { chargeVolume, chargeStrength, heat, pressure, doublerVolume, doublerStrength } = scenario;
-  return questionsAt(chargeVolume, chargeStrength, heat, pressure, doublerVolume, doublerStrength);
+  const charge = { chargeVolume, chargeStrength, heat, pressure };
+  const end = [{ kind: 'spoutStrengthBelow', strength: inventedDoubler.endStrength } as const];
+  const run = (strengths: readonly number[]): DoublerQuestion =>
+    question(
+      doublerParts,
+      charge,
+      strengths.map((strength) => ({ kind: 'volume', volume_m3: doublerVolume, strength })),
+      [{ reflux: 'none', until: end }],
+    );
+  const [water, otherwise, lowWines, feints, heads] = inventedDoubler.otherCharges;
+  const retort = ({ share, strength }: { share: number; strength: number }): DoublerCharge['charge'] => ({
+    kind: 'volume',
+    volume_m3: share * chargeVolume,
+    strength,
+  });
+  return {
+    pot: run([]),
+    doubler: { ...run([doublerStrength]), keep: insideParts },
+    water: run([water]),
+    otherwise: run([otherwise]),
+    lowWines: run([lowWines]),
+    feints: run([feints]),
+    heads: run([heads]),
+    retorts: question(
+      ['jars'],
+      charge,
+      [retort(inventedDoubler.lowWines), retort(inventedDoubler.highWines)],
+      inventedDoubler.cuts.map((strength) => ({
+        reflux: 'none',
+        until: [{ kind: 'spoutStrengthBelow', strength } as const],
+      })),
+    ),
+    equilibrium: { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa: pressure },
+  };
 }
-
-const questionsAt = remembered(
-  (
-    chargeVolume: number,
-    chargeStrength: number,
-    heat: number,
-    pressure: number,
-    doublerVolume: number,
-    doublerStrength: number,
-  ): DoublerQuestions => {
-    const charge = { chargeVolume, chargeStrength, heat, pressure };
-    const end = [{ kind: 'spoutStrengthBelow', strength: inventedDoubler.endStrength } as const];
-    const run = (strengths: readonly number[]): TrainQuestion =>
-      question(
-        charge,
-        strengths.map((strength) => ({ kind: 'volume', volume_m3: doublerVolume, strength })),
-        [{ reflux: 'none', until: end }],
-      );
-    const [water, otherwise, lowWines, feints, heads] = inventedDoubler.otherCharges;
-    const retort = ({ share, strength }: { share: number; strength: number }): DoublerCharge['charge'] => ({
-      kind: 'volume',
-      volume_m3: share * chargeVolume,
-      strength,
-    });
-    return {
-      pot: run([]),
-      doubler: run([doublerStrength]),
-      water: run([water]),
-      otherwise: run([otherwise]),
-      lowWines: run([lowWines]),
-      feints: run([feints]),
-      heads: run([heads]),
-      retorts: question(
-        charge,
-        [retort(inventedDoubler.lowWines), retort(inventedDoubler.highWines)],
-        inventedDoubler.cuts.map((strength) => ({
-          reflux: 'none',
-          until: [{ kind: 'spoutStrengthBelow', strength } as const],
-        })),
-      ),
-      equilibrium: { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa: pressure },
-    };
-  },
-);
 
 type ChargeNumbers = Pick<Scenario, 'chargeVolume' | 'chargeStrength' | 'heat' | 'pressure'>;
 
-function question(
+function question<Kept extends RunPart>(
+  keep: readonly Kept[],
   numbers: ChargeNumbers,
   charges: readonly DoublerCharge['charge'][],
   drawing: EnergyProblem['sheet'],
-): TrainQuestion {
+): RunQuestion<Kept> {
   return {
-    kind: 'train',
+    kind: 'run',
+    keep,
     problem: {
       still: inventedStill({ ...numbers, doublerCharges: charges, plates: 0, efficiency: 1 }),
       charge: chargeOf(numbers as Scenario),
@@ -128,7 +127,7 @@ export interface DoublerResults {
 }
 
 /** Results of a run of this page. */
-export function resultsOf(run: PlainEnergySolution, chargeVolume: number): DoublerResults {
+export function resultsOf(run: DoublerRun, chargeVolume: number): DoublerResults {
   const last = run.rows - 1;
   const holders = run.holders.length;
   const spoutRuns_s = run.firstVapour_s ?? run.time_s[last]!;

@@ -1,25 +1,27 @@
-// The ceiling against pressure: the question that draws the line, the one that is asked at each pressure of
-// the reader, and the rows of the figure.
+// The ceiling against pressure: the questions that draw the line, the one that is asked at each pressure of the
+// reader, and the rows of the figure.
 
 import { moleFractionFromStrength } from '#lib/index.js';
 import type { DriftRow, DriftRows } from '../rows/drift.js';
 import type { UnitSystem } from '../text/unit-systems.js';
-import type { AzeotropeAt, DriftAnswer, DriftQuestion } from '../worker/questions.js';
+import type { AzeotropeAt, DriftAnswer, DriftQuestion } from '../worker/kinds/drift.js';
 import { measuredAzeotropeRows } from './measured-rows.js';
 
 /** The library goes to here, Pa. */
 const highest_Pa = 2e6;
-/** Points of the line, asked a few at a time so that no request of the page waits long behind them. */
+/** Points of the line, asked a few at a time so that no other question waits long behind them. */
 const [lots, inLot] = [6, 12];
 /** Between these the azeotrope ends, Pa. */
 const endBetween_Pa = [3000, 30_000] as const;
+/** More points close to the end of the line, where it is steep; the first is the end itself. */
+const nearEnd = [0, 0.001, 0.004, 0.01, 0.02, 0.04].map((share) => 1 + share);
 const strengthsOnScale = [0.96, 0.97, 0.98, 0.99];
 
 /** The line in lots, from low pressure to high; the first finds its end. */
 export const lineQuestions: readonly DriftQuestion[] = Array.from({ length: lots }, (_, lot) => ({
   kind: 'drift',
   pressures_Pa: Array.from({ length: inLot }, (_, k) => pressureAlong((lot * inLot + k) / (lots * inLot - 1))),
-  endBetween_Pa: lot === 0 ? endBetween_Pa : null,
+  ...(lot === 0 ? { endBetween_Pa, nearEnd } : { endBetween_Pa: null }),
 }));
 
 function pressureAlong(share: number): number {
@@ -29,15 +31,6 @@ function pressureAlong(share: number): number {
 /** The azeotrope at the reader's pressure. */
 export function questionAt(pressure_Pa: number): DriftQuestion {
   return { kind: 'drift', pressures_Pa: [pressure_Pa], endBetween_Pa: null };
-}
-
-/** More points close to the end of the line, where it is steep; the first is the end itself. */
-export function questionNear(end_Pa: number): DriftQuestion {
-  return {
-    kind: 'drift',
-    pressures_Pa: [0, 0.001, 0.004, 0.01, 0.02, 0.04].map((s) => end_Pa * (1 + s)),
-    endBetween_Pa: null,
-  };
 }
 
 /** The rows: the line from its end up, the reader's pressure, the published points. */
@@ -57,6 +50,11 @@ export function driftRows(line: readonly DriftAnswer[], at: number, units: UnitS
 /** Where the line ends, Pa. */
 export function endOf(line: readonly DriftAnswer[]): number | null {
   return line[0]?.end_Pa ?? null;
+}
+
+/** The azeotrope at the very end of the line; undefined where it has none. */
+export function atEnd(line: readonly DriftAnswer[]): AzeotropeAt | undefined {
+  return line[0]?.points[inLot];
 }
 
 function driftRow({ pressure_Pa, azeotrope, extrapolated }: AzeotropeAt): DriftRow[] {

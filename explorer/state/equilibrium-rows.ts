@@ -8,13 +8,13 @@ import {
   temperatureOnSlice,
   vapourOnSlice,
   type CurveSlice,
-  type PlainSolution,
 } from '#lib/index.js';
 import type { ShownQuantity } from '../rows/shown.js';
 import type { AzeotropeRow, BoilingDiagramRows, CurveRows, StaircaseDiagramRows } from '../rows/equilibrium.js';
 import { joined, trimmed } from '../text/format.js';
 import { unitSystems, type UnitSystem } from '../text/unit-systems.js';
-import type { EquilibriumAnswer } from '../worker/questions.js';
+import type { EquilibriumAnswer } from '../worker/kinds/equilibrium.js';
+import type { CeilingRun } from './derive.js';
 import { remembered } from './memo.js';
 import { positionIn, readAt, readPlate } from './run-results.js';
 import type { Scenario } from './scenario.js';
@@ -92,7 +92,7 @@ export function idealStairRows(
 export function plateStairRows(
   curve: CurveRows,
   answer: EquilibriumAnswer,
-  run: PlainSolution,
+  run: CeilingRun,
   scenario: Scenario,
   position: number,
   units: UnitSystem,

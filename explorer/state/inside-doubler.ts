@@ -6,14 +6,14 @@ import {
   strengthFromMoleFraction,
   toSI,
   volumeAt20C,
-  type PlainEnergySolution,
 } from '#lib/index.js';
+import type { InsideRun } from './doubler.js';
 import { remembered } from './memo.js';
 
 /** A column of one holder, row by row. */
 export function holderRow(
-  run: PlainEnergySolution,
-  column: 'holderTemperature_K' | 'holderAmount_mol' | 'holderLiquid' | 'holderVapourRate_mol_s',
+  run: InsideRun,
+  column: 'holderTemperature_K' | 'holderAmount_mol' | 'holderLiquid',
   holder: number,
 ): Float64Array {
   const width = run.holders.length;
@@ -35,7 +35,7 @@ export interface InsideDoubler {
 const cold_K = toSI(20, '°C');
 
 /** The doubler is the second holder, after the kettle. */
-export const insideDoubler = remembered((run: PlainEnergySolution): InsideDoubler => {
+export const insideDoubler = remembered((run: InsideRun): InsideDoubler => {
   const liquid = holderRow(run, 'holderLiquid', 1).map((x) => Math.min(1, Math.max(0, x)));
   const amount = holderRow(run, 'holderAmount_mol', 1);
   const temperature = holderRow(run, 'holderTemperature_K', 1);

@@ -1,6 +1,21 @@
 // What a run comes to, as numbers for the sentences under its figure.
 
-import { aboveStrength, type PlainSolution } from '#lib/index.js';
+import { aboveStrength } from '#lib/index.js';
+import type { KeptRun, RunPart } from '../worker/kinds/run.js';
+
+/** What every run that is drawn and spoken of keeps. */
+export const drawnParts = [
+  'time_s',
+  'collectedVolume_m3',
+  'spoutStrength',
+  'kettleStrength',
+  'headTemperature_K',
+  'kettleTemperature_K',
+  'pureAlcoholCollected_m3',
+  'pureAlcoholLeft_m3',
+] as const satisfies readonly RunPart[];
+export type DrawnPart = (typeof drawnParts)[number];
+export type DrawnRun = KeptRun<DrawnPart>;
 
 /** Results of one run; SI, strengths as % vol / 100. */
 export interface RunResults {
@@ -21,7 +36,7 @@ export interface RunResults {
 }
 
 /** Results of a run with respect to a strength. */
-export function runResults(run: PlainSolution, threshold: number): RunResults {
+export function runResults(run: DrawnRun, threshold: number): RunResults {
   const start = firstDrawn(run);
   const last = run.rows - 1;
   let best = 0;
@@ -43,7 +58,7 @@ export function runResults(run: PlainSolution, threshold: number): RunResults {
 }
 
 /** Row at which collecting begins: the start of the last step of the run sheet. */
-export function firstDrawn(run: PlainSolution): number {
+export function firstDrawn(run: Pick<DrawnRun, 'stepStarts' | 'rows'>): number {
   return Math.min(run.stepStarts.at(-1) ?? 0, run.rows - 1);
 }
 

@@ -2,11 +2,11 @@
 // With the page's numbers it makes the one question they all ask.
 
 import { DEFAULT_ACTIVITY, toSI, type RunStep } from '#lib/index.js';
-import type { TrainQuestion } from '../worker/questions.js';
+import type { KeptRun, RunPart, RunQuestion } from '../worker/kinds/run.js';
 import { chargeOf } from './derive.js';
 import { inventedStill } from './invented-stills.js';
-import { remembered } from './memo.js';
 import { faultInRunSheet, runSheetName } from './run-sheet-check.js';
+import { drawnParts } from './run-results.js';
 import type { Scenario } from './scenario.js';
 
 /** Steps and the size of a jar. */
@@ -34,16 +34,44 @@ export function runSheetIn(common: Readonly<Record<string, unknown>>): RunSheet 
   return faultInRunSheet(found) === undefined ? (found as RunSheet) : startingSheet;
 }
 
+/** What is kept of the run: nearly all, for figures along the clock, the picture of the still, jars and limits. */
+const sheetParts = [
+  ...drawnParts,
+  'spoutMoleFraction',
+  'distillateRate_mol_s',
+  'distillateRate_m3_s',
+  'collectedEthanol_mol',
+  'collectedWater_mol',
+  'drumAmount_mol',
+  'refluxRatio',
+  'power_W',
+  'condenserDuty_W',
+  'refluxDuty_W',
+  'lost_W',
+  'supplied_J',
+  'holderAmount_mol',
+  'holderLiquid',
+  'holderVapour',
+  'holderTemperature_K',
+  'holderVapourRate_mol_s',
+  'holderLiquidRate_mol_s',
+  'jars',
+  'limits',
+] as const satisfies readonly RunPart[];
+type SheetPart = (typeof sheetParts)[number];
+/** The run of a sheet without the limits it passes: what any solution of the library has. */
+export type SheetRun = KeptRun<Exclude<SheetPart, 'limits'>>;
+
 /** Ten times the library's: a run of the page moves by less than its last printed digit. */
 const drawingTolerance = 1e-4;
 
-/** The run of a scenario by a sheet; the same question for the same numbers, whoever asks. */
-export const sheetQuestion = remembered((scenario: Scenario, sheet: RunSheet): TrainQuestion => {
+/** The run of a scenario by a sheet: one question, whoever asks. */
+export function sheetQuestion(scenario: Scenario, sheet: RunSheet): RunQuestion<SheetPart> {
   const { chargeVolume, heat, pressure, plates, efficiency, columnDiameter, plateSpacing } = scenario;
   const sieve = { diameter: columnDiameter, spacing: plateSpacing };
   return {
-    kind: 'train',
-    limits: true,
+    kind: 'run',
+    keep: sheetParts,
     problem: {
       still: inventedStill({ chargeVolume, heat, pressure, doublerCharges: [], plates, efficiency, sieve }),
       charge: chargeOf(scenario),
@@ -58,4 +86,4 @@ export const sheetQuestion = remembered((scenario: Scenario, sheet: RunSheet): T
       tolerance: drawingTolerance,
     },
   };
-});
+}

@@ -1,8 +1,9 @@
 // The jars of a run at one moment: which are filled, which stands under the spout, what is in it.
 
 import type { JarMoment } from '../rows/still-moment.js';
-import { strengthFromMoleFraction, volumeAt20C, type Jar, type PlainEnergySolution } from '#lib/index.js';
+import { strengthFromMoleFraction, volumeAt20C, type Jar } from '#lib/index.js';
 import { positionIn, readAt } from './run-results.js';
+import type { SheetRun } from './run-sheet.js';
 
 /** A jar of no set size is drawn so much larger than what it takes. */
 const room = 1.1;
@@ -10,7 +11,7 @@ const room = 1.1;
 const nothing = 1e-7;
 
 /** All jars of the run; those to come are empty. Position is the row with its part. */
-export function jarsAt(run: PlainEnergySolution, time_s: number, position: number): JarMoment[] {
+export function jarsAt(run: SheetRun, time_s: number, position: number): JarMoment[] {
   const size_m3 = Math.max(0, ...run.jars.filter((jar) => jar.full).map((jar) => jar.volume_m3));
   let taken = false;
   return run.jars.map((jar, index) => {
@@ -25,7 +26,7 @@ export function jarsAt(run: PlainEnergySolution, time_s: number, position: numbe
   });
 }
 
-function contents(run: PlainEnergySolution, jar: Jar, position: number): Pick<JarMoment, 'filled_m3' | 'strength'> {
+function contents(run: SheetRun, jar: Jar, position: number): Pick<JarMoment, 'filled_m3' | 'strength'> {
   const from = positionIn(run.time_s, jar.from_s);
   const to = Math.min(position, positionIn(run.time_s, jar.to_s));
   if (to <= from) return { filled_m3: 0, strength: null };

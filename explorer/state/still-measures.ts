@@ -1,7 +1,8 @@
 // What a moment of a run is measured against: the most that ever flows, what every part has passed on so far, and the
 // most it ever holds. Computed once a run.
 
-import type { Still, PlainEnergySolution } from '#lib/index.js';
+import type { Still } from '#lib/index.js';
+import type { SheetRun } from './run-sheet.js';
 
 /** Measures of one run; arrays named …Passed are mol since the start, rows × holders where they belong to holders. */
 export interface StillMeasures {
@@ -18,10 +19,10 @@ export interface StillMeasures {
   readonly mostHeld_mol: readonly number[];
 }
 
-const known = new WeakMap<PlainEnergySolution, StillMeasures>();
+const known = new WeakMap<SheetRun, StillMeasures>();
 
 /** Measures of a run, remembered as long as its solution is. */
-export function stillMeasures(still: Still, run: PlainEnergySolution): StillMeasures {
+export function stillMeasures(still: Still, run: SheetRun): StillMeasures {
   const before = known.get(run);
   if (before !== undefined) return before;
   const refluxRate_mol_s = refluxRates(still, run);
@@ -44,7 +45,7 @@ export function stillMeasures(still: Still, run: PlainEnergySolution): StillMeas
 }
 
 /** What runs back from the reflux condenser at each row: what its drum neither keeps nor lets go, or what the partial one condenses. */
-function refluxRates(still: Still, run: PlainEnergySolution): Float64Array {
+function refluxRates(still: Still, run: SheetRun): Float64Array {
   const width = run.holders.length;
   const top = width - 1;
   const rates = new Float64Array(run.rows);
@@ -62,14 +63,14 @@ function refluxRates(still: Still, run: PlainEnergySolution): Float64Array {
 }
 
 /** What the drum gains, mol/s, towards the next row (at the last, from the one before). */
-function drumGain({ drumAmount_mol, time_s, rows }: PlainEnergySolution, row: number): number {
+function drumGain({ drumAmount_mol, time_s, rows }: SheetRun, row: number): number {
   const from = Math.max(0, Math.min(row, rows - 2));
   const time = (time_s[from + 1] ?? 0) - time_s[from]!;
   return time > 0 ? (drumAmount_mol[from + 1]! - drumAmount_mol[from]!) / time : 0;
 }
 
 /** Running sum of rates over time by trapezia. */
-function passed({ rows, time_s }: PlainEnergySolution, rate: Float64Array, width: number): Float64Array {
+function passed({ rows, time_s }: SheetRun, rate: Float64Array, width: number): Float64Array {
   const sum = new Float64Array(rows * width);
   for (let row = 1; row < rows; row++) {
     const half = (time_s[row]! - time_s[row - 1]!) / 2;

@@ -10,11 +10,11 @@ import {
   volumeAt20C,
   type HoldUp,
   type Still,
-  type PlainEnergySolution,
 } from '#lib/index.js';
 import { readAt, readPlate } from './run-results.js';
 import { jarsAt } from './still-jars.js';
 import { stillMeasures, type StillMeasures } from './still-measures.js';
+import type { SheetRun } from './run-sheet.js';
 
 /** A part that holds less than this share of the most it ever holds counts as dry. */
 const dry = 0.03;
@@ -25,7 +25,7 @@ const simmer = 0.01;
 const twentyCelsius_K = 293.15;
 
 /** The still at a row of its run, `position` counted with its part from 0 and kept within the run. */
-export function stillMoment(still: Still, run: PlainEnergySolution, position: number): StillMoment {
+export function stillMoment(still: Still, run: SheetRun, position: number): StillMoment {
   const reader = readerAt(run, stillMeasures(still, run), position);
   const { at, own, measures } = reader;
   const indexOf = (kind: string): number => run.holders.findIndex((holder) => holder.kind === kind);
@@ -56,7 +56,7 @@ export function stillMoment(still: Still, run: PlainEnergySolution, position: nu
 }
 
 interface Reader {
-  readonly run: PlainEnergySolution;
+  readonly run: SheetRun;
   readonly measures: StillMeasures;
   readonly position: number;
   /** A state between rows; a rate between rows of one step; both of a holder when one is named. */
@@ -65,7 +65,7 @@ interface Reader {
   readonly flow: (rate: ArrayLike<number>, passed: ArrayLike<number>, holder?: number) => Flow;
 }
 
-function readerAt(run: PlainEnergySolution, measures: StillMeasures, asked: number): Reader {
+function readerAt(run: SheetRun, measures: StillMeasures, asked: number): Reader {
   const position = Math.min(Math.max(0, asked), run.rows - 1);
   const row = Math.floor(position);
   // The row at which a step begins has the rates of that step: before it, those of the row before hold.
@@ -105,7 +105,7 @@ function drumOf({ refluxCondenser, productCondenser }: Still, { run, at }: Reade
 }
 
 /** What a condenser holds, m³; an amount counts as its volume of charge at 20 °C, as in the run itself. */
-function heldVolume(holdUp: HoldUp, { problem }: PlainEnergySolution): number {
+function heldVolume(holdUp: HoldUp, { problem }: SheetRun): number {
   if (holdUp.kind === 'volume') return holdUp.volume_m3;
   const { ethanol_mol, water_mol } = chargeAmounts(problem.charge);
   return (holdUp.amount_mol * volumeAt20C(ethanol_mol, water_mol)) / (ethanol_mol + water_mol);
@@ -140,7 +140,7 @@ function kettleOf({ kettle }: Still, part: PartMoment): KettleMoment {
   return { ...part, brim_m: kettle.volume_m3 / floorOf(kettle), level_m, heatingSurface_m, covered };
 }
 
-function doublerOf(still: Still, run: PlainEnergySolution, i: number, first: number, reader: Reader): DoublerMoment {
+function doublerOf(still: Still, run: SheetRun, i: number, first: number, reader: Reader): DoublerMoment {
   const doubler = still.doublers[i]!;
   const part = partOf(reader, first + i);
   const filled = partOf(readerAt(run, reader.measures, 0), first + i);

@@ -1,16 +1,17 @@
 // What stands where up a column at a moment: the rows of its profile, from the vessel it stands on to its top.
 
 import type { ProfileMoment, ColumnProfileRows } from '../rows/column-profile.js';
-import { strengthFromMoleFraction, type Still, type PlainEnergySolution } from '#lib/index.js';
+import { strengthFromMoleFraction, type Still } from '#lib/index.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import { clock } from '../text/format.js';
 import { readAt, readPlate } from './run-results.js';
 import { stillMoment } from './still-moment.js';
+import type { SheetRun } from './run-sheet.js';
 
 /** Profiles at positions of the run, the first of them now. */
 export function profileRows(
   still: Still,
-  run: PlainEnergySolution,
+  run: SheetRun,
   positions: readonly number[],
   units: UnitSystem,
 ): ColumnProfileRows {
@@ -24,7 +25,7 @@ export function profileRows(
   };
 }
 
-function profileAt(still: Still, run: PlainEnergySolution, asked: number): ProfileMoment {
+function profileAt(still: Still, run: SheetRun, asked: number): ProfileMoment {
   const moment = stillMoment(still, run, asked);
   const position = Math.min(Math.max(0, asked), run.rows - 1);
   const first = firstStage(run);
@@ -45,12 +46,12 @@ function profileAt(still: Still, run: PlainEnergySolution, asked: number): Profi
 }
 
 /** Place of the lowest plate among the holders; one beyond the last where there is none. */
-function firstStage({ holders }: PlainEnergySolution): number {
+function firstStage({ holders }: SheetRun): number {
   const first = holders.findIndex(({ kind }) => kind === 'plate' || kind === 'packing');
   return first < 0 ? holders.length : first;
 }
 
-function hotRange(run: PlainEnergySolution): [number, number] {
+function hotRange(run: SheetRun): [number, number] {
   const from = run.firstVapour_s ?? Infinity;
   const first = firstStage(run);
   const width = run.holders.length;

@@ -1,12 +1,12 @@
 // 'One charge, three stills': the same charge as problems of real stills, from lighting up until the same share of all
 // alcohol has come over, and what each comes to. Beside the three of the page stand up to three of the reader's own.
 
-import { DEFAULT_ACTIVITY, type StopRule, type PlainEnergySolution, type RunStep } from '#lib/index.js';
-import type { EquilibriumQuestion, TrainQuestion } from '../worker/questions.js';
+import { DEFAULT_ACTIVITY, type StopRule, type RunStep } from '#lib/index.js';
+import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
+import type { KeptRun, RunQuestion } from '../worker/kinds/run.js';
 import { chargeOf, invented } from './derive.js';
 import { inventedStill } from './invented-stills.js';
-import { remembered } from './memo.js';
-import { runResults, type RunResults } from './run-results.js';
+import { drawnParts, runResults, type RunResults } from './run-results.js';
 import type { Scenario } from './scenario.js';
 
 /** Invented for this page. */
@@ -20,14 +20,19 @@ export const inventedStills = {
 /** A still of the reader's own, kept beside the others: the numbers that make it. */
 export type OwnStill = Pick<Scenario, 'plates' | 'efficiency' | 'reflux'>;
 
+/** What is kept of each run. */
+const stillParts = [...drawnParts, 'supplied_J', 'lost_W'] as const;
+type StillQuestion = RunQuestion<(typeof stillParts)[number]>;
+export type StillRun = KeptRun<(typeof stillParts)[number]>;
+
 /** What the page asks, by name; stills of the reader's own are own0, own1, ... */
 export type StillsQuestions = {
-  readonly pot: TrainQuestion;
-  readonly doubler: TrainQuestion;
-  readonly column: TrainQuestion;
-  readonly own0?: TrainQuestion;
-  readonly own1?: TrainQuestion;
-  readonly own2?: TrainQuestion;
+  readonly pot: StillQuestion;
+  readonly doubler: StillQuestion;
+  readonly column: StillQuestion;
+  readonly own0?: StillQuestion;
+  readonly own1?: StillQuestion;
+  readonly own2?: StillQuestion;
   readonly equilibrium: EquilibriumQuestion;
 };
 
@@ -38,8 +43,8 @@ export type StillName = (typeof stillNames)[number] | (typeof ownNames)[number];
 
 const drawingTolerance = 1e-4;
 
-/** The questions of the page; the same record for the same scenario and stills. */
-export const stillsQuestions = remembered((scenario: Scenario, own: readonly OwnStill[] = noneOwn): StillsQuestions => {
+/** The questions of the page. */
+export function stillsQuestions(scenario: Scenario, own: readonly OwnStill[] = []): StillsQuestions {
   const { doublerVolume, doublerStrength, pressure } = scenario;
   const charge = { kind: 'volume', volume_m3: doublerVolume, strength: doublerStrength } as const;
   return {
@@ -49,8 +54,7 @@ export const stillsQuestions = remembered((scenario: Scenario, own: readonly Own
     ...Object.fromEntries(own.map((still, index) => [ownNames[index]!, question(scenario, [], still)])),
     equilibrium: { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa: pressure },
   };
-});
-const noneOwn: readonly OwnStill[] = [];
+}
 
 type DoublerFilling = { readonly kind: 'volume'; readonly volume_m3: number; readonly strength: number };
 
@@ -58,7 +62,7 @@ function question(
   scenario: Scenario,
   doublerCharges: readonly DoublerFilling[],
   column: OwnStill | null,
-): TrainQuestion {
+): StillQuestion {
   const { chargeVolume, heat, pressure } = scenario;
   const plates = column?.plates ?? 0;
   const efficiency = column?.efficiency ?? 1;
@@ -68,7 +72,8 @@ function question(
     { kind: 'collectedVolume', volume_m3: inventedStills.mostCollected * all },
   ];
   return {
-    kind: 'train',
+    kind: 'run',
+    keep: stillParts,
     problem: {
       still: inventedStill({ chargeVolume, heat, pressure, doublerCharges, plates, efficiency }),
       charge: chargeOf(scenario),
@@ -110,7 +115,7 @@ export interface StillResults extends RunResults {
 }
 
 /** Results of one still above a strength. */
-export function stillResults(run: PlainEnergySolution, threshold: number): StillResults {
+export function stillResults(run: StillRun, threshold: number): StillResults {
   const results = runResults(run, threshold);
   const { volumeAbove_m3, pureAlcoholAbove_m3 } = results;
   const anything = volumeAbove_m3 !== null && pureAlcoholAbove_m3 !== null && volumeAbove_m3 > 0;

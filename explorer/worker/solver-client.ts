@@ -1,126 +1,89 @@
-// The page's side of the solver: starts the worker, asks it only what is not known yet, and gives the
-// very same answer to the same question, so that figures of what did not change are not drawn again.
+// The page's side of the solver: asks the workers only what is not known and not on its way yet, and gives the very
+// same answer to the same question, so that figures of what did not change are not drawn again.
 
-import { wrap, type Remote } from 'comlink';
 import { fetchAnew } from '../offline/load-part.js';
 import { startWorker } from '../offline/start-worker.js';
-import { wanted } from '../offline/wanted.js';
-import type { Answer, Question, Reply } from './questions.js';
-import type { WorkersReply } from './solver.worker.js';
+import { AnswerMemory } from './memory.js';
+import { Pool, type Ticket, type Urgency } from './pool.js';
+import { keyOf, type Answer, type Question, type Reply } from './questions.js';
+import type { FromSolver } from './solver.worker.js';
 import workerAddress from './solver.worker.ts?worker&url';
 
-/** Whatever answers questions: the worker, or a stand-in in a test. */
+/** How a question is asked. */
+export interface How {
+  readonly urgency?: Urgency;
+  /** Aborted when the answer is not wanted any more; the promise is then rejected. */
+  readonly signal?: AbortSignal;
+  /** Told now and then how far a long run has come, s. */
+  readonly reached?: (reached_s: number) => void;
+}
+
+/** Whatever answers questions: the workers, or a stand-in in a test. */
 export interface Solver {
-  answer(questions: readonly Question[]): Promise<Reply>;
+  readonly answer: (question: Question, how?: How) => Promise<Reply>;
 }
 
-/** The solver as it stands in its worker. */
-export interface WorkersSolver {
-  answer(questions: readonly Question[]): Promise<WorkersReply>;
+/** What answers are remembered, bytes: some hundred runs as pages keep them. */
+const most_bytes = 16e6;
+const mostWorkers = 4;
+
+/** The solver in its workers; they live as long as the page. */
+export function startSolver(): Solver {
+  const pool = new Pool({
+    start: ({ said, gone }) => {
+      const worker = startWorker(workerAddress);
+      worker.addEventListener('message', ({ data }: MessageEvent<FromSolver>) => said(data));
+      worker.addEventListener('error', ({ message }) => gone(message));
+      return { post: (message) => worker.postMessage(message), end: () => worker.terminate() };
+    },
+    afresh: () => fetchAnew(workerAddress),
+    most: Math.min(mostWorkers, navigator.hardwareConcurrency),
+  });
+  return rememberingSolver(pool, new AnswerMemory(most_bytes));
 }
 
-/** Answers kept; a page asks less than ten questions at a time. */
-const kept = 48;
+/** A question on its way, with those who wait for it. */
+interface Flight {
+  readonly ticket: Ticket;
+  readonly waiting: Set<How>;
+}
 
-const says = 'The figures cannot be computed: the solver, or a part of it, could not be loaded.';
+/** Asks each question once, as long as its answer is remembered; drops it when all who asked have gone. */
+export function rememberingSolver(pool: Pick<Pool, 'ask'>, memory: AnswerMemory): Solver {
+  const flights = new Map<string, Flight>();
 
-/** Starts the worker; it lives as long as the page. Where it or a part of it cannot be loaded, questions wait until it
- * can: the frame says so. */
-export function startSolver({ start, afresh }: SolverOptions = usual): Solver {
-  let running: Running | undefined;
-
-  /** Asks once; rejects where the worker is not there or lacks a part. */
-  const ask = async (questions: readonly Question[]): Promise<Reply | Threw> => {
-    const worker = (running ??= start());
-    try {
-      const reply = await Promise.race([worker.answer(questions), worker.gone]);
-      if ('kind' in reply && reply.kind === 'part-missing') throw new Error(reply.why);
-      return reply;
-    } catch (error) {
-      worker.end();
-      if (running === worker) running = undefined;
-      throw error;
-    }
+  const begin = (key: string, question: Question, urgency: Urgency): Flight => {
+    const waiting = new Set<How>();
+    const ticket = pool.ask(question, urgency, (reached_s) => waiting.forEach(({ reached }) => reached?.(reached_s)));
+    const flight = { ticket, waiting };
+    const over = (): void => {
+      if (flights.get(key) === flight) flights.delete(key);
+    };
+    ticket.reply.then((reply) => {
+      if (reply.kind === 'answered') memory.put(key, reply.answer);
+      over();
+    }, over);
+    flights.set(key, flight);
+    return flight;
   };
 
-  return rememberingSolver({
-    async answer(questions) {
-      const got = await wanted(says, () =>
-        ask(questions).catch(async () => {
-          await afresh();
-          return ask(questions);
-        }),
-      );
-      if ('threw' in got) throw got.threw;
-      return got;
-    },
-  });
-}
-
-/** What the solver threw: a fault of its own, not of the network. */
-interface Threw {
-  readonly threw: Error;
-}
-
-/** A solver's worker that runs. */
-export interface Running {
-  readonly answer: (questions: readonly Question[]) => Promise<WorkersReply | Threw>;
-  /** Rejects when the worker cannot be loaded or ends. */
-  readonly gone: Promise<never>;
-  readonly end: () => void;
-}
-
-export interface SolverOptions {
-  readonly start: () => Running;
-  /** What is done before a worker that could not answer is started once more. */
-  readonly afresh: () => Promise<void>;
-}
-
-const usual: SolverOptions = { start: started, afresh: () => fetchAnew(workerAddress) };
-
-function started(): Running {
-  const worker = startWorker(workerAddress);
-  const remote: Remote<WorkersSolver> = wrap<WorkersSolver>(worker);
-  let end: (why: string) => void = () => undefined;
-  const gone = new Promise<never>((_, reject) => {
-    end = (why) => reject(new Error(`The solver's worker is gone: ${why}`));
-  });
-  gone.catch(() => undefined); // nobody may be waiting
-  worker.addEventListener('error', ({ message }) => end(message));
   return {
-    answer: (questions) => remote.answer(questions).catch((error: unknown) => ({ threw: error as Error })),
-    gone,
-    end: () => {
-      worker.terminate();
-      // Others may wait for it still.
-      end('it was ended');
-    },
-  };
-}
-
-/** A solver that asks `remote` each question once, as long as it is among the latest. */
-export function rememberingSolver(remote: Solver): Solver {
-  const known = new Map<string, Answer>();
-  return {
-    async answer(questions) {
-      const keys = questions.map((question) => JSON.stringify(question));
-      const news = questions.filter((_, index) => !known.has(keys[index]!));
-      const found = new Map(keys.flatMap((key) => (known.has(key) ? [[key, known.get(key)!] as const] : [])));
-      if (news.length > 0) {
-        const reply = await remote.answer(news);
-        if (reply.kind === 'refused') return reply;
-        news.forEach((question, index) => found.set(JSON.stringify(question), reply.answers[index]!));
-      }
-      const answers = keys.map((key) => found.get(key)!);
-      keys.forEach((key, index) => {
-        known.delete(key);
-        known.set(key, answers[index]!);
+    answer(question, how = {}) {
+      const key = keyOf(question);
+      const answer: Answer | undefined = memory.get(key);
+      if (answer !== undefined) return Promise.resolve({ kind: 'answered', answer });
+      const { urgency = 'now', signal } = how;
+      const flight = flights.get(key) ?? begin(key, question, urgency);
+      flight.ticket.keep(urgency);
+      flight.waiting.add(how);
+      return new Promise((resolve, reject) => {
+        flight.ticket.reply.then(resolve, reject);
+        signal?.addEventListener('abort', () => {
+          reject(signal.reason as Error);
+          flight.waiting.delete(how);
+          if (flight.waiting.size === 0 && flight.ticket.drop()) flights.delete(key);
+        });
       });
-      for (const oldest of known.keys()) {
-        if (known.size <= kept) break;
-        known.delete(oldest);
-      }
-      return { kind: 'answered', answers };
     },
   };
 }

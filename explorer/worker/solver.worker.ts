@@ -1,25 +1,33 @@
-// The solver off the page's thread. Nothing happens here but handing on: see questions.ts.
+// The solver off the page's thread. Nothing happens here but handing on: see answering.ts.
 
-import { expose } from 'comlink';
 import { createEthanolWater } from '#lib/index.js';
-import { createSolver, type LateAnswers, lateNeeded, type Question, type Reply } from './questions.js';
+import { createSolver } from './answering.js';
+import { PartMissing } from './kinds/kind.js';
+import type { Question, Reply } from './questions.js';
 
-/** A reply, or that a part of the solver that is loaded when first needed could not be. */
-export type WorkersReply = Reply | { readonly kind: 'part-missing'; readonly why: string };
-
-const system = createEthanolWater();
-const atOnce = createSolver(system);
-const loaders: { readonly [Name in keyof LateAnswers]: () => Promise<Pick<LateAnswers, Name>> } = {
-  drift: () => import('./drift.js'),
-  train: () => import('./train.js'),
-};
-
-async function answer(questions: readonly Question[]): Promise<WorkersReply> {
-  const needed = lateNeeded(questions);
-  if (needed.length === 0) return atOnce(questions);
-  const modules = await Promise.all(needed.map((name) => loaders[name]())).catch(String);
-  if (typeof modules === 'string') return { kind: 'part-missing', why: modules };
-  return createSolver(system, Object.assign({}, ...modules) as Partial<LateAnswers>)(questions);
+/** A question on its way to the worker. */
+export interface ToSolver {
+  readonly id: number;
+  readonly question: Question;
 }
+/** What becomes of it. */
+export type FromSolver = { readonly id: number } & (
+  | { readonly reply: Reply }
+  /** A part of the solver that is loaded when first needed could not be. */
+  | { readonly missing: string }
+  /** A fault of the solver's own. */
+  | { readonly threw: Error }
+  /** How far a run has come, s. */
+  | { readonly reached_s: number }
+);
 
-expose({ answer });
+const solve = createSolver(createEthanolWater());
+const post = (message: FromSolver): void => (self as unknown as Worker).postMessage(message);
+
+addEventListener('message', ({ data: { id, question } }: MessageEvent<ToSolver>) => {
+  solve(question, (reached_s) => post({ id, reached_s })).then(
+    (reply) => post({ id, reply }),
+    (error: unknown) =>
+      post(error instanceof PartMissing ? { id, missing: error.message } : { id, threw: error as Error }),
+  );
+});

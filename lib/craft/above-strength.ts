@@ -4,6 +4,12 @@ import { checkRange } from '../errors.js';
 import type { RunColumns, RunFacts } from '../run/solution.js';
 import type { CubicMetre, Second, VolumeFraction20C } from '../units/quantities.js';
 
+/** The columns it is read from. */
+type AboveColumns = Pick<
+  RunColumns,
+  'time_s' | 'spoutStrength' | 'collectedVolume_m3' | 'pureAlcoholCollected_m3' | 'pureAlcoholLeft_m3'
+>;
+
 /** What came over while the spout stood at or above a strength. */
 export interface AboveStrength {
   /** Distillate at 20 °C as one mixture; 0 when the spout never stood so high. */
@@ -26,7 +32,7 @@ export interface AboveStrength {
  * @example aboveStrength(solve({ model: 'rayleigh', still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, activity: 'raoult', sheet: [{ reflux: 'none', until: [{ kind: 'alcoholLeftBelow', share: 0.5 }] }] }), 0).shareOfCharge // → 0.5
  * Source: definition.
  */
-export function aboveStrength(run: RunColumns & Pick<RunFacts, 'rows'>, strength: VolumeFraction20C): AboveStrength {
+export function aboveStrength(run: AboveColumns & Pick<RunFacts, 'rows'>, strength: VolumeFraction20C): AboveStrength {
   checkRange('strength', strength, 0, 1, 'a strength from 0 to 1 (0.80 is 80 % vol)');
   let volume_m3 = 0;
   let pureAlcohol_m3 = 0;

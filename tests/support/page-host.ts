@@ -2,7 +2,6 @@
 // answers at once, on the page's own thread. It is gone after the test.
 
 import { onTestFinished } from 'vitest';
-import { createEthanolWater } from '#lib/index.js';
 import { EntriesPage } from '../../explorer/pages/entries-page.js';
 import { undoKey } from '../../explorer/pages/undo-keys.js';
 import { setNumber } from '../../explorer/state/acts.js';
@@ -10,13 +9,9 @@ import { done, redone, startHistory, undone, type History } from '../../explorer
 import { newNotebook, workOn, type PageRecord } from '../../explorer/state/notebook-record.js';
 import { parameters } from '../../explorer/state/parameters.js';
 import { unitSystems } from '../../explorer/text/unit-systems.js';
-import { drift } from '../../explorer/worker/drift.js';
-import { createSolver, type Question, type Reply } from '../../explorer/worker/questions.js';
-import { train } from '../../explorer/worker/train.js';
+import { solverAtHand } from './answers.js';
 import { settled } from './settled.js';
 import { until } from './until.js';
-
-const solve = createSolver(createEthanolWater(), { drift, train });
 
 export class PageHost {
   readonly page: EntriesPage;
@@ -33,7 +28,7 @@ export class PageHost {
     this.history = startHistory({ ...newNotebook, pages: [record] });
     this.page = Object.assign(new EntriesPage(record), {
       own: true,
-      solver: { answer: async (questions: readonly Question[]): Promise<Reply> => Promise.resolve(solve(questions)) },
+      solver: solverAtHand,
     });
     this.page.addEventListener('kp-act', ({ detail: { next, deed } }) => {
       this.#go(done(this.history, next(this.history.now), { ...deed, at: this.#clock }));

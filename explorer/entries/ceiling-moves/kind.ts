@@ -1,19 +1,34 @@
-// 'The ceiling moves' as an entry: it has a number and a ruler of its own and asks in its own time.
+// 'The ceiling moves' as an entry: it has a number and a ruler of its own, and no other entry waits for it.
 
 import { html } from 'lit';
+import { lineQuestions, questionAt } from '../../state/drift-rows.js';
+import type { DriftQuestion } from '../../worker/kinds/drift.js';
+import type { Answers } from '../../worker/questions.js';
 import { anyKind, good } from '../entry.js';
 import './the-ceiling-moves.js';
 
-export const ceilingMoves = anyKind<Readonly<Record<string, never>>, Record<string, never>>({
+type Line = Readonly<Record<string, DriftQuestion>>;
+
+const line: Line = Object.fromEntries(lineQuestions.map((question, lot) => [String(lot), question]));
+
+export const ceilingMoves = anyKind<Readonly<Record<string, never>>, { readonly here: DriftQuestion }>({
   name: 'ceiling-moves',
   title: 'The ceiling against pressure',
   about: 'where the azeotrope stands at any pressure, with a ruler of its own',
   start: {},
   check: () => good({}),
   label: () => 'the ceiling against pressure',
+  apart: true,
+  asks: (_data, { ceilingPressure }) => ({ here: questionAt(ceilingPressure) }),
+  asksLater: () => line,
   whole: true,
   cautions: () => ['vacuum'],
-  view: ({ solver, scenario, units }) =>
-    html`<kp-ceiling-moves .solver=${solver} .pressure=${scenario.ceilingPressure} .units=${units}></kp-ceiling-moves>`,
+  view: ({ now, later, scenario, units, once }) =>
+    html`<kp-ceiling-moves
+      .line=${once('line', [later?.whole?.answers], () => Object.values((later?.whole?.answers ?? {}) as Answers<Line>))}
+      .here=${now?.answers.here.points[0]}
+      .pressure=${scenario.ceilingPressure}
+      .units=${units}
+    ></kp-ceiling-moves>`,
   words: ({ scenario, units }) => `The ceiling asked at ${units.pressure.withUnit(scenario.ceilingPressure)}.`,
 });

@@ -1,5 +1,5 @@
-// 'The ceiling moves': the azeotrope against pressure, asked once the figures above stand. It has one number
-// of its own, with its own ruler beside it; the page's ruler is left alone.
+// 'The ceiling moves': the azeotrope against pressure. It has one number of its own, with its own ruler beside it; the
+// page's ruler is left alone.
 
 import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit';
 import '../../components/figure/kp-figure.js';
@@ -10,14 +10,12 @@ import type { NumberFault } from '../../components/number/number-spec.js';
 import type { Figure } from '../../figures/figure.js';
 import { wanted } from '../../offline/wanted.js';
 import type { DriftRows } from '../../rows/drift.js';
-import { driftRows, endOf, lineQuestions, questionAt, questionNear } from '../../state/drift-rows.js';
+import { driftRows } from '../../state/drift-rows.js';
 import { remembered } from '../../state/memo.js';
 import { numberSpecs } from '../../state/number-specs.js';
 import { correctionOf } from '../../text/messages.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
-import { newestWins, type Lane } from '../../worker/newest-wins.js';
-import type { AzeotropeAt, DriftAnswer, DriftQuestion, Reply } from '../../worker/questions.js';
-import type { Solver } from '../../worker/solver-client.js';
+import type { AzeotropeAt, DriftAnswer } from '../../worker/kinds/drift.js';
 import { cautions } from '../cautions.js';
 import * as words from './words.js';
 
@@ -25,30 +23,27 @@ const key = 'ceilingPressure';
 
 export class CeilingMoves extends LitElement {
   static override properties: PropertyDeclarations = {
-    solver: { attribute: false },
     pressure: { attribute: false },
     units: { attribute: false },
-    line: { state: true },
+    line: { attribute: false },
     drift: { state: true },
-    here: { state: true },
+    here: { attribute: false },
     docked: { state: true },
     fault: { state: true },
   };
-  declare solver: Solver;
   /** The reader's, Pa. */
   declare pressure: number;
   declare units: UnitSystem;
-  /** Lots of the line, those that have come. */
-  declare private line: readonly DriftAnswer[];
-  /** Draws the line; loaded with the line. */
+  /** The line in lots; none until all have come. */
+  declare line: readonly DriftAnswer[];
+  /** Draws the line; loaded once there is one. */
   declare private drift: Figure<DriftRows> | undefined;
   /** The azeotrope at the reader's pressure, the latest answer. */
-  declare private here: AzeotropeAt | undefined;
+  declare here: AzeotropeAt | undefined;
   declare private docked: boolean;
   declare private fault: NumberFault | null;
 
   readonly #rows = remembered(driftRows);
-  #lane: Lane<DriftQuestion> | undefined;
 
   constructor() {
     super();
@@ -64,27 +59,14 @@ export class CeilingMoves extends LitElement {
     return this;
   }
 
-  protected override firstUpdated(): void {
-    void this.#askLine();
-  }
-
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('pressure')) return;
-    this.#lane ??= newestWins(
-      (question) => this.solver.answer([question]),
-      (reply: Reply) => {
-        const [answer] = reply.kind === 'answered' ? reply.answers : [];
-        if (answer?.kind === 'drift') this.here = answer.points[0];
-      },
-      () => undefined, // what was answered before stays
-    );
-    this.#lane.request(questionAt(this.pressure));
+    if (changed.has('line') && this.line.length > 0 && this.drift === undefined) void this.#loadFigure();
   }
 
   protected override render(): unknown {
     const { units, pressure, line, here } = this;
     const spec = numberSpecs(units)[key];
-    const complete = line.length > lineQuestions.length;
+    const complete = line.length > 0;
     const wrong = this.fault === null ? null : correctionOf(spec, this.fault, pressure);
     return html`<section class="entry prose" aria-labelledby="ceiling-moves">
         <div class="prose">
@@ -132,20 +114,9 @@ export class CeilingMoves extends LitElement {
       </section>`;
   }
 
-  /** A few points at a time, then those near the end. */
-  async #askLine(): Promise<void> {
-    const line: DriftAnswer[] = [];
-    for (const question of lineQuestions) line.push(...(await this.#ask(question)));
-    const end_Pa = endOf(line);
-    line.push(...(end_Pa === null ? [] : await this.#ask(questionNear(end_Pa))));
+  async #loadFigure(): Promise<void> {
     const says = 'The figure of the azeotrope against pressure could not be loaded.';
     this.drift = (await wanted(says, () => import('../../figures/plots/azeotrope-drift.js'))).azeotropeDrift;
-    this.line = line;
-  }
-
-  async #ask(question: DriftQuestion): Promise<DriftAnswer[]> {
-    const reply = await this.solver.answer([question]);
-    return reply.kind === 'answered' ? reply.answers.filter((answer) => answer.kind === 'drift') : [];
   }
 
   /** By touch the number's own ruler goes to the bottom edge and the figure above it. */

@@ -2,11 +2,11 @@
 
 import { html, nothing } from 'lit';
 import { toSI } from '#lib/index.js';
-import { endOf } from '../../state/drift-rows.js';
+import { atEnd, endOf } from '../../state/drift-rows.js';
 import { measuredAzeotropeRows } from '../../state/measured-rows.js';
 import { countInWords, fixed, joined } from '../../text/format.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
-import type { AzeotropeAt, DriftAnswer } from '../../worker/questions.js';
+import type { AzeotropeAt, DriftAnswer } from '../../worker/kinds/drift.js';
 import { pointOf } from '../measured-notes.js';
 import { ink, print, source } from '../words.js';
 
@@ -34,7 +34,7 @@ export function hereWords({ pressure_Pa, azeotrope, extrapolated }: AzeotropeAt,
 /** Where the ceiling goes, and what that means for a still. */
 export function endWords(line: readonly DriftAnswer[], units: UnitSystem): unknown {
   const end_Pa = endOf(line);
-  const end = line.at(-1)?.points[0]?.azeotrope ?? null;
+  const end = atEnd(line)?.azeotrope ?? null;
   const air = line.flatMap(({ points }) => points).find(({ pressure_Pa }) => pressure_Pa >= atm_Pa);
   if (end_Pa === null || end === null || !air?.azeotrope) return nothing;
   // A mole of vapour takes T/P.

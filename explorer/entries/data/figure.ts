@@ -7,7 +7,6 @@ import { ownData } from '../../figures/plots/own-data.js';
 import type { DataColumn, DataFigureRows, DataPanel } from '../../rows/data.js';
 import type { RunRows } from '../../rows/run.js';
 import type { Column } from '../../rows/shown.js';
-import { remembered } from '../../state/memo.js';
 import { numberText } from '../../text/number-text.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import type { CeilingAsks } from '../ceiling-asks.js';
@@ -23,14 +22,16 @@ export function figureOf(here: Here<OwnData>, rows: OwnRows, now: Answered<Ceili
     return html`<p class="nothing-yet">A figure needs two columns and a row: one to draw, one to draw it along.</p>`;
   }
   const run = now?.answers.run.solution ?? null;
+  const { units } = here;
+  const { along } = here.data;
   return html`<kp-figure
     data-figure=${here.mark('rows')}
     .figure=${ownData}
-    .rows=${here.rows('rows', () => drawn(rows, here.data.along, run, here.units))}
+    .rows=${here.rows('rows', () => here.once('rows', [rows, along, run, units], () => drawn(rows, along, run, units)))}
   ></kp-figure>`;
 }
 
-const drawn = remembered((rows: OwnRows, along: number, run: RunRows | null, units: UnitSystem): DataFigureRows => {
+function drawn(rows: OwnRows, along: number, run: RunRows | null, units: UnitSystem): DataFigureRows {
   const own = rows.columns[along] ?? rows.columns[0]!;
   return {
     along: shownColumn(own, units),
@@ -39,7 +40,7 @@ const drawn = remembered((rows: OwnRows, along: number, run: RunRows | null, uni
       .slice(0, mostPanels)
       .map((column): DataPanel => ({ column: shownColumn(column, units), curve: curveOf(column, own, run, units) })),
   };
-});
+}
 
 function shownColumn({ name, unit, values }: OwnColumn, units: UnitSystem): DataColumn {
   if (unit === null) return { title: name, unit: '', numbers: values, text: numberText };

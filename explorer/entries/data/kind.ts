@@ -4,7 +4,7 @@
 import { html, nothing } from 'lit';
 import type { Json } from '../../state/notebook-record.js';
 import { asking, type CeilingAsks } from '../ceiling-asks.js';
-import type { Asks } from '../asking.js';
+import type { Asks } from '../../worker/questions.js';
 import { anyKind, good, wrong, type Answered, type Checked, type Here } from '../entry.js';
 import { letters, tooLong } from '../../state/limits.js';
 import { offered } from './offered.js';

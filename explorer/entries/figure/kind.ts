@@ -2,9 +2,8 @@
 
 import { html, nothing } from 'lit';
 import '../../components/figure/kp-figure.js';
-import type { Common, Json } from '../../state/notebook-record.js';
-import type { Scenario } from '../../state/scenario.js';
-import type { Asks } from '../asking.js';
+import type { Json } from '../../state/notebook-record.js';
+import type { Asks } from '../../worker/questions.js';
 import { anyKind, good, shown, wrong, type Answered, type Checked, type Here } from '../entry.js';
 import { figureLines } from './list.js';
 import { layButton } from './laying-over.js';
@@ -25,7 +24,7 @@ export const figure = anyKind<FigureData, Asks>({
     return Promise.all(missing.map(async (name) => loaded.set(name, await lineOf(name)!.load()))).then(() => undefined);
   },
   asks: ({ figures }, scenario, common) =>
-    figures.length === 1 ? pieceOf(figures[0]!).asks(scenario, common) : asksOfAll(figures, scenario, common),
+    Object.assign({}, ...figures.map((name) => pieceOf(name).asks(scenario, common))) as Asks,
   view,
   notes: (here) => each(here, 'notes'),
   cautions: ({ figures }) => figures.flatMap((name) => pieceOf(name).cautions ?? []),
@@ -58,19 +57,6 @@ function check(data: Json): Checked<FigureData> {
   const unknown = (figures as readonly Json[]).find((name) => lineOf(name) === undefined);
   if (unknown !== undefined) return wrong(`there is no figure called ${shown(unknown)}`);
   return good({ figures: figures as readonly string[] });
-}
-
-/** For two figures, the questions of both; the same record as long as neither changes. */
-const pairs = new Map<string, { readonly parts: readonly Asks[]; readonly all: Asks }>();
-
-function asksOfAll(figures: readonly string[], scenario: Scenario, common: Common): Asks {
-  const key = figures.join(' ');
-  const parts = figures.map((name) => pieceOf(name).asks(scenario, common));
-  const known = pairs.get(key);
-  if (known !== undefined && parts.every((part, place) => part === known.parts[place])) return known.all;
-  const all: Asks = parts.reduce((sum, part) => ({ ...sum, ...part }), {});
-  pairs.set(key, { parts, all });
-  return all;
 }
 
 function view(here: Here<FigureData>): unknown {

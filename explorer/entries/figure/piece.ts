@@ -4,7 +4,7 @@ import type { Figure } from '../../figures/figure.js';
 import type { Common } from '../../state/notebook-record.js';
 import type { RunCursor } from '../../state/run-cursor.js';
 import type { Scenario } from '../../state/scenario.js';
-import type { Asks } from '../asking.js';
+import type { Asks } from '../../worker/questions.js';
 import type { Choice } from '../choice.js';
 import type { Answered, CautionName, Here } from '../entry.js';
 

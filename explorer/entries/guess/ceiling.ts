@@ -3,9 +3,9 @@
 import { guessFigure } from '../../figures/guess-figure.js';
 import { platesAnswer, strengthByPlates } from '../../figures/strength-by-plates.js';
 import type { StrengthByPlatesRows } from '../../rows/course.js';
-import { boilingAt, measureOf, untilMeasure, whenFull } from '../../state/course-questions.js';
+import { boilingAt, measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
-import type { Question, RunAnswer } from '../../worker/questions.js';
+import type { AnswerTo, Question } from '../../worker/questions.js';
 import { ceilingWords } from './ceiling-words.js';
 import { fieldOf, type GuessDefinition } from './definition.js';
 import { plates, ratio } from './quantities.js';
@@ -38,7 +38,7 @@ export const ceiling: GuessDefinition = {
   },
   pose: ({ answers, scenario, units }) => {
     const { strength } = units;
-    const strengths = counts.map((count) => whenFull(answers[String(count)] as RunAnswer).strength);
+    const strengths = counts.map((count) => whenFull(answers[String(count)] as AnswerTo<MeasureQuestion>).strength);
     const [few, known] = [strengths[0]!, strengths[1]!];
     const start = { x: counts[1], y: known };
     const { equilibrium } = answers;

@@ -7,8 +7,8 @@ import type { Figure } from '../../figures/figure.js';
 import type { GuessRows } from '../../figures/guess-figure.js';
 import type { Scenario } from '../../state/scenario.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
-import type { Asks, Given } from '../asking.js';
-import type { CautionName } from '../entry.js';
+import type { Asks } from '../../worker/questions.js';
+import type { CautionName, Given } from '../entry.js';
 import type { Asked, Reading } from './reading.js';
 
 /** A guess ready to be drawn. */

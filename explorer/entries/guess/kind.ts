@@ -1,12 +1,15 @@
 // A guess as a kind of entry: one of the guesses there are, drawn by the reader before the answer is shown.
 
-import { html } from 'lit';
+import { html, nothing } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
+import '../../components/guess/kp-guess.js';
 import type { GuessState } from '../../components/guess/kp-guess.js';
 import type { Json } from '../../state/notebook-record.js';
 import { anyKind, good, wrong, type Checked, type Here } from '../entry.js';
 import { paperWanted } from '../leader.js';
-import './kp-guess-entry.js';
+import type { PosedGuess } from './definition.js';
 import { guesses, guessNamed } from './list.js';
+import { gapInNumbers, readGuess } from './reading.js';
 import { guessWork, untouched } from './work.js';
 
 export interface GuessData {
@@ -23,6 +26,7 @@ export const guess = anyKind<GuessData, Record<string, never>>({
   start: { guess: guesses[0]!.name },
   check,
   label: (data) => `your guess: ${guessNamed(data.guess)!.title}`,
+  asksLater: (data, scenario) => guessNamed(data.guess)!.asks(scenario),
   view,
   cautions: (data) => (data.cautioned === true ? [] : [guessNamed(data.guess)!.caution]),
   edit: () => import('./edit.js'),
@@ -32,7 +36,14 @@ export const guess = anyKind<GuessData, Record<string, never>>({
 
 const guessNeeds = 'a guess needs `points`, a list of places that go to the right, and `answered`, true or false';
 
-function view({ data, work, solver, scenario, units, keep }: Here<GuessData>): unknown {
+function view(here: Here<GuessData>): unknown {
+  const { data, work, later, units, keep, once } = here;
+  const whole = later?.whole;
+  if (whole === undefined) {
+    return later?.state === 'finished'
+      ? html`<p class="entry-trouble" role="status">The solver cannot answer for these numbers: set others.</p>`
+      : html`<div class="guess-to-come"></div>`;
+  }
   const drawn = ({ detail }: CustomEvent<GuessState>): void => {
     const { points, answered } = detail;
     const before = guessWork(work).answered;
@@ -40,14 +51,38 @@ function view({ data, work, solver, scenario, units, keep }: Here<GuessData>): u
       says: answered === before ? 'guess drawn' : answered ? 'answer shown' : 'answer put away',
     });
   };
-  return html`<kp-guess-entry
-    .name=${data.guess}
-    .state=${onPaper(guessWork(work))}
-    .solver=${solver}
-    .scenario=${scenario}
-    .units=${units}
-    @kp-guess=${drawn}
-  ></kp-guess-entry>`;
+  const definition = guessNamed(data.guess)!;
+  const posed = once('posed', [data.guess, whole, units], () => ({
+    ...definition.pose({ ...whole, units }),
+    axes: definition.axes(units),
+  }));
+  const state = onPaper(guessWork(work));
+  return html`<p class="guess-task">${posed.task}</p>
+    ${keyed(
+      data.guess,
+      html`<kp-guess
+        .figure=${posed.figure}
+        .rows=${posed.rows}
+        .panel=${posed.panel}
+        .x=${posed.axes.x}
+        .y=${posed.axes.y}
+        .start=${posed.asked.start}
+        .field=${posed.field}
+        .points=${state.points}
+        .answered=${state.answered}
+        .task=${posed.task}
+        .reply=${state.answered ? reply(posed, state) : nothing}
+        @kp-guess=${drawn}
+      ></kp-guess>`,
+    )}`;
+}
+
+/** What the gap comes to and means. */
+function reply({ asked, means }: PosedGuess, { points }: GuessState): unknown {
+  const reading = readGuess(points, asked);
+  const meaning = means(reading);
+  return html`<p>${gapInNumbers(reading, asked)}</p>
+    ${meaning === '' ? nothing : html`<p>${meaning}</p>`}`;
 }
 
 /** A worksheet has an empty figure, the sheet with answers has the answer. */

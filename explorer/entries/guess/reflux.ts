@@ -3,11 +3,10 @@
 import { guessFigure } from '../../figures/guess-figure.js';
 import { refluxAnswer, refluxPrice } from '../../figures/reflux-price.js';
 import type { RefluxPriceRows } from '../../rows/course.js';
-import { boilingAt, measureOf, untilMeasure, whenFull } from '../../state/course-questions.js';
+import { boilingAt, measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
 import type { Scenario } from '../../state/scenario.js';
-import type { Question, RunAnswer } from '../../worker/questions.js';
-import type { Asks } from '../asking.js';
+import type { AnswerTo, Question, Asks } from '../../worker/questions.js';
 import { fieldOf, type GuessDefinition } from './definition.js';
 import { minutes, ratio } from './quantities.js';
 import { refluxWords } from './reflux-words.js';
@@ -36,7 +35,7 @@ export const reflux: GuessDefinition = {
   caution: 'spout',
   asks: refluxAsks,
   pose: ({ answers, scenario, units }) => {
-    const full = ratios.map((one) => whenFull(answers[String(one)] as RunAnswer));
+    const full = ratios.map((one) => whenFull(answers[String(one)] as AnswerTo<MeasureQuestion>));
     const times = full.map(({ time_s }) => time_s);
     const start = { x: ratios[0], y: times[0]! };
     const measure = units.volume.withUnit(measureOf(scenario));

@@ -6,7 +6,7 @@ import type { StrengthByPlatesRows } from '../../rows/course.js';
 import { boilingAt } from '../../state/course-questions.js';
 import { ladderOf } from '../../state/course-rows.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
-import type { EquilibriumQuestion } from '../../worker/questions.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import { fieldOf, type GuessDefinition } from './definition.js';
 import { plates } from './quantities.js';
 import { stepsWords } from './steps-words.js';

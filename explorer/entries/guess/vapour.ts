@@ -5,7 +5,7 @@ import { vapourOverLiquid } from '../../figures/vapour-over-liquid.js';
 import type { OverTheLiquidRows } from '../../rows/course.js';
 import { boilingAt } from '../../state/course-questions.js';
 import { overLiquidRows } from '../../state/course-rows.js';
-import type { EquilibriumQuestion } from '../../worker/questions.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import { fieldOf, type GuessDefinition } from './definition.js';
 import { vapourWords } from './vapour-words.js';
 

@@ -7,7 +7,7 @@ import type { Lesson } from '../../pages/course/lesson.js';
 import { lessons } from '../../pages/course/lessons.js';
 import type { Json } from '../../state/notebook-record.js';
 import '../../styles/course.css';
-import type { Asks } from '../asking.js';
+import type { Asks } from '../../worker/questions.js';
 import { anyKind, good, wrong, type Checked, type EntryKind, type Here } from '../entry.js';
 import { leaderLooksOn } from '../leader.js';
 import { leadersListen } from './leaders-view.js';
@@ -32,23 +32,13 @@ export const lesson: EntryKind = anyKind<LessonData, Asks>({
   check,
   label: ({ lesson: name, part }) => `${lessonNamed(name).title}: ${part}`,
   asks: ({ lesson: name, part }, scenario) =>
-    part === 'tries' || part === 'why' ? sameAsks(name, lessonNamed(name).asks(scenario)) : noAsks,
+    part === 'tries' || part === 'why' ? lessonNamed(name).asks(scenario) : noAsks,
   whole: true,
   view,
   words,
 });
 
 const noAsks: Asks = {};
-const asked = new Map<string, { readonly text: string; readonly asks: Asks }>();
-
-/** The very same record while a lesson asks the same. */
-function sameAsks(name: string, asks: Asks): Asks {
-  const text = JSON.stringify(asks);
-  const before = asked.get(name);
-  if (before?.text === text) return before.asks;
-  asked.set(name, { text, asks });
-  return asks;
-}
 
 function view(here: Here<LessonData>): unknown {
   const about = lessonNamed(here.data.lesson);

@@ -1,20 +1,18 @@
-// The numbers of a lesson as they stand: with the settings of this moment where they ask nothing new, else with
-// those the latest answers belong to.
+// The numbers of a lesson as its latest answers have them.
 
-import type { Given } from '../asking.js';
 import type { Here } from '../entry.js';
 import type { Lesson, LessonNumbers } from '../../pages/course/lesson.js';
 
 /** What a part of a lesson needs to know. */
-export type LessonHere = Pick<Here, 'id' | 'now' | 'kept' | 'units' | 'scenario'>;
+export type LessonHere = Pick<Here, 'id' | 'now' | 'kept' | 'units' | 'once'>;
 
 /** Undefined until the first answers come. */
-export function numbersNow(lesson: Lesson, { now, kept, units, scenario }: LessonHere): LessonNumbers | undefined {
-  if (now === undefined) return undefined;
-  const fits = JSON.stringify(lesson.asks(scenario)) === JSON.stringify(lesson.asks(now.scenario));
-  const given: Given = { ...now, scenario: fits ? scenario : now.scenario, units };
-  return lesson.numbers(
-    given,
-    kept.map((one) => ({ ...one, units })),
+export function numbersNow(lesson: Lesson, { now, kept, units }: LessonHere): LessonNumbers | undefined {
+  return (
+    now &&
+    lesson.numbers(
+      { ...now, units },
+      kept.map((one) => ({ ...one, units })),
+    )
   );
 }

@@ -1,8 +1,9 @@
 // 'Why it stops': what the azeotrope gives off, and what lifts a tall column.
 
-import { boilingAt, untilMeasure, whenFull } from '../../state/course-questions.js';
+import { boilingAt, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
 import { boilOf } from '../../state/course-rows.js';
-import type { EquilibriumQuestion, Question, RunAnswer } from '../../worker/questions.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
+import type { AnswerTo, Question } from '../../worker/questions.js';
 import { joined, trimmed } from '../../text/format.js';
 import { roundStrength } from '../words.js';
 import type { QuestionDefinition } from './definition.js';
@@ -60,7 +61,7 @@ export const refluxForNinetySix: QuestionDefinition = {
     ),
   pose: ({ answers, units }) => {
     const { strength } = units;
-    const strengths = ratios.map((ratio) => whenFull(answers[String(ratio)] as RunAnswer).strength);
+    const strengths = ratios.map((ratio) => whenFull(answers[String(ratio)] as AnswerTo<MeasureQuestion>).strength);
     const answer = crossing(ratios, strengths, wanted);
     if (answer === null) return null;
     const toOne = (ratio: number): string => joined(trimmed(ratio, 1), ': 1');

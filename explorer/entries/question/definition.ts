@@ -3,7 +3,8 @@
 
 import type { Reading } from '../../components/number/number-spec.js';
 import type { Scenario } from '../../state/scenario.js';
-import type { Asks, Given } from '../asking.js';
+import type { Asks } from '../../worker/questions.js';
+import type { Given } from '../entry.js';
 import type { AskedNumber } from './judge.js';
 
 /** A question ready to be answered. */

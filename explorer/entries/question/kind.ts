@@ -1,11 +1,10 @@
 // A question as a kind of entry: one of the questions there are, or one that somebody wrote.
 
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import { letters, tooLong } from '../../state/limits.js';
 import type { Json } from '../../state/notebook-record.js';
 import { anyKind, good, wrong, type Checked, type Here } from '../entry.js';
 import { leaderLooksOn, paperWanted } from '../leader.js';
-import './kp-question-entry.js';
 import { questionNamed, questions } from './list.js';
 import { noQuestion, poseOwn, type OwnQuestion } from './own.js';
 import { questionView } from './question-view.js';
@@ -20,6 +19,7 @@ export const question = anyKind<QuestionData, Record<string, never>>({
   start: { own: noQuestion },
   check,
   label: (data) => ('own' in data ? `question ‘${data.own.lead}’` : `question: ${data.question.replaceAll('-', ' ')}`),
+  asksLater: (data, scenario) => ('own' in data ? {} : questionNamed(data.question)!.asks(scenario)),
   view,
   edit: () => import('./edit.js'),
   checkWork,
@@ -27,7 +27,7 @@ export const question = anyKind<QuestionData, Record<string, never>>({
 });
 
 function view(here: Here<QuestionData>): unknown {
-  const { data, solver, scenario, units } = here;
+  const { data, later, units } = here;
   const leads = leaderLooksOn();
   const shown = paperWanted() === null ? writtenIn(here) : '';
   const answered = ({ detail }: HTMLElementEventMap['kp-answered']): void => {
@@ -39,15 +39,11 @@ function view(here: Here<QuestionData>): unknown {
     if (posed === null) return html`<p class="nothing-yet">This question is not finished yet.</p>`;
     return html`<div @kp-answered=${answered}>${questionView(posed, shown, leads)}</div>`;
   }
-  return html`<kp-question-entry
-    .name=${data.question}
-    .written=${shown}
-    .leads=${leads}
-    .solver=${solver}
-    .scenario=${scenario}
-    .units=${units}
-    @kp-answered=${answered}
-  ></kp-question-entry>`;
+  const whole = later?.whole;
+  if (whole === undefined) return nothing;
+  const name = data.question;
+  const posed = here.once('posed', [name, whole, units], () => questionNamed(name)!.pose({ ...whole, units }));
+  return posed === null ? nothing : html`<div @kp-answered=${answered}>${questionView(posed, shown, leads)}</div>`;
 }
 
 function words(here: Here<QuestionData>): string {

@@ -2,9 +2,9 @@
 
 import { boilingAt } from '../../state/course-questions.js';
 import { ladderOf } from '../../state/course-rows.js';
-import type { Given } from '../asking.js';
+import type { Given } from '../entry.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import { roundStrength } from '../words.js';
-import type { EquilibriumQuestion } from '../../worker/questions.js';
 import type { PosedQuestion, QuestionDefinition } from './definition.js';
 import { readPlates } from './readable.js';
 import { countInWords } from '../../text/format.js';

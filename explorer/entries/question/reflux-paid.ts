@@ -1,9 +1,9 @@
 // 'Reflux': how much is boiled for each part kept, and how long another ratio takes.
 
-import { boilingAt, measureOf, untilMeasure, whenFull } from '../../state/course-questions.js';
+import { boilingAt, measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
 import type { Scenario } from '../../state/scenario.js';
 import { fixed, joined, trimmed } from '../../text/format.js';
-import type { EquilibriumQuestion, RunQuestion } from '../../worker/questions.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { QuestionDefinition } from './definition.js';
 import { readCount, readMinutes } from './readable.js';
 
@@ -40,7 +40,7 @@ export const boiledPerKept: QuestionDefinition<{ readonly equilibrium: Equilibri
   },
 };
 
-type TimeAsks = { readonly here: RunQuestion; readonly there: RunQuestion };
+type TimeAsks = { readonly here: MeasureQuestion; readonly there: MeasureQuestion };
 
 /** Time of the first measure at another ratio. */
 export const timeAtRatio: QuestionDefinition<TimeAsks> = {

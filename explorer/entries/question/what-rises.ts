@@ -3,7 +3,7 @@
 import { moleFractionFromStrength, temperatureOnSlice, type CurveSlice } from '#lib/index.js';
 import { boilOf } from '../../state/course-rows.js';
 import { boilingAt } from '../../state/course-questions.js';
-import type { EquilibriumQuestion } from '../../worker/questions.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { QuestionDefinition } from './definition.js';
 import { roundStrength } from '../words.js';
 import { strengthReadIn } from './readable.js';

@@ -1,15 +1,16 @@
 // Which of several rules ended a step of a run: the one its last moment stands at. A run says so itself only of its last step.
 
-import type { StopRule, PlainEnergySolution, RunStep } from '#lib/index.js';
+import type { StopRule, RunStep } from '#lib/index.js';
+import type { SheetRun } from '../../state/run-sheet.js';
 
 /** The rule that ended a step that began at one row and ended at another. */
-export function endedBy(run: PlainEnergySolution, step: RunStep, from: number, to: number): StopRule {
+export function endedBy(run: SheetRun, step: RunStep, from: number, to: number): StopRule {
   const misses = step.until.map((rule) => miss(rule, run, from, to));
   return step.until[misses.indexOf(Math.min(...misses))]!;
 }
 
 /** How far the last moment is from a rule, as a share of what the rule names; 0 where it is met. */
-function miss(rule: StopRule, run: PlainEnergySolution, from: number, to: number): number {
+function miss(rule: StopRule, run: SheetRun, from: number, to: number): number {
   const above = (reached: number, wanted: number, scale = wanted): number => Math.max(0, (wanted - reached) / scale);
   const below = (reached: number, wanted: number): number => Math.max(0, (reached - wanted) / wanted);
   switch (rule.kind) {

@@ -3,7 +3,6 @@
 import { html } from 'lit';
 import '../../components/still/kp-still.js';
 import { stillPicture } from '../../figures/still/picture.js';
-import { remembered } from '../../state/memo.js';
 import { cursorPosition, timeCursor } from '../../state/run-cursor.js';
 import { stillMoment } from '../../state/still-moment.js';
 import { anyKind, good, type Here } from '../entry.js';
@@ -11,8 +10,6 @@ import { sheetAsks, sheetRun, type SheetAsks } from '../run-sheet/asks.js';
 
 type PictureData = Record<string, never>;
 type Pictured = Here<PictureData, SheetAsks>;
-
-const momentOf = remembered(stillMoment);
 
 export const stillPictureKind = anyKind<PictureData, SheetAsks>({
   name: 'still-picture',
@@ -51,6 +48,7 @@ function pictured(
   return here.rows('still', () => {
     const run = sheetRun(now);
     const { still } = run.problem;
-    return { still, moment: momentOf(still, run, cursorPosition(timeCursor(here.cursor, run), run)) };
+    const at = cursorPosition(timeCursor(here.cursor, run), run);
+    return { still, moment: here.once('moment', [run, at], () => stillMoment(still, run, at)) };
   });
 }

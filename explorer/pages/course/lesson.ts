@@ -3,7 +3,8 @@
 
 import type { SentencePart } from '../../components/number/kp-setup.js';
 import type { Figure } from '../../figures/figure.js';
-import type { Asks, Given } from '../../entries/asking.js';
+import type { Asks } from '../../worker/questions.js';
+import type { Given } from '../../entries/entry.js';
 import type { ParameterKey, Scenario } from '../../state/scenario.js';
 
 /** A figure with its rows; any figure, as long as the rows are those it takes. */

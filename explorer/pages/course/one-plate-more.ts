@@ -4,7 +4,7 @@ import { strengthCorner, strengthSteps } from '../../figures/strength-steps.js';
 import { boilingAt } from '../../state/course-questions.js';
 import { strengthStepsRows } from '../../state/course-rows.js';
 import { countInWords, ordinal } from '../../text/format.js';
-import type { EquilibriumQuestion } from '../../worker/questions.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { Lesson } from './lesson.js';
 import { gain, modelSource, spoutCaution } from './shared.js';
 

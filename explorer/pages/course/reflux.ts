@@ -4,14 +4,15 @@ import { ofRuns } from '../../figures/run/of-runs.js';
 import { runFigure } from '../../figures/run/run-figure.js';
 import { boilingAt, measureOf } from '../../state/course-questions.js';
 import { lessonRunRows } from '../../state/course-rows.js';
-import { runResults } from '../../state/run-results.js';
-import type { Given } from '../../entries/asking.js';
+import { type DrawnPart, runResults } from '../../state/run-results.js';
+import type { Given } from '../../entries/entry.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
+import type { RunQuestion } from '../../worker/kinds/run.js';
 import { clock, joined, trimmed } from '../../text/format.js';
-import type { EquilibriumQuestion, RunQuestion } from '../../worker/questions.js';
 import type { Lesson } from './lesson.js';
 import { modelSource, round, spoutCaution, whenMeasureIsIn, wholeRun } from './shared.js';
 
-type Asked = { readonly run: RunQuestion; readonly equilibrium: EquilibriumQuestion };
+type Asked = { readonly run: RunQuestion<DrawnPart>; readonly equilibrium: EquilibriumQuestion };
 
 /** Strength that is counted, % vol / 100. */
 const counted = 0.9;

@@ -6,8 +6,9 @@ import { modelName, roundStrength } from '../../entries/words.js';
 import type { Scenario } from '../../state/scenario.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import { measureOf } from '../../state/course-questions.js';
-import { positionIn, readAt } from '../../state/run-results.js';
-import type { EquilibriumAnswer, RunAnswer, RunQuestion } from '../../worker/questions.js';
+import { type DrawnPart, drawnParts, type DrawnRun, positionIn, readAt } from '../../state/run-results.js';
+import type { EquilibriumAnswer } from '../../worker/kinds/equilibrium.js';
+import type { RunQuestion } from '../../worker/kinds/run.js';
 import { fixed } from '../../text/format.js';
 
 export const kettleCaution =
@@ -22,8 +23,8 @@ export function modelSource({ model }: EquilibriumAnswer): string {
 }
 
 /** A column run to its end, as the figures of a run show it. */
-export function wholeRun(scenario: Scenario): RunQuestion {
-  return { kind: 'run', problem: columnProblem(scenario) };
+export function wholeRun(scenario: Scenario): RunQuestion<DrawnPart> {
+  return { kind: 'run', problem: columnProblem(scenario), keep: drawnParts };
 }
 
 /** '90 % vol' of a strength that was chosen, in the units in use. */
@@ -45,6 +46,6 @@ export function gain(from: number, to: number, { strength }: UnitSystem): string
 }
 
 /** What the spout reads when the first measure is in, % vol / 100: later than what the holding left behind. */
-export function whenMeasureIsIn(scenario: Scenario, { solution }: RunAnswer): number {
+export function whenMeasureIsIn(scenario: Scenario, { solution }: { readonly solution: DrawnRun }): number {
   return readAt(solution.spoutStrength, positionIn(solution.collectedVolume_m3, measureOf(scenario)));
 }

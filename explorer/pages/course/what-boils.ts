@@ -4,7 +4,7 @@ import { overTheLiquid } from '../../figures/over-the-liquid.js';
 import { boilingAt } from '../../state/course-questions.js';
 import { boilOf, overLiquidRows } from '../../state/course-rows.js';
 import { fixed } from '../../text/format.js';
-import type { EquilibriumQuestion } from '../../worker/questions.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { Lesson } from './lesson.js';
 import { kettleCaution, modelSource, round } from './shared.js';
 

@@ -4,17 +4,18 @@ import { massFractionFromMoleFraction, toSI } from '#lib/index.js';
 import { ofRuns } from '../../figures/run/of-runs.js';
 import { runFigure } from '../../figures/run/run-figure.js';
 import { strengthCorner } from '../../figures/strength-steps.js';
-import type { Given } from '../../entries/asking.js';
+import type { Given } from '../../entries/entry.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
+import type { RunQuestion } from '../../worker/kinds/run.js';
 import { boilingAt, measureOf } from '../../state/course-questions.js';
 import { boilOf, lessonRunRows, strengthStepsRows } from '../../state/course-rows.js';
-import { runResults } from '../../state/run-results.js';
+import { type DrawnPart, runResults } from '../../state/run-results.js';
 import { fixed, joined, trimmed } from '../../text/format.js';
-import type { EquilibriumQuestion, RunQuestion } from '../../worker/questions.js';
 import type { Lesson, Saying } from './lesson.js';
 import { degrees, modelSource, round, spoutCaution, whenMeasureIsIn, wholeRun } from './shared.js';
 
 type Asked = {
-  readonly run: RunQuestion;
+  readonly run: RunQuestion<DrawnPart>;
   readonly equilibrium: EquilibriumQuestion;
   readonly lowerPressure: EquilibriumQuestion;
 };

@@ -3,20 +3,19 @@
 import axe from 'axe-core';
 import { html, render } from 'lit';
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater } from '#lib/index.js';
 import '../../../explorer/styles/tokens.css';
 import '../../../explorer/styles/page.css';
 import '../../../explorer/styles/figure.css';
 import '../../../explorer/styles/laid-over.css';
 import '../../../explorer/entries/ceiling-moves/the-ceiling-moves.js';
 import type { CeilingMoves } from '../../../explorer/entries/ceiling-moves/the-ceiling-moves.js';
+import { lineQuestions, questionAt } from '../../../explorer/state/drift-rows.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
-import { drift } from '../../../explorer/worker/drift.js';
-import { createSolver } from '../../../explorer/worker/questions.js';
+import { drift, type AzeotropeAt } from '../../../explorer/worker/kinds/drift.js';
 import { until } from '../../support/until.js';
 
-const solve = createSolver(createEthanolWater(), { drift });
-const solver = { answer: (questions: Parameters<typeof solve>[0]) => Promise.resolve(solve(questions)) };
+const line = lineQuestions.map(drift);
+const at = (pressure_Pa: number): AzeotropeAt => drift(questionAt(pressure_Pa)).points[0]!;
 
 /** The entry on a page that sets what it is told, as the notebook does. */
 async function shown(): Promise<{ entry: CeilingMoves; changes: number[]; above: string[] }> {
@@ -25,16 +24,26 @@ async function shown(): Promise<{ entry: CeilingMoves; changes: number[]; above:
   main.addEventListener('kp-number-focus', ({ type }) => above.push(type));
   main.addEventListener('kp-change', ({ detail }) => {
     changes.push(detail.value);
-    entry.pressure = detail.value;
+    set(entry, detail.value);
   });
   document.body.append(main);
   render(
-    html`<kp-ceiling-moves .solver=${solver} .pressure=${101_325} .units=${unitSystems.metric}></kp-ceiling-moves>`,
+    html`<kp-ceiling-moves
+      .line=${line}
+      .here=${at(101_325)}
+      .pressure=${101_325}
+      .units=${unitSystems.metric}
+    ></kp-ceiling-moves>`,
     main,
   );
   const entry = main.querySelector('kp-ceiling-moves')!;
   await until(() => entry.querySelector('kp-figure svg .kp-band') !== null);
   return { entry, changes, above };
+}
+
+/** As the page does it. */
+function set(entry: CeilingMoves, pressure: number): void {
+  Object.assign(entry, { pressure, here: at(pressure) });
 }
 
 /** Its sentences, with plain spaces. */
@@ -54,7 +63,7 @@ describe('the ceiling moves', () => {
 
   it('follows its number down to where there is no azeotrope', async () => {
     const { entry } = await shown();
-    entry.pressure = 7000;
+    set(entry, 7000);
     await until(() => said(entry).includes('At 7.0 kPa there is no azeotrope'));
     expect(said(entry)).toContain('extrapolated');
     expect(entry.querySelector('.kp-dot.ink')).toBeNull();

@@ -5,7 +5,7 @@
 import fc from 'fast-check';
 import { beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createEthanolWater, problemFaults } from '#lib/index.js';
-import type { Asks } from '../../../explorer/entries/asking.js';
+import type { Asks } from '../../../explorer/worker/questions.js';
 import type { Here } from '../../../explorer/entries/entry.js';
 import { kindNamed, kindNames } from '../../../explorer/entries/registry.js';
 import { readNotebookFile } from '../../../explorer/keep/read-file.js';
@@ -106,6 +106,7 @@ const stub: Partial<Here> = {
   blank: nothing,
   setup: nothing,
   rows: (_figure, fresh) => fresh(),
+  once: (_name, _from, make) => make(),
   mark: (figure) => figure,
   shared: (make) => make(),
   redraw: nothing,

@@ -1,24 +1,19 @@
-// What a change costs: questions keep their identity until something they ask changes.
+// What a change costs: questions stay the same until something they ask changes.
 
 import { describe, expect, it } from 'vitest';
-import { createEthanolWater } from '#lib/index.js';
 import { comparison } from '../../../explorer/state/compare.js';
 import { ceilingQuestions } from '../../../explorer/state/derive.js';
 import { remembered } from '../../../explorer/state/memo.js';
 import { parameterOf, parameters, startingScenario } from '../../../explorer/state/parameters.js';
 import { withNumber } from '../../../explorer/state/scenario.js';
-import { runResults } from '../../../explorer/state/run-results.js';
-import { createSolver } from '../../../explorer/worker/questions.js';
+import { runResults, type RunResults } from '../../../explorer/state/run-results.js';
+import { answersTo, answerTo, solverAtHand } from '../../support/answers.js';
 
 describe('the questions of a page', () => {
-  it('are the very same record for the same scenario, so that changing units solves nothing', () => {
-    expect(ceilingQuestions(startingScenario)).toBe(ceilingQuestions(startingScenario));
-    expect(comparison(startingScenario)).toBe(comparison(startingScenario));
-  });
-
-  it('are the very same record when a number changes that the page does not run on', () => {
+  it('are the same when a number changes that the page does not run on', () => {
     const elsewhere = withNumber(startingScenario, 'ceilingPressure', 20_000);
-    expect(ceilingQuestions(elsewhere)).toBe(ceilingQuestions(startingScenario));
+    expect(ceilingQuestions(elsewhere)).toEqual(ceilingQuestions(startingScenario));
+    expect(comparison(elsewhere)).toEqual(comparison(startingScenario));
   });
 
   it('are plain data that survive being written down', () => {
@@ -44,60 +39,58 @@ describe('the questions of a page', () => {
 });
 
 describe('the solver', () => {
-  const solve = createSolver(createEthanolWater());
-
-  it('answers each question of the page with an answer of its kind', () => {
-    const questions = Object.values(ceilingQuestions(startingScenario));
-    const reply = solve(questions);
-    expect(reply.kind).toBe('answered');
-    if (reply.kind === 'answered') {
-      expect(reply.answers.map(({ kind }) => kind)).toEqual(questions.map(({ kind }) => kind));
-    }
+  it('answers each question of the page with an answer of its kind', async () => {
+    const questions = ceilingQuestions(startingScenario);
+    const kinds = (of: object): string[] => Object.values(of).map(({ kind }: { kind: string }) => kind);
+    expect(kinds(await answersTo(questions))).toEqual(kinds(questions));
   });
 
-  it('answers at every corner of the parameter table, alone and together', () => {
+  it('keeps of a run what was asked for and no more', async () => {
+    const { problem } = ceilingQuestions(startingScenario).run;
+    const { solution } = await answerTo({ kind: 'run', problem, keep: ['spoutStrength', 'jars'] });
+    expect(
+      Object.keys(solution)
+        .filter((name) => /_|Strength|jars|plate/u.test(name))
+        .sort(),
+    ).toEqual(['firstVapour_s', 'jars', 'plates', 'spoutStrength'].sort());
+    expect(solution.spoutStrength).toHaveLength(solution.rows);
+  });
+
+  it('answers at every corner of the parameter table, alone and together', async () => {
     const keys = ['chargeVolume', 'chargeStrength', 'plates', 'efficiency', 'reflux', 'heat', 'pressure'] as const;
     for (let corner = 0; corner < 2 ** keys.length; corner += 1) {
       const scenario = keys.reduce((set, key, bit) => {
         const { low, high } = parameterOf(key);
         return withNumber(set, key, (corner >> bit) & 1 ? high : low);
       }, startingScenario);
-      const reply = solve(Object.values(ceilingQuestions(scenario)));
-      const run = reply.kind === 'answered' ? reply.answers[0] : undefined;
-      const ending = run?.kind === 'run' ? run.solution.ending.kind : JSON.stringify(reply);
-      expect([scenario, ending]).toEqual([scenario, 'stopped']);
+      const { run } = await answersTo(ceilingQuestions(scenario));
+      expect([scenario, run.solution.ending.kind]).toEqual([scenario, 'stopped']);
     }
   });
 
-  it('draws a run that the library’s own tolerance would not draw otherwise', () => {
+  it('draws a run that the library’s own tolerance would not draw otherwise', async () => {
     // Last printed digits: 0.1 L, 0.1 % vol, 1 min; half of each.
     const [halfLitreDigit_m3, halfStrengthDigit, halfMinute_s] = [5e-5, 5e-4, 30];
     const { run } = ceilingQuestions(startingScenario);
-    const results = [run.problem, { ...run.problem, tolerance: 1e-7 }].map((problem) => {
-      const reply = solve([{ kind: 'run', problem }]);
-      const answer = reply.kind === 'answered' ? reply.answers[0] : undefined;
-      if (answer?.kind !== 'run') throw new Error('no run');
-      return runResults(answer.solution, 0.9);
-    });
-    const [drawn, exact] = results as [(typeof results)[0], (typeof results)[0]];
+    const of = async (tolerance: number): Promise<RunResults> => {
+      const problem = { ...run.problem, tolerance };
+      return runResults((await answerTo({ ...run, problem })).solution, 0.9);
+    };
+    const [drawn, exact] = [await of(run.problem.tolerance!), await of(1e-7)];
     expect(Math.abs(drawn.volumeAbove_m3! - exact.volumeAbove_m3!)).toBeLessThan(halfLitreDigit_m3);
     expect(Math.abs(drawn.best - exact.best)).toBeLessThan(halfStrengthDigit);
     expect(Math.abs(drawn.duration_s - exact.duration_s)).toBeLessThan(halfMinute_s);
   });
 
-  it('hands the faults of a problem back instead of breaking off', () => {
+  it('hands the faults of a problem back instead of breaking off', async () => {
     const { run } = ceilingQuestions({ ...startingScenario, heat: -1 });
-    const reply = solve([run]);
+    const reply = await solverAtHand.answer(run);
     expect(reply.kind).toBe('refused');
     if (reply.kind === 'refused') expect(reply.faults[0]?.argument).toContain('heat');
   });
 
-  it('counts the balance of the results in words: shares lie within the charge', () => {
-    const reply = solve([ceilingQuestions(startingScenario).run]);
-    const answer = reply.kind === 'answered' ? reply.answers[0] : undefined;
-    expect(answer?.kind).toBe('run');
-    if (answer?.kind !== 'run') return;
-    const results = runResults(answer.solution, 0.9);
+  it('counts the balance of the results in words: shares lie within the charge', async () => {
+    const results = runResults((await answerTo(ceilingQuestions(startingScenario).run)).solution, 0.9);
     expect(results.volumeAbove_m3).toBeGreaterThan(0);
     expect(results.shareAbove!).toBeLessThan(results.shareCollected);
     expect(results.shareCollected).toBeLessThan(1);

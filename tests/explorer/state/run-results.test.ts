@@ -1,8 +1,7 @@
 // What a run comes to in numbers: the best strength is the best that runs from the spout.
 
 import { describe, expect, it } from 'vitest';
-import type { PlainSolution } from '#lib/index.js';
-import { runResults } from '../../../explorer/state/run-results.js';
+import { type DrawnRun, runResults } from '../../../explorer/state/run-results.js';
 
 describe('the results of a run', () => {
   it('count what stood at the spout before anything was drawn neither as its best nor as collected', () => {
@@ -17,7 +16,7 @@ describe('the results of a run', () => {
       rows: 4,
       stepStarts: [0, 2],
       ...Object.fromEntries(Object.entries(columns).map(([name, values]) => [name, Float64Array.from(values)])),
-    } as unknown as PlainSolution;
+    } as unknown as DrawnRun;
     const results = runResults(run, 0.85);
     expect(results.best).toBe(0.9);
     expect(results.volumeAbove_m3).toBeCloseTo(0.005, 12);

@@ -1,12 +1,10 @@
 // The same charge in three stills and more: what must hold whatever the model's last digits are.
 
-import { describe, expect, it } from 'vitest';
-import { createEthanolWater } from '#lib/index.js';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { parameterOf, startingScenario } from '../../../explorer/state/parameters.js';
 import { withNumber, type Scenario } from '../../../explorer/state/scenario.js';
 import {
   inventedStills,
-  ownNames,
   stillNames,
   stillResults,
   stillsQuestions,
@@ -14,27 +12,22 @@ import {
   type StillName,
   type StillResults,
 } from '../../../explorer/state/three-stills.js';
-import { createSolver } from '../../../explorer/worker/questions.js';
-import { train } from '../../../explorer/worker/train.js';
+import { answersTo } from '../../support/answers.js';
 
-const solve = createSolver(createEthanolWater(), { train });
 type Results = Record<(typeof stillNames)[number], StillResults> & Partial<Record<StillName, StillResults>>;
 
-function resultsFor(scenario: Scenario, own: readonly OwnStill[] = []): Results {
-  const questions = stillsQuestions(scenario, own);
-  const names = [...stillNames, ...ownNames].filter((name) => questions[name] !== undefined);
-  const reply = solve(names.map((name) => questions[name]!));
-  if (reply.kind !== 'answered') throw new Error(JSON.stringify(reply.faults));
-  const entries = names.map((name, index): [StillName, StillResults] => {
-    const answer = reply.answers[index]!;
-    if (answer.kind !== 'train') throw new Error('not a run');
-    return [name, stillResults(answer.solution, scenario.wantedStrength)];
-  });
-  return Object.fromEntries(entries) as Results;
+async function resultsFor(scenario: Scenario, own: readonly OwnStill[] = []): Promise<Results> {
+  const { pot, doubler, column, own0 } = stillsQuestions(scenario, own);
+  const runs = { pot, doubler, column, ...(own0 && { own0 }) };
+  const answers = Object.entries(await answersTo(runs));
+  return Object.fromEntries(
+    answers.map(([name, { solution }]) => [name, stillResults(solution, scenario.wantedStrength)]),
+  ) as unknown as Results;
 }
 
 describe('the starting settings in three stills', () => {
-  const results = resultsFor(startingScenario);
+  let results: Results;
+  beforeAll(async () => void (results = await resultsFor(startingScenario)));
 
   it('bring the same share of the alcohol out of each', () => {
     // What plates and condenser still hold counts as left, so the share is exact to the solver's event location.
@@ -77,10 +70,10 @@ describe('the starting settings in three stills', () => {
 });
 
 describe('a still of the reader’s own', () => {
-  it('stands beside the others with the numbers it was kept with', () => {
+  it('stands beside the others with the numbers it was kept with', async () => {
     const { plates, efficiency, reflux } = startingScenario;
-    const results = resultsFor({ ...startingScenario, plates: 4 }, [{ plates, efficiency, reflux }]);
-    const before = resultsFor(startingScenario);
+    const results = await resultsFor({ ...startingScenario, plates: 4 }, [{ plates, efficiency, reflux }]);
+    const before = await resultsFor(startingScenario);
     expect(results.own0).toEqual(before.column);
     expect(results.column.best).toBeLessThan(results.own0!.best);
   });
@@ -99,18 +92,15 @@ describe('every corner of the parameter table', () => {
     'doublerStrength',
   ] as const;
 
-  it('runs in all three stills and ends by a rule, or dry: every eleventh corner', () => {
+  it('runs in all three stills and ends by a rule, or dry: every eleventh corner', async () => {
     for (let corner = 0; corner < 2 ** keys.length; corner += 11) {
       const scenario = keys.reduce((set, key, bit) => {
         const { low, high } = parameterOf(key);
         return withNumber(set, key, (corner >> bit) & 1 ? high : low);
       }, startingScenario);
-      const questions = stillsQuestions(scenario);
-      const reply = solve(stillNames.map((name) => questions[name]));
-      const endings =
-        reply.kind === 'answered'
-          ? reply.answers.map((answer) => (answer.kind === 'train' ? answer.solution.ending.kind : answer.kind))
-          : [JSON.stringify(reply.faults)];
+      const { pot, doubler, column } = stillsQuestions(scenario);
+      const answers = await answersTo({ pot, doubler, column });
+      const endings = Object.values(answers).map(({ solution }) => solution.ending.kind);
       const good = endings.every((kind) => ['stopped', 'kettleDry', 'neverMet'].includes(kind));
       expect([scenario, endings, good]).toEqual([scenario, endings, true]);
     }
@@ -118,9 +108,9 @@ describe('every corner of the parameter table', () => {
 });
 
 describe('what counts', () => {
-  it('is less the stronger it has to be', () => {
-    const strict = resultsFor({ ...startingScenario, wantedStrength: 0.9 });
-    const lax = resultsFor({ ...startingScenario, wantedStrength: 0.5 });
+  it('is less the stronger it has to be', async () => {
+    const strict = await resultsFor({ ...startingScenario, wantedStrength: 0.9 });
+    const lax = await resultsFor({ ...startingScenario, wantedStrength: 0.5 });
     expect(strict.column.pureAlcoholAbove_m3!).toBeLessThan(lax.column.pureAlcoholAbove_m3!);
     expect(lax.pot.pureAlcoholAbove_m3).not.toBeNull();
   });

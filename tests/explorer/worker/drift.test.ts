@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { activityModel, azeotrope, azeotropeUncertainty, createEthanolWater } from '#lib/index.js';
-import { drift } from '../../../explorer/worker/drift.js';
-import { createSolver, lateNeeded, type DriftQuestion } from '../../../explorer/worker/questions.js';
+import { drift, type DriftQuestion } from '../../../explorer/worker/kinds/drift.js';
+import { createSolver } from '../../../explorer/worker/answering.js';
 
 const atm_Pa = 101_325;
 const question: DriftQuestion = {
@@ -46,6 +46,13 @@ describe('the drift of the azeotrope', () => {
     expect(azeotrope(end_Pa! - 1, model).found).toBe(false);
   });
 
+  it('has more points close to its end where they are asked for, the first at the very end', () => {
+    const near = drift({ ...question, nearEnd: [1, 1.04] }).points.slice(question.pressures_Pa.length);
+    expect(near.map(({ pressure_Pa }) => pressure_Pa)).toEqual([end_Pa!, 1.04 * end_Pa!]);
+    expect(near[0]!.azeotrope!.strength).toBeGreaterThan(near[1]!.azeotrope!.strength);
+    expect(drift({ ...question, endBetween_Pa: null, nearEnd: [1] }).points).toHaveLength(question.pressures_Pa.length);
+  });
+
   it('is called extrapolated outside the temperatures of the fit', () => {
     expect(far!.extrapolated).toBe(true);
     expect(low!.extrapolated).toBe(true);
@@ -58,16 +65,13 @@ describe('the drift of the azeotrope', () => {
 });
 
 describe('the solver', () => {
-  const system = createEthanolWater();
+  const solve = createSolver(createEthanolWater());
 
-  it('hands a drift to what was loaded late', () => {
-    expect(lateNeeded([question])).toEqual(['drift']);
-    const reply = createSolver(system, { drift })([question]);
-    expect(reply).toEqual({ kind: 'answered', answers: [drift(question)] });
+  it('answers a drift with what it loads for it', async () => {
+    expect(await solve(question)).toEqual({ kind: 'answered', answer: drift(question) });
   });
 
-  it('hands back the fault of a pressure that cannot be', () => {
-    const reply = createSolver(system, { drift })([{ ...question, pressures_Pa: [1] }]);
-    expect(reply.kind).toBe('refused');
+  it('hands back the fault of a pressure that cannot be', async () => {
+    expect((await solve({ ...question, pressures_Pa: [1] })).kind).toBe('refused');
   });
 });

@@ -14,12 +14,16 @@ function lane() {
   const open: Open[] = [];
   const shown: string[] = [];
   const failed = vi.fn();
+  const signals: AbortSignal[] = [];
   const { request } = newestWins<string, string>(
-    (asked) => new Promise((answer, fail) => open.push({ request: asked, answer, fail })),
+    (asked, signal) => {
+      signals.push(signal);
+      return new Promise((answer, fail) => open.push({ request: asked, answer, fail }));
+    },
     (answer) => shown.push(answer),
     failed,
   );
-  return { request, open, shown, failed };
+  return { request, open, shown, failed, signals };
 }
 
 describe('of several requests', () => {
@@ -88,5 +92,44 @@ describe('of several requests', () => {
     await turn();
     expect(failed).not.toHaveBeenCalled();
     expect(shown).toEqual(['B']);
+  });
+
+  it('nobody waits any more for the answer to an older one', async () => {
+    const signals: AbortSignal[] = [];
+    const answers: (() => void)[] = [];
+    const { request } = newestWins<string, string>(
+      (_asked, signal) => {
+        signals.push(signal);
+        return new Promise((answer) => answers.push(() => answer('')));
+      },
+      () => undefined,
+      () => undefined,
+    );
+    request('a');
+    request('b');
+    answers[1]!();
+    await turn();
+    expect(signals.map(({ aborted }) => aborted)).toEqual([true, false]);
+  });
+
+  it('the last of those on their way gives way to a newer one that has waited a while', async () => {
+    vi.useFakeTimers();
+    const { request, open, shown, failed, signals } = lane();
+    request('a');
+    request('b');
+    request('c');
+    await vi.advanceTimersByTimeAsync(500);
+    expect(signals.map(({ aborted }) => aborted)).toEqual([false, true]);
+    open[1]!.fail(new Error('dropped'));
+    await vi.advanceTimersByTimeAsync(0);
+    expect([open.map((one) => one.request), failed.mock.calls.length]).toEqual([['a', 'b', 'c'], 0]);
+    open[0]!.answer('A');
+    open[2]!.answer('C');
+    await vi.advanceTimersByTimeAsync(500);
+    expect([shown, signals.map(({ aborted }) => aborted)]).toEqual([
+      ['A', 'C'],
+      [false, true, false],
+    ]);
+    vi.useRealTimers();
   });
 });

@@ -1,115 +1,107 @@
-// The page's side of the solver asks each question once and hands out the very same answer again.
+// The page's side of the solver asks each question once, gives the very same answer again, and drops what nobody waits
+// for.
 
 import { describe, expect, it } from 'vitest';
-import type { Question, Reply, StagesQuestion } from '../../../explorer/worker/questions.js';
-import { rememberingSolver, startSolver, type Running, type Solver } from '../../../explorer/worker/solver-client.js';
+import type { StagesQuestion } from '../../../explorer/worker/kinds/stages.js';
+import { AnswerMemory } from '../../../explorer/worker/memory.js';
+import type { Ticket, Urgency } from '../../../explorer/worker/pool.js';
+import type { Question, Reply } from '../../../explorer/worker/questions.js';
+import { rememberingSolver } from '../../../explorer/worker/solver-client.js';
+import { turn } from '../../support/settled.js';
 
-function question(fromStrength: number): StagesQuestion {
-  return { kind: 'stages', activity: 'nrtl', pressure_Pa: 1e5, fromStrength, toStrengths: [] };
-}
+const stages = (fromStrength: number): StagesQuestion => ({
+  kind: 'stages',
+  activity: 'nrtl',
+  pressure_Pa: 1e5,
+  fromStrength,
+  toStrengths: [],
+});
 
-/** Counts what it is asked; refuses strengths below zero. */
-function countingSolver(): Solver & { readonly asked: Question[] } {
-  const asked: Question[] = [];
-  return {
-    asked,
-    answer(questions): Promise<Reply> {
-      asked.push(...questions);
-      const refused = questions.some((one) => one.kind === 'stages' && one.fromStrength < 0);
-      const faults = [{ argument: 'fromStrength', value: -1, expected: 'a strength' }];
-      return Promise.resolve(
-        refused
-          ? { kind: 'refused', faults }
-          : { kind: 'answered', answers: questions.map(() => ({ kind: 'stages', stages: [], ladder: [] })) },
-      );
+function desk() {
+  const asked: number[] = [];
+  const kept: Urgency[] = [];
+  const dropped: number[] = [];
+  const open: ((reply: Reply) => void)[] = [];
+  const told: ((reached_s: number) => void)[] = [];
+  const pool = {
+    ask(question: Question, urgency: Urgency, reached: (reached_s: number) => void): Ticket {
+      const { fromStrength } = question as StagesQuestion;
+      asked.push(fromStrength);
+      told.push(reached);
+      return {
+        reply: new Promise((done) => open.push(done)),
+        drop: () => dropped.push(fromStrength) > 0,
+        keep: (sooner) => kept.push(sooner),
+      };
     },
   };
+  const answerAll = async (): Promise<void> => {
+    for (const done of open.splice(0))
+      done({ kind: 'answered', answer: { kind: 'stages', stages: [], ladder: [asked.length] } });
+    await turn();
+  };
+  return { solver: rememberingSolver(pool, new AnswerMemory(1e6)), asked, kept, dropped, open, told, answerAll };
 }
 
-async function answers(solver: Solver, ...strengths: number[]) {
-  const reply = await solver.answer(strengths.map(question));
-  return reply.kind === 'answered' ? reply.answers : [];
-}
-
-describe('the remembering solver', () => {
-  it('asks only what it does not know, and keeps the order of the questions', async () => {
-    const remote = countingSolver();
-    const solver = rememberingSolver(remote);
-    const [first, second] = await answers(solver, 0.1, 0.2);
-    const [third, again, fourth] = await answers(solver, 0.3, 0.1, 0.4);
-    expect(remote.asked).toEqual([0.1, 0.2, 0.3, 0.4].map(question));
-    expect(again).toBe(first);
-    expect(new Set([first, second, third, fourth]).size).toBe(4);
+describe('the solver of the page', () => {
+  it('asks a question once however many want it, and gives all the very same answer', async () => {
+    const { solver, asked, answerAll } = desk();
+    const replies = [solver.answer(stages(0.1)), solver.answer(stages(0.1)), solver.answer(stages(0.2))];
+    expect(asked).toEqual([0.1, 0.2]);
+    await answerAll();
+    const [first, second, third] = await Promise.all(replies);
+    expect(second).toEqual(first);
+    expect((second as { answer: unknown }).answer).toBe((first as { answer: unknown }).answer);
+    expect((third as { answer: unknown }).answer).not.toBe((first as { answer: unknown }).answer);
   });
 
-  it('asks nothing at all when all is known', async () => {
-    const remote = countingSolver();
-    const solver = rememberingSolver(remote);
-    const before = await answers(solver, 0.1);
-    const after = await answers(solver, 0.1);
-    expect(remote.asked).toHaveLength(1);
-    expect(after[0]).toBe(before[0]);
-  });
-
-  it('forgets the oldest, never what it was just asked', async () => {
-    const remote = countingSolver();
-    const solver = rememberingSolver(remote);
-    for (let k = 0; k < 200; k += 1) expect(await answers(solver, 0.5, k / 1000)).toHaveLength(2);
-    expect(remote.asked.filter((one) => one.kind === 'stages' && one.fromStrength === 0.5)).toHaveLength(1);
-    await answers(solver, 0);
-    expect(remote.asked.filter((one) => one.kind === 'stages' && one.fromStrength === 0)).toHaveLength(2);
+  it('knows an answer by the content of its question', async () => {
+    const { solver, asked, answerAll } = desk();
+    const before = solver.answer(stages(0.1));
+    await answerAll();
+    const again = await solver.answer({ ...stages(0.1) });
+    expect(asked).toEqual([0.1]);
+    expect((again as { answer: unknown }).answer).toBe(((await before) as { answer: unknown }).answer);
   });
 
   it('hands a refusal on and remembers nothing of it', async () => {
-    const remote = countingSolver();
-    const solver = rememberingSolver(remote);
-    expect((await solver.answer([question(-1)])).kind).toBe('refused');
-    expect((await solver.answer([question(-1)])).kind).toBe('refused');
-    expect(remote.asked).toHaveLength(2);
-  });
-});
-
-describe('the solver in its worker', () => {
-  it('answers all that was asked of a worker that lacked a part, once another has been started', async () => {
-    const workers: string[] = [];
-    const first = (): Running => {
-      let end: () => void = () => undefined;
-      const gone = new Promise<never>((_, reject) => (end = () => reject(new Error('ended'))));
-      return {
-        // What needs the part is told so; what does not has yet to be answered.
-        answer: (questions) =>
-          questions.length > 1 ? new Promise(() => undefined) : Promise.resolve({ kind: 'part-missing', why: 'late' }),
-        gone,
-        end,
-      };
-    };
-    const second = (): Running => ({
-      answer: (questions) => countingSolver().answer(questions),
-      gone: new Promise(() => undefined),
-      end: () => undefined,
-    });
-    const solver = startSolver({
-      start: () => (workers.push('worker') === 1 ? first() : second()),
-      afresh: () => Promise.resolve(),
-    });
-    const [two, one] = await Promise.all([answers(solver, 0.1, 0.2), answers(solver, 0.3)]);
-    expect([two.length, one.length, workers.length]).toEqual([2, 1, 2]);
+    const { solver, asked, open } = desk();
+    const faults = [{ argument: 'fromStrength', value: -1, expected: 'a strength' }] as never;
+    for (let time = 0; time < 2; time += 1) {
+      const reply = solver.answer(stages(-1));
+      open.shift()!({ kind: 'refused', faults });
+      expect((await reply).kind).toBe('refused');
+      await turn();
+    }
+    expect(asked).toEqual([-1, -1]);
   });
 
-  it('hands on what the solver throws, and asks no other worker for it', async () => {
-    let started = 0;
-    const solver = startSolver({
-      start: () => {
-        started += 1;
-        return {
-          answer: () => Promise.resolve({ threw: new Error('no such curve') }),
-          gone: new Promise(() => undefined),
-          end: () => undefined,
-        };
-      },
-      afresh: () => Promise.resolve(),
-    });
-    await expect(answers(solver, 0.1)).rejects.toThrow('no such curve');
-    expect(started).toBe(1);
+  it('drops a question once all who asked it have gone, and not before', async () => {
+    const { solver, asked, dropped } = desk();
+    const [one, other] = [new AbortController(), new AbortController()];
+    const gone = [one, other].map(async ({ signal }) => solver.answer(stages(0.1), { signal }).catch(() => 'gone'));
+    one.abort();
+    expect(dropped).toEqual([]);
+    other.abort();
+    expect(dropped).toEqual([0.1]);
+    expect(await Promise.all(gone)).toEqual(['gone', 'gone']);
+    void solver.answer(stages(0.1));
+    expect(asked).toEqual([0.1, 0.1]);
+  });
+
+  it('says how urgent it is to whoever asks the same', () => {
+    const { solver, kept } = desk();
+    void solver.answer(stages(0.1), { urgency: 'later' });
+    void solver.answer(stages(0.1), { urgency: 'now' });
+    expect(kept).toEqual(['later', 'now']);
+  });
+
+  it('tells all who wait how far a run has come', () => {
+    const { solver, told } = desk();
+    const reached: number[] = [];
+    void solver.answer(stages(0.1), { reached: (s) => reached.push(s) });
+    void solver.answer(stages(0.1), { reached: (s) => reached.push(10 * s) });
+    told[0]!(6);
+    expect(reached).toEqual([6, 60]);
   });
 });

@@ -4,7 +4,6 @@ import { nothing } from 'lit';
 import { boilingDiagram } from '../../../figures/boiling-diagram.js';
 import { xyDiagram } from '../../../figures/xy-diagram.js';
 import { boilingDiagramRows, curveRows, plateStairRows } from '../../../state/equilibrium-rows.js';
-import { remembered } from '../../../state/memo.js';
 import { cursorPosition } from '../../../state/run-cursor.js';
 import { readAt } from '../../../state/run-results.js';
 import { asking, type CeilingAsks } from '../../ceiling-asks.js';
@@ -14,9 +13,6 @@ import type { FigureData, FigurePiece } from '../piece.js';
 
 type Asked = CeilingAsks<'run' | 'equilibrium'>;
 
-const curve = remembered(curveRows);
-const stair = remembered(plateStairRows);
-const boil = remembered(boilingDiagramRows);
 const asks = asking('run', 'equilibrium');
 
 function notes(here: Here<FigureData, Asked>, now: NonNullable<Here<FigureData, Asked>['now']>): unknown {
@@ -31,7 +27,11 @@ export const platesAtWork: FigurePiece<Asked> = {
   cautions: ['kettle'],
   draw: (here, { scenario, answers: { equilibrium, run } }) => {
     const at = cursorPosition(here.cursor, run.solution);
-    const data = stair(curve(equilibrium.slice), equilibrium, run.solution, scenario, at, here.units);
+    const { reflux, pressure } = scenario;
+    const curve = here.once('curve', [equilibrium], () => curveRows(equilibrium.slice));
+    const data = here.once('at work', [equilibrium, run, reflux, pressure, at, here.units], () =>
+      plateStairRows(curve, equilibrium, run.solution, scenario, at, here.units),
+    );
     return overlaysFor(here)?.overPlates(data, laidOn(here)) ?? { figure: xyDiagram, rows: data };
   },
 };
@@ -46,7 +46,11 @@ export const boiling: FigurePiece<Asked> = {
     const at = cursorPosition(here.cursor, run.solution);
     const kettle = readAt(run.solution.kettleMoleFraction, at);
     const head = readAt(run.solution.spoutMoleFraction, at);
-    const data = boil(curve(equilibrium.slice), equilibrium, scenario.pressure, kettle, head, here.units);
+    const { pressure } = scenario;
+    const curve = here.once('curve', [equilibrium], () => curveRows(equilibrium.slice));
+    const data = here.once('boiling', [equilibrium, pressure, kettle, head, here.units], () =>
+      boilingDiagramRows(curve, equilibrium, pressure, kettle, head, here.units),
+    );
     return overlaysFor(here)?.overBoiling(data, laidOn(here)) ?? { figure: boilingDiagram, rows: data };
   },
 };

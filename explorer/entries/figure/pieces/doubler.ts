@@ -2,22 +2,24 @@
 
 import { runFigure } from '../../../figures/run/run-figure.js';
 import { doublerQuestions, type DoublerQuestions } from '../../../state/doubler.js';
-import { remembered } from '../../../state/memo.js';
 import { insideRows } from '../../doubler-clock.js';
 import { doublerRows } from '../../the-doubler.js';
 import type { FigurePiece } from '../piece.js';
 
-const rows = remembered(doublerRows);
-const inside = remembered(insideRows);
-
 export const doublerStrength: FigurePiece<DoublerQuestions> = {
   asks: doublerQuestions,
   cautions: ['spout'],
-  draw: ({ units }, now) => ({ figure: runFigure, rows: rows(now, units) }),
+  draw: ({ units, once }, now) => ({
+    figure: runFigure,
+    rows: once('doubler', [now, units], () => doublerRows(now, units)),
+  }),
 };
 
 export const insideTheDoubler: FigurePiece<DoublerQuestions> = {
   asks: doublerQuestions,
   cautions: ['spout'],
-  draw: ({ units }, now) => ({ figure: runFigure, rows: inside(now, units) }),
+  draw: ({ units, once }, now) => ({
+    figure: runFigure,
+    rows: once('inside', [now, units], () => insideRows(now, units)),
+  }),
 };

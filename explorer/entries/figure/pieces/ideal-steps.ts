@@ -6,7 +6,6 @@ import type { StaircaseDiagramRows } from '../../../rows/equilibrium.js';
 import { lastCorner } from '../../../figures/last-corner.js';
 import { xyDiagram } from '../../../figures/xy-diagram.js';
 import { curveRows, idealStairRows } from '../../../state/equilibrium-rows.js';
-import { remembered } from '../../../state/memo.js';
 import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
 import type { Here } from '../../entry.js';
 import { laidOn, overlaysFor } from '../laying-over.js';
@@ -16,15 +15,16 @@ type Names = 'equilibrium' | 'raoult' | 'nrtl' | 'wilson';
 type Asked = CeilingAsks<Names>;
 type Steps = Here<FigureData, Asked>;
 
-const curve = remembered(curveRows);
-const raoult = remembered(curveRows);
-const stair = remembered(idealStairRows);
 const asks = asking('equilibrium', 'raoult', 'nrtl', 'wilson');
 
-function rows({ units, common }: Steps, { scenario, answers }: CeilingNow<Names>): StaircaseDiagramRows {
-  const { equilibrium } = answers;
-  const strangers = common.raoult === true ? raoult(answers.raoult.slice) : null;
-  return stair(curve(equilibrium.slice), equilibrium, strangers, scenario.chargeStrength, scenario.pressure, units);
+function rows({ units, common, once }: Steps, { scenario, answers }: CeilingNow<Names>): StaircaseDiagramRows {
+  const { equilibrium, raoult } = answers;
+  const { chargeStrength, pressure } = scenario;
+  const curve = once('curve', [equilibrium], () => curveRows(equilibrium.slice));
+  const strangers = common.raoult === true ? once('raoult', [raoult], () => curveRows(raoult.slice)) : null;
+  return once('stair', [equilibrium, strangers, chargeStrength, pressure, units], () =>
+    idealStairRows(curve, equilibrium, strangers, chargeStrength, pressure, units),
+  );
 }
 
 /** On the whole curve. */

@@ -6,7 +6,6 @@ import { runFigure } from '../../../figures/run/run-figure.js';
 import type { NamedRun, RunFigureRows } from '../../../rows/run.js';
 import { invented } from '../../../state/derive.js';
 import { azeotropeRow } from '../../../state/equilibrium-rows.js';
-import { remembered } from '../../../state/memo.js';
 import type { NumberSpecs } from '../../../state/number-specs.js';
 import { cursorX, turned } from '../../../state/run-cursor.js';
 import { runResults } from '../../../state/run-results.js';
@@ -22,9 +21,9 @@ export const run: FigurePiece<CeilingAsks<Names>> = {
   asks: asking('run', 'equilibrium'),
   keeps: true,
   cautions: ['spout'],
-  draw: ({ kept, cursor, units, specs }, now) => ({
+  draw: ({ kept, cursor: { along }, units, specs, once }, now) => ({
     figure: runFigure,
-    rows: rows(now, sameList(kept), cursor.along, units, specs),
+    rows: once('run', [now, ...kept, along, units, specs], () => rows(now, kept, along, units, specs)),
   }),
   cursor: {
     x: ({ cursor }, now) => cursorX(cursor, now.answers.run.solution),
@@ -36,37 +35,36 @@ export const run: FigurePiece<CeilingAsks<Names>> = {
     </button>`,
 };
 
-/** Lists with the same members as one list, so that a figure is not drawn again for them. */
-const lists = { last: [] as readonly Now[] };
-function sameList(kept: readonly Now[]): readonly Now[] {
-  const same = kept.length === lists.last.length && kept.every((one, place) => one === lists.last[place]);
-  if (!same) lists.last = kept;
-  return lists.last;
-}
-
 /** The run in ink, kept ones in pencil. */
-const rows = remembered(
-  (now: Now, kept: readonly Now[], along: 'volume' | 'time', units: UnitSystem, specs: NumberSpecs): RunFigureRows => {
-    const named = (one: Now, hand: 'ink' | 'pencil'): NamedRun => {
-      const label = difference(one.scenario, now.scenario, hand, specs);
-      const pencilled = hand === 'pencil';
-      return {
-        label: pencilled ? `${label}, before` : label,
-        shortLabel: pencilled ? `${label.replace(/\u00a0plates?$/u, '')} before` : label,
-        hand,
-        weight: pencilled ? 'pencil' : 'result',
-        run: one.answers.run.solution,
-      };
+function rows(
+  now: Now,
+  kept: readonly Now[],
+  along: 'volume' | 'time',
+  units: UnitSystem,
+  specs: NumberSpecs,
+): RunFigureRows {
+  const named = (one: Now, hand: 'ink' | 'pencil'): NamedRun => {
+    const label = difference(one.scenario, now.scenario, hand, specs);
+    const pencilled = hand === 'pencil';
+    return {
+      label: pencilled ? `${label}, before` : label,
+      shortLabel: pencilled ? `${label.replace(/\u00a0plates?$/u, '')} before` : label,
+      hand,
+      weight: pencilled ? 'pencil' : 'result',
+      run: one.answers.run.solution,
     };
-    return ofRuns({
-      panels: ['strength', 'temperature'],
-      runs: [named(now, 'ink'), ...kept.filter((one) => one !== now).map((one) => named(one, 'pencil'))],
-      azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure, units.pressure),
-      along,
-      measure: touchesOnly(runResults(now.answers.run.solution, measuredStrength)) ? null : measuredStrength,
-      strengthFrom: invented.endStrength,
-      threshold: null,
-      units,
-    });
-  },
-);
+  };
+  return ofRuns({
+    panels: ['strength', 'temperature'],
+    runs: [
+      named(now, 'ink'),
+      ...kept.filter(({ answers }) => answers.run !== now.answers.run).map((one) => named(one, 'pencil')),
+    ],
+    azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure, units.pressure),
+    along,
+    measure: touchesOnly(runResults(now.answers.run.solution, measuredStrength)) ? null : measuredStrength,
+    strengthFrom: invented.endStrength,
+    threshold: null,
+    units,
+  });
+}

@@ -2,21 +2,18 @@
 
 import { html } from 'lit';
 import { runFigure } from '../../../figures/run/run-figure.js';
-import { remembered } from '../../../state/memo.js';
 import { mostOwnStills } from '../../../state/own-stills-check.js';
 import type { StillsQuestions } from '../../../state/three-stills.js';
 import { keepColumn, ownStills, stillsAsks, takeAway } from '../../own-stills.js';
 import { columnLabel, stillRows } from '../../three-stills.js';
 import type { FigurePiece } from '../piece.js';
 
-const rows = remembered(stillRows);
-
 export const stills: FigurePiece<StillsQuestions> = {
   asks: stillsAsks,
   cautions: ['spout'],
-  draw: ({ units, specs }, now) => ({
+  draw: ({ units, specs, once }, now) => ({
     figure: runFigure,
-    rows: rows(now, ownStills(now.common), units, specs),
+    rows: once('stills', [now, units, specs], () => stillRows(now, ownStills(now.common), units, specs)),
   }),
   words: (here) => {
     const own = ownStills(here.common);

@@ -4,18 +4,15 @@
 import { html } from 'lit';
 import { numberWithUnit } from '../../../components/number/number-spec.js';
 import { comparison, readAfterShare } from '../../../state/compare.js';
-import { remembered } from '../../../state/memo.js';
-import type { Scenario } from '../../../state/scenario.js';
+import type { RunAnswer } from '../../../worker/kinds/run.js';
 import type { Answer } from '../../../worker/questions.js';
-import type { Asks } from '../../asking.js';
 import { tableNote } from '../../ceiling-notes.js';
 import type { Later } from '../../entry.js';
 import type { Piece } from '../../pieces.js';
 
 export const platesOrReflux: Piece = {
-  asksLater: remembered((scenario: Scenario): Asks =>
+  asksLater: (scenario) =>
     Object.fromEntries(comparison(scenario).questions.map((question, cell) => [String(cell), question])),
-  ),
   view: ({ later, scenario: set, units, specs }) => {
     // While new cells are computed the old table stands, with the numbers it belongs to.
     const scenario = later?.scenario ?? set;
@@ -71,5 +68,5 @@ function progress(later: Later | undefined): unknown {
 }
 
 function strengthIn(answer: Answer | undefined): number | undefined {
-  return answer?.kind === 'run' ? answer.solution.spoutStrength.at(-1) : undefined;
+  return (answer as RunAnswer<'spoutStrength'> | undefined)?.solution.spoutStrength.at(-1);
 }

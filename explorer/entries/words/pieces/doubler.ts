@@ -2,13 +2,10 @@
 
 import { html } from 'lit';
 import { doublerQuestions, inventedDoubler, type DoublerQuestions } from '../../../state/doubler.js';
-import { remembered } from '../../../state/memo.js';
 import { percent } from '../../../text/format.js';
 import type { Piece } from '../../pieces.js';
 import { doublerNumbers, firstWords, laterWords, retortWords } from '../../the-doubler.js';
 import { source } from '../../words.js';
-
-const numbers = remembered(doublerNumbers);
 
 const inventedNote = html`<p>
   Charge and still are invented: upright vessels of bare metal, the kettle a third larger than its charge, the doubler
@@ -32,7 +29,10 @@ const retortSource = source(html`Edwards’ figures as quoted by F. H. Smith, Vo
 export const doublerFirst: Piece<DoublerQuestions> = {
   asks: doublerQuestions,
   cautions: ['cooling', 'spout'],
-  view: ({ units, specs }, now) => [firstWords(now, numbers(now), units, specs), laterWords(now, numbers(now), units)],
+  view: ({ units, specs, once }, now) => {
+    const numbers = once('numbers', [now], () => doublerNumbers(now));
+    return [firstWords(now, numbers, units, specs), laterWords(now, numbers, units)];
+  },
   notes: () => [inventedNote, modelNote],
 };
 

@@ -33,7 +33,7 @@ export const limitsInWords: Piece<SheetAsks> = {
   asks: sheetAsks,
   cautions: ['heating', 'kettle', 'spout'],
   view: ({ units, common }, now) =>
-    html`${saidLimits(now.answers.sheetRun.limits)} ${couldTake(now, sectionOf(now.scenario, common), units)}
+    html`${saidLimits(now.answers.sheetRun.solution.limits)} ${couldTake(now, sectionOf(now.scenario, common), units)}
     ${gaugeOff(now, units)}`,
   notes: () =>
     html`<p>

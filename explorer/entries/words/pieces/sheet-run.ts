@@ -1,23 +1,24 @@
 // What the run by the page's sheet comes to, step by step, and how it ended.
 
 import { html } from 'lit';
-import type { PlainEnergySolution, RunStep } from '#lib/index.js';
+import type { RunStep } from '#lib/index.js';
 import { clock, fixed, joined, percent } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import type { Piece } from '../../pieces.js';
-import { sheetAsks, sheetRun, stepsRun, type SheetAsks } from '../../run-sheet/asks.js';
+import { sheetAsks, sheetRun, type SheetAsks } from '../../run-sheet/asks.js';
 import { endedBy } from '../../run-sheet/ended-by.js';
 import { endSaid, stepSaid } from '../../run-sheet/said.js';
 import { ink } from '../../words.js';
+import type { SheetRun } from '../../../state/run-sheet.js';
 
 export const sheetInWords: Piece<SheetAsks> = {
   asks: sheetAsks,
   cautions: ['spout', 'kettle'],
-  view: ({ units, common }, now) =>
-    html`${stepsInWords(sheetRun(now), stepsRun(now, common), units)} ${sumInWords(sheetRun(now), units)}`,
+  view: ({ units }, now) =>
+    html`${stepsInWords(sheetRun(now), sheetRun(now).problem.sheet, units)} ${sumInWords(sheetRun(now), units)}`,
 };
 
-function stepsInWords(run: PlainEnergySolution, steps: readonly RunStep[], units: UnitSystem): unknown {
+function stepsInWords(run: SheetRun, steps: readonly RunStep[], units: UnitSystem): unknown {
   const starts = run.stepStarts.map((row) => run.time_s[row]!);
   const end_s = run.time_s.at(-1)!;
   return html`<ol class="steps-in-words">
@@ -41,13 +42,13 @@ function stepsInWords(run: PlainEnergySolution, steps: readonly RunStep[], units
 }
 
 /** A run that no rule ended: it never boiled, or the solver’s own words. */
-function brokenOff(run: PlainEnergySolution, units: UnitSystem): string {
+function brokenOff(run: SheetRun, units: UnitSystem): string {
   if (run.ending.kind !== 'neverMet' || run.firstVapour_s !== null) return run.ending.message;
   const stands = units.temperature.withUnit(run.kettleTemperature_K.at(-1)!);
   return `and it never boils: the kettle stays at ${stands}, where the walls lose all the heat it gets`;
 }
 
-function sumInWords(run: PlainEnergySolution, units: UnitSystem): unknown {
+function sumInWords(run: SheetRun, units: UnitSystem): unknown {
   const last = run.rows - 1;
   const charged = run.pureAlcoholCollected_m3[0]! + run.pureAlcoholLeft_m3[0]!;
   const hour_s = units.time.fromShown(1);

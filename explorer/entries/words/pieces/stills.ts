@@ -4,14 +4,16 @@ import { html, nothing } from 'lit';
 import { fromSI } from '#lib/index.js';
 import '../../../components/answer/kp-answer.js';
 import { invented } from '../../../state/derive.js';
-import { remembered } from '../../../state/memo.js';
 import { inventedStills, type StillsQuestions } from '../../../state/three-stills.js';
 import { fixed, joined, percent } from '../../../text/format.js';
+import type { Here } from '../../entry.js';
 import { stillsAsks } from '../../own-stills.js';
 import type { Piece } from '../../pieces.js';
 import * as words from '../../three-stills.js';
 
-const results = remembered(words.resultsOf);
+function results({ once }: Pick<Here, 'once'>, now: words.Stills): words.Results {
+  return once('results', [now], () => words.resultsOf(now));
+}
 const minutes = (seconds: number): string => joined(fixed(fromSI(seconds, 'min'), 0), 'min');
 const lead = 'To bring over the same alcohol the column takes';
 const tail = 'times the pot’s heat.';
@@ -19,7 +21,7 @@ const tail = 'times the pot’s heat.';
 export const recovered: Piece<StillsQuestions> = {
   asks: stillsAsks,
   cautions: ['spout', 'heating'],
-  view: ({ units }, now) => words.recoveredWords(now, results(now), units),
+  view: (here, now) => words.recoveredWords(now, results(here, now), here.units),
   notes: ({ units }, now) =>
     html`<p>
       Charge and stills are invented for this page, of bare metal that loses heat; the air is at
@@ -31,9 +33,9 @@ export const recovered: Piece<StillsQuestions> = {
 
 export const heatOfTheColumn: Piece<StillsQuestions> = {
   asks: stillsAsks,
-  view: (_, now) => {
+  view: (here, now) => {
     if (!words.endedByAlcohol(now)) return nothing;
-    const ratio = words.heatRatio(results(now));
+    const ratio = words.heatRatio(results(here, now));
     return html`<kp-answer
       .lead=${lead}
       .tail=${tail}
@@ -47,6 +49,8 @@ export const heatOfTheColumn: Piece<StillsQuestions> = {
 
 export const doublerBesides: Piece<StillsQuestions> = {
   asks: stillsAsks,
-  view: ({ units, blank }, now) =>
-    words.doublerWords(now, results(now), units, blank('doublerVolume'), blank('doublerStrength')),
+  view: (here, now) => {
+    const { units, blank } = here;
+    return words.doublerWords(now, results(here, now), units, blank('doublerVolume'), blank('doublerStrength'));
+  },
 };

@@ -6,11 +6,13 @@ import {
   azeotrope,
   activityModel,
   createEthanolWater,
+  solve,
   DEFAULT_ACTIVITY,
   strengthFromMoleFraction,
   toSI,
 } from '#lib/index.js';
-import type { Answers, Asks, Given } from '../../../../explorer/entries/asking.js';
+import type { RunQuestion } from '../../../../explorer/worker/kinds/run.js';
+import { answersTo } from '../../../support/answers.js';
 import { guessNamed } from '../../../../explorer/entries/guess/list.js';
 import { questionNamed } from '../../../../explorer/entries/question/list.js';
 import type { Lesson, LessonNumbers } from '../../../../explorer/pages/course/lesson.js';
@@ -23,34 +25,27 @@ import { runResults } from '../../../../explorer/state/run-results.js';
 import type { Scenario } from '../../../../explorer/state/scenario.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
 import { clock } from '../../../../explorer/text/format.js';
-import { createSolver, type RunAnswer } from '../../../../explorer/worker/questions.js';
 
 const system = createEthanolWater();
-const solver = createSolver(system);
 const atm = toSI(1, 'atm');
 const slice = system.curve(DEFAULT_ACTIVITY).at(atm);
 
-function given(lesson: Lesson, scenario: Scenario = startingScenario, units = unitSystems.metric): Given {
-  const asked = lesson.asks(scenario);
-  const reply = solver(Object.values(asked));
-  if (reply.kind !== 'answered') throw new Error('the solver refused a lesson');
-  const answers = Object.fromEntries(Object.keys(asked).map((name, k) => [name, reply.answers[k]!])) as Answers<Asks>;
-  return { scenario, answers, units };
-}
-
-function numbersOf(lesson: Lesson, scenario?: Scenario, units = unitSystems.metric): LessonNumbers {
-  return lesson.numbers(given(lesson, scenario, units), []);
+async function numbersOf(
+  lesson: Lesson,
+  scenario: Scenario = startingScenario,
+  units = unitSystems.metric,
+): Promise<LessonNumbers> {
+  return lesson.numbers({ scenario, answers: await answersTo(lesson.asks(scenario)), units }, []);
 }
 
 const lessonNamed = (name: string): Lesson => lessons.find((lesson) => lesson.name === name)!;
-const run = (change: Partial<Scenario>): RunAnswer => {
-  const reply = solver([untilMeasure({ ...startingScenario, ...change })]);
-  if (reply.kind !== 'answered' || reply.answers[0]?.kind !== 'run') throw new Error('no run');
-  return reply.answers[0];
+const run = (change: Partial<Scenario>): Parameters<typeof whenFull>[0] => {
+  const { problem } = untilMeasure({ ...startingScenario, ...change });
+  return { kind: 'run', solution: solve(problem, system) };
 };
 const whole = (change: Partial<Scenario>): ReturnType<typeof runResults> => {
-  const answers = given(lessonNamed('reflux'), { ...startingScenario, ...change }).answers;
-  return runResults((answers.run as RunAnswer).solution, 0.9);
+  const { run: asked } = lessonNamed('reflux').asks({ ...startingScenario, ...change });
+  return runResults(solve((asked as RunQuestion).problem, system), 0.9);
 };
 
 describe.each(lessons.map((lesson) => [lesson.name, lesson] as const))('the lesson %s', (name, lesson) => {
@@ -71,13 +66,13 @@ describe.each(lessons.map((lesson) => [lesson.name, lesson] as const))('the less
     expect(lesson.ownWords.ours.length).toBeGreaterThan(200);
   });
 
-  it('names its sources and a common saying', () => {
-    const { source, sayings } = numbersOf(lesson);
+  it('names its sources and a common saying', async () => {
+    const { source, sayings } = await numbersOf(lesson);
     expect(source).toMatch(/\d{4}|residuals/u);
     expect(sayings.length).toBeGreaterThanOrEqual(1);
   });
 
-  it('finds words for any setting in any units, without gaps', () => {
+  it('finds words for any setting in any units, without gaps', async () => {
     const settings: Partial<Scenario>[] = [
       {},
       { plates: 0 },
@@ -88,7 +83,7 @@ describe.each(lessons.map((lesson) => [lesson.name, lesson] as const))('the less
     ];
     for (const setting of settings) {
       for (const units of Object.values(unitSystems)) {
-        const { tries, why, sayings } = numbersOf(lesson, { ...startingScenario, ...setting }, units);
+        const { tries, why, sayings } = await numbersOf(lesson, { ...startingScenario, ...setting }, units);
         const text = [...tries.words, ...why, ...sayings.flatMap(({ says, answer }) => [says, answer])].join(' ');
         expect(text).not.toMatch(/NaN|undefined|null|Infinity/u);
       }

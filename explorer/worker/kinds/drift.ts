@@ -1,4 +1,4 @@
-// The azeotrope against pressure by the default model, with its standard errors. Loaded by the worker when
+// The azeotrope of the default model against pressure, with its standard errors. Loaded by the worker when
 // first asked for: the covariance it needs is no use to anything else on the page.
 
 import {
@@ -9,17 +9,52 @@ import {
   DEFAULT_ACTIVITY,
   strengthFromMoleFraction,
 } from '#lib/index.js';
-import type { AzeotropeAt, DriftAnswer, DriftQuestion } from './questions.js';
+
+export interface DriftQuestion {
+  readonly kind: 'drift';
+  readonly pressures_Pa: readonly number[];
+  /** Pressures without and with an azeotrope, to look between for its end; null not to look. */
+  readonly endBetween_Pa: readonly [number, number] | null;
+  /** More pressures close to the end, where there is one, each as a multiple of it. */
+  readonly nearEnd?: readonly number[];
+}
+
+/** The azeotrope at one pressure with its standard errors; null where there is none. */
+export interface AzeotropeAt {
+  readonly pressure_Pa: number;
+  readonly azeotrope: {
+    readonly moleFraction: number;
+    /** % vol / 100 at 20 °C. */
+    readonly strength: number;
+    readonly temperature_K: number;
+    readonly moleFractionError: number;
+    readonly strengthError: number;
+    readonly temperatureError_K: number;
+  } | null;
+  /** Whether it boils outside the temperatures the model was fitted to. */
+  readonly extrapolated: boolean;
+}
+
+export interface DriftAnswer {
+  readonly kind: 'drift';
+  readonly points: readonly AzeotropeAt[];
+  /** Below it there is no azeotrope. */
+  readonly end_Pa: number | null;
+  /** Temperatures the model was fitted to, K. */
+  readonly range_K: readonly [number, number];
+}
 
 /** Within this of the pressure where the azeotrope ends, Pa. */
 const closeEnough_Pa = 0.5;
 
 /** The azeotrope at each pressure asked for, and where it ends if that is asked. */
-export function drift({ pressures_Pa, endBetween_Pa }: DriftQuestion): DriftAnswer {
+export function drift({ pressures_Pa, endBetween_Pa, nearEnd = [] }: DriftQuestion): DriftAnswer {
+  const end_Pa = endBetween_Pa === null ? null : endOf(endBetween_Pa);
+  const near = end_Pa === null ? [] : nearEnd.map((times) => times * end_Pa);
   return {
     kind: 'drift',
-    points: pressures_Pa.map(pointAt),
-    end_Pa: endBetween_Pa === null ? null : endOf(endBetween_Pa),
+    points: [...pressures_Pa, ...near].map(pointAt),
+    end_Pa,
     range_K: activityModel(DEFAULT_ACTIVITY).range_K,
   };
 }

@@ -44,7 +44,7 @@ export const run: Answering<RunQuestion, RunAnswer> = async ({ problem, keep }, 
   const facts: KeptRun = { problem: complete, ending, statistics, rows, plates, holders, stepStarts, firstVapour_s };
   const parts = keep.map((name): [string, unknown] => [
     name,
-    name === 'limits' ? late!.limitsOf(solved, system) : solved[name as keyof typeof solved],
+    name === 'limits' ? late!.limitsOf(solved, system) : solved[name as keyof RunColumns],
   ]);
   return { kind: 'run', solution: { ...facts, ...(Object.fromEntries(parts) as object) } };
 };

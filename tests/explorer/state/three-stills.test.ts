@@ -18,7 +18,7 @@ type Results = Record<(typeof stillNames)[number], StillResults> & Partial<Recor
 
 async function resultsFor(scenario: Scenario, own: readonly OwnStill[] = []): Promise<Results> {
   const { pot, doubler, column, own0 } = stillsQuestions(scenario, own);
-  const runs = { pot, doubler, column, ...(own0 && { own0 }) };
+  const runs: Readonly<Record<string, typeof pot>> = { pot, doubler, column, ...(own0 && { own0 }) };
   const answers = Object.entries(await answersTo(runs));
   return Object.fromEntries(
     answers.map(([name, { solution }]) => [name, stillResults(solution, scenario.wantedStrength)]),

@@ -4,10 +4,31 @@ import type { Mutant } from './mutant.js';
 
 export const pages: readonly Mutant[] = [
   {
+    name: 'a question nobody wants stays in the queue',
+    file: 'explorer/worker/pool.ts',
+    from: 'this.#queue = this.#queue.filter((one) => one !== job);',
+    to: '',
+    tests: ['worker/pool'],
+  },
+  {
+    name: 'a worker is started for the first figure beside the first',
+    file: 'explorer/worker/pool.ts',
+    from: "this.#grows ||= this.#queue.some(({ urgency }) => urgency !== 'first');",
+    to: 'this.#grows = true;',
+    tests: ['worker/pool'],
+  },
+  {
+    name: 'answers are never forgotten',
+    file: 'explorer/worker/memory.ts',
+    from: 'if (this.#bytes <= this.#most_bytes) break;',
+    to: 'break;',
+    tests: ['worker/memory'],
+  },
+  {
     name: 'an answer that comes late is shown',
     file: 'explorer/worker/newest-wins.ts',
-    from: '      if (turn < shown) return;\n',
-    to: '',
+    from: 'if (turn < shown || control.signal.aborted) return;',
+    to: 'if (control.signal.aborted && turn > shown) return;',
     tests: ['newest-wins'],
   },
   {

@@ -2,8 +2,26 @@
 // names the argument, its value and what was expected. A failure that physics expects (a dry kettle,
 // no azeotrope, a point outside the fitted range) is a value: see Outcome here and Ending in run/.
 
+/** What is wrong with an argument, for a program that looks at it; the words are in `expected`. */
+export type InputCode =
+  /** It is not there. */
+  | 'missing'
+  /** It is of another type: a text for a number, a list for a record. */
+  | 'wrongType'
+  /** NaN or infinite. */
+  | 'notFinite'
+  /** A number outside what it may be, in the unit that is asked for. */
+  | 'outOfRange'
+  /** A name that is not one of the known ones. */
+  | 'unknownChoice'
+  /** A field nobody knows, such as a mistyped one. */
+  | 'unknownField'
+  /** Right by itself, and not with the rest. */
+  | 'conflict';
+
 /** One argument that cannot be used: which, what it was, what would be right. */
 export interface InputFault {
+  readonly code: InputCode;
   /** Path of the argument, for instance `charge.volume_m3`. */
   readonly argument: string;
   readonly value: unknown;
@@ -11,19 +29,81 @@ export interface InputFault {
   readonly expected: string;
 }
 
+/** A fault as it is found: its code follows from its value where none is said. */
+export type Fault = Omit<InputFault, 'code'> & { readonly code?: InputCode };
+
+/** An InputError as plain data, which can be sent from a worker or kept in a file. */
+export interface PlainInputError {
+  readonly name: 'InputError';
+  readonly code: InputCode;
+  readonly message: string;
+  readonly faults: readonly InputFault[];
+}
+
 /**
- * Thrown when an argument cannot be used; nothing has been computed or changed.
+ * Thrown when an argument cannot be used; nothing has been computed or changed. An error that is sent from a worker keeps its name
+ * and message only: send `toPlain()`, and make it an error again with `InputError.fromPlain`.
  *
  * @example new InputError({ argument: 'volume_m3', value: -1, expected: 'a volume above 0 m³' }).message // → 'volume_m3 is -1; expected a volume above 0 m³'
+ * @example new InputError({ argument: 'volume_m3', value: -1, expected: 'a volume above 0 m³' }).code // → 'outOfRange'
+ * @example InputError.fromPlain(structuredClone(new InputError({ argument: 'volume_m3', value: NaN, expected: 'a volume' }).toPlain())).code // → 'notFinite'
  * Source: this project's error contract (DEVELOPERS.md).
  */
 export class InputError extends Error {
+  /** Of the first fault. */
+  readonly code: InputCode;
   readonly faults: readonly InputFault[];
-  constructor(...faults: readonly InputFault[]) {
+  constructor(...faults: readonly Fault[]) {
     super(describeFaults(faults));
     this.name = 'InputError';
-    this.faults = faults;
+    this.faults = faults.map(coded);
+    this.code = this.faults[0]?.code ?? 'conflict';
   }
+
+  /** The same as plain data; a value that cannot be sent is told in words. */
+  toPlain(): PlainInputError {
+    const { code, message, faults } = this;
+    const plain = faults.map((fault) => (isBare(fault.value) ? fault : { ...fault, value: printed(fault.value) }));
+    return { name: 'InputError', code, message, faults: plain };
+  }
+
+  /** The error that was sent as plain data. */
+  static fromPlain(plain: PlainInputError): InputError {
+    if (!InputError.isPlain(plain)) {
+      throw new InputError({ argument: 'plain', value: plain, expected: 'what toPlain() of an InputError gives' });
+    }
+    const error = new InputError(...plain.faults);
+    error.message = plain.message;
+    return error;
+  }
+
+  /** Whether data is what toPlain() gives. */
+  static isPlain(data: unknown): data is PlainInputError {
+    if (typeof data !== 'object' || data === null) return false;
+    const { name, message, faults } = data as Partial<Record<keyof PlainInputError, unknown>>;
+    return name === 'InputError' && typeof message === 'string' && Array.isArray(faults) && faults.every(isFault);
+  }
+}
+
+function isFault(data: unknown): boolean {
+  if (typeof data !== 'object' || data === null) return false;
+  const { argument, expected } = data as Partial<Record<keyof InputFault, unknown>>;
+  return typeof argument === 'string' && typeof expected === 'string';
+}
+
+/** A fault with its code. */
+export function coded(fault: Fault): InputFault {
+  return { ...fault, code: fault.code ?? codeOf(fault.value) };
+}
+
+function codeOf(value: unknown): InputCode {
+  if (value === undefined) return 'missing';
+  if (typeof value !== 'number') return 'wrongType';
+  return Number.isFinite(value) ? 'outOfRange' : 'notFinite';
+}
+
+function isBare(value: unknown): boolean {
+  return value === null || ['string', 'number', 'boolean', 'undefined', 'bigint'].includes(typeof value);
 }
 
 /** A result that physics may refuse to give: either the value or the reason there is none. */
@@ -44,11 +124,11 @@ const LONGEST_VALUE = 80;
 const LONGEST_EXPECTED = 300;
 const LONGEST_PATH = 120;
 
-function describeFault(fault: InputFault): string {
+function describeFault(fault: Fault): string {
   return `${cut(fault.argument, LONGEST_PATH)} is ${cut(printed(fault.value), LONGEST_VALUE)}; expected ${cut(fault.expected, LONGEST_EXPECTED)}`;
 }
 
-function describeFaults(faults: readonly InputFault[]): string {
+function describeFaults(faults: readonly Fault[]): string {
   const told = faults.slice(0, MOST_TOLD).map(describeFault);
   const more = faults.length - told.length;
   return [...told, ...(more > 0 ? [`and ${String(more)} more`] : [])].join('\n');

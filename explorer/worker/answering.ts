@@ -12,7 +12,7 @@ export function createSolver(system: EthanolWater) {
     try {
       return { kind: 'answered', answer: await answering(question, { system, tell }) };
     } catch (error) {
-      if (error instanceof InputError) return { kind: 'refused', faults: error.faults };
+      if (error instanceof InputError) return { kind: 'refused', faults: error.toPlain().faults };
       throw error;
     }
   };

@@ -1,5 +1,6 @@
 // What of a run stands above a strength: the part a distiller would keep if strength alone decided.
 
+import { refuse, shapeFault } from '../arguments.js';
 import { checkRange } from '../errors.js';
 import type { RunColumns, RunFacts } from '../run/solution.js';
 import type { CubicMetre, Second, VolumeFraction20C } from '../units/quantities.js';
@@ -33,6 +34,8 @@ export interface AboveStrength {
  * Source: definition.
  */
 export function aboveStrength(run: AboveColumns & Pick<RunFacts, 'rows'>, strength: VolumeFraction20C): AboveStrength {
+  const columns = { rows: 'number', spoutStrength: 'numbers', collectedVolume_m3: 'numbers' };
+  refuse(shapeFault('run', run, columns, 'a solution as solve gives it, or its plain copy'));
   checkRange('strength', strength, 0, 1, 'a strength from 0 to 1 (0.80 is 80 % vol)');
   let volume_m3 = 0;
   let pureAlcohol_m3 = 0;

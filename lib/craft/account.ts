@@ -1,5 +1,6 @@
 // Where the pure alcohol of a charge has gone. It is counted as volume at 20 °C, V q, which adds up as masses do.
 
+import { choiceFault, fieldFaults, listFault, refuse } from '../arguments.js';
 import { checkRange, InputError } from '../errors.js';
 import { proofGallonsFromPureAlcohol } from '../mixture/proof.js';
 import type { CubicMetre } from '../units/quantities.js';
@@ -31,6 +32,9 @@ export interface Account {
   readonly proofGallons: { readonly charged: number; readonly found: number; readonly gap: number };
 }
 
+/** Entries of an account: more is a slip. */
+const MOST = 10_000;
+
 /**
  * The account of pure alcohol: what was charged, where it was found, and the gap.
  *
@@ -42,16 +46,17 @@ export interface Account {
  * Source: definition; 27 CFR 19.1 for the proof gallon.
  */
 export function account(books: Books): Account {
+  refuse(fieldFaults('books', books, ['charged', 'found']));
+  refuse(listFault('books.charged', books.charged, 'spirits', 1, MOST));
+  refuse(listFault('books.found', books.found, 'parts', 0, MOST));
+  refuse(books.found.flatMap((one, i) => fieldFaults(`books.found[${String(i)}]`, one, ['part', 'spirit'])));
   const charged_m3 = total(books.charged.map((spirit, i) => pure(spirit, `books.charged[${String(i)}]`)));
   if (charged_m3 === 0) {
     throw new InputError({ argument: 'books.charged', value: books.charged, expected: 'something with alcohol in it' });
   }
   const parts_m3: Record<AccountPart, CubicMetre> = { hearts: 0, heads: 0, tails: 0, feints: 0, spent: 0 };
   books.found.forEach(({ part, spirit }, i) => {
-    if (!ACCOUNT_PARTS.includes(part)) {
-      const expected = `one of ${ACCOUNT_PARTS.join(', ')}`;
-      throw new InputError({ argument: `books.found[${String(i)}].part`, value: part, expected });
-    }
+    refuse(choiceFault(`books.found[${String(i)}].part`, part, ACCOUNT_PARTS));
     parts_m3[part] += pure(spirit, `books.found[${String(i)}].spirit`);
   });
   const found_m3 = total(Object.values(parts_m3));

@@ -3,6 +3,8 @@
 //
 //   v1 e1 + v2 e2 = E,  v1 w1 + v2 w2 = W
 
+import { fieldFaults, recordFault, refuse } from '../arguments.js';
+import { MOST_m3 } from '../mixture/volume.js';
 import { checkRange, InputError } from '../errors.js';
 import type { CubicMetre, VolumeFraction20C } from '../units/quantities.js';
 import { type Mixed, mix } from './mix.js';
@@ -40,7 +42,9 @@ export interface Blended {
  * Source: conservation of mass; OIML R 22, 1975.
  */
 export function blend(wanted: BlendWanted): Blended {
+  refuse(fieldFaults('wanted', wanted, ['stronger', 'weaker', 'strength', 'volume_m3']));
   const { stronger, weaker, strength, volume_m3 } = wanted;
+  refuse([...recordFault('wanted.stronger', stronger), ...recordFault('wanted.weaker', weaker)]);
   checkStrength('wanted.stronger.strength', stronger.strength);
   checkStrength('wanted.weaker.strength', weaker.strength);
   if (!(stronger.strength > weaker.strength)) {
@@ -49,7 +53,7 @@ export function blend(wanted: BlendWanted): Blended {
   }
   const between = `a strength from ${String(weaker.strength)} to ${String(stronger.strength)}, between those of the two liquids`;
   checkRange('wanted.strength', strength, weaker.strength, stronger.strength, between);
-  checkRange('wanted.volume_m3', volume_m3, Number.MIN_VALUE, Number.MAX_VALUE, 'a volume above 0 m³');
+  checkRange('wanted.volume_m3', volume_m3, Number.MIN_VALUE, MOST_m3, 'a volume above 0 m³');
 
   const one = massesAt({ ...stronger, volume_m3: 1 }, 'wanted.stronger');
   const other = massesAt({ ...weaker, volume_m3: 1 }, 'wanted.weaker');

@@ -6,6 +6,7 @@
 //
 // Source: JCGM 100:2008 (GUM), 5.1.3 with its note 2 (changes by ± u taken numerically), independent inputs.
 
+import { recordFault, refuse, typeCode } from '../arguments.js';
 import { checkRange, InputError } from '../errors.js';
 
 /** A number of an answer with what is uncertain of it. */
@@ -34,6 +35,11 @@ export function carryUncertainty<Input>(
   input: Input,
   uncertainties: Readonly<Record<string, number>>,
 ): Readonly<Record<string, Carried>> {
+  if (typeof compute !== 'function') {
+    const expected = 'a function of the input';
+    throw new InputError({ code: typeCode(compute), argument: 'compute', value: compute, expected });
+  }
+  refuse([...recordFault('input', input), ...recordFault('uncertainties', uncertainties)]);
   const at = numbersOf(compute(input));
   const from = new Map<string, Record<string, number>>([...at.keys()].map((path) => [path, {}]));
   for (const [path, uncertainty] of Object.entries(uncertainties)) {

@@ -3,6 +3,7 @@
 //
 //   water = m1 (p1/p2 − 1)
 
+import { fieldFaults, refuse } from '../arguments.js';
 import { checkRange, InputError } from '../errors.js';
 import { AT_20_CELSIUS, densityByPolynomial } from '../mixture/density.js';
 import { massFractionFromStrength } from '../mixture/strength.js';
@@ -46,6 +47,7 @@ export interface Diluted {
  * Source: conservation of mass; OIML R 22, 1975; 27 CFR 30.66 has worked examples.
  */
 export function dilute(dilution: Dilution): Diluted {
+  refuse(fieldFaults('dilution', dilution, ['spirit', 'strength', 'volume_m3', 'water_K']));
   const { spirit, water_K } = dilution;
   const { ethanol_kg, water_kg: held_kg } = massesAt(spirit, 'dilution.spirit');
   if (water_K !== undefined) checkTemperature('dilution.water_K', water_K);

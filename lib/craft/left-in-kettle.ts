@@ -1,5 +1,6 @@
 // What is left in the kettle when so much has come over, by the balance of masses: what was charged less what was taken.
 
+import { listFault, refuse } from '../arguments.js';
 import type { Outcome } from '../errors.js';
 import { massesAt, type Spirit, spiritOfMasses } from './spirit.js';
 
@@ -20,6 +21,7 @@ export function leftInKettle(
 ): Outcome<{ readonly volume_m3: number; readonly strength: number }, 'more-than-charged'> {
   let { ethanol_kg, water_kg } = massesAt(charge, 'charge');
   const least = -1e-12 * (ethanol_kg + water_kg);
+  refuse(listFault('collected', collected, 'spirits', 0, 100_000));
   collected.forEach((spirit, i) => {
     const taken = massesAt(spirit, `collected[${String(i)}]`);
     ethanol_kg -= taken.ethanol_kg;

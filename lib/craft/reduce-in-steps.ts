@@ -2,10 +2,11 @@
 // aged or that clouds. The steps are equal in strength; by which rests and steps a spirit is best brought down is a matter
 // of taste (common practice, no published source).
 
-import { checkRange } from '../errors.js';
+import { fieldFaults, refuse } from '../arguments.js';
+import { checkRange, InputError } from '../errors.js';
 import type { Kelvin, VolumeFraction20C } from '../units/quantities.js';
 import { dilute, type Diluted } from './dilute.js';
-import { checkStrength, checkTemperature, type Spirit } from './spirit.js';
+import { checkSpirit, checkStrength, checkTemperature, type Spirit } from './spirit.js';
 
 /** What is brought down in steps. */
 export interface Reduction {
@@ -31,9 +32,12 @@ export interface Reduction {
  * Source: conservation of mass; OIML R 22, 1975.
  */
 export function reduceInSteps(reduction: Reduction): readonly Diluted[] {
+  refuse(fieldFaults('reduction', reduction, ['spirit', 'strength', 'steps', 'water_K', 'rested_K']));
   const { spirit, strength, steps, water_K } = reduction;
+  checkSpirit(spirit, 'reduction.spirit');
   const expected = 'a whole number of steps from 1 to 100';
-  checkRange('reduction.steps', Number.isInteger(steps) ? steps : NaN, 1, 100, expected);
+  if (!Number.isInteger(steps)) throw new InputError({ argument: 'reduction.steps', value: steps, expected });
+  checkRange('reduction.steps', steps, 1, 100, expected);
   checkStrength('reduction.spirit.strength', spirit.strength);
   checkRange(
     'reduction.strength',
@@ -42,7 +46,7 @@ export function reduceInSteps(reduction: Reduction): readonly Diluted[] {
     spirit.strength,
     'a strength above 0 and not above the spirit’s',
   );
-  const rested_K = reduction.rested_K ?? spirit.temperature_K;
+  const { rested_K = spirit.temperature_K } = reduction;
   if (rested_K !== undefined) checkTemperature('reduction.rested_K', rested_K);
   const done: Diluted[] = [];
   let now = spirit;

@@ -3,6 +3,8 @@
 //
 //   m = V ρ(p, 20 °C),  m1 = p m,  m2 = (1 − p) m
 
+import { fieldFaults, refuse } from '../arguments.js';
+import { MOST_m3 } from '../mixture/volume.js';
 import { MOLAR_MASS_ETHANOL, MOLAR_MASS_WATER, ZERO_CELSIUS } from '../constants.js';
 import { checkRange, InputError } from '../errors.js';
 import { AT_20_CELSIUS, densityByPolynomial, densityPolynomial } from '../mixture/density.js';
@@ -48,6 +50,7 @@ export interface MeasuredVolume {
  * Source: OIML R 22, International Alcoholometric Tables, 1975, section 4.
  */
 export function spiritFromMeasured(measured: MeasuredVolume): Spirit {
+  refuse(fieldFaults('measured', measured, ['volume_m3', 'temperature_K', 'strength']));
   const { volume_m3, temperature_K, strength } = measured;
   checkVolume('measured.volume_m3', volume_m3);
   const p = massFractionFromStrength(strength);
@@ -105,7 +108,7 @@ export function checkSpirit(spirit: Spirit, argument: string): void {
 }
 
 export function checkVolume(argument: string, volume_m3: number): void {
-  checkRange(argument, volume_m3, 0, Number.MAX_VALUE, 'a volume of 0 m³ or more');
+  checkRange(argument, volume_m3, 0, MOST_m3, 'a volume of 0 m³ or more');
 }
 
 export function checkStrength(argument: string, strength: number): void {

@@ -6,8 +6,10 @@
 //
 // Intervals and pressure nodes were chosen by measurement: tests/lib/equilibrium/compile-curve.test.ts.
 
+import { fieldFaults, listFault, refuse, typeCode } from '../arguments.js';
 import { checkRange, InputError } from '../errors.js';
 import type { ActivityModel } from '../mixture/activity/activity-model.js';
+import { isModel } from '../mixture/activity/registry.js';
 import { chebyshevNodes, chebyshevTransform } from '../numerics/chebyshev.js';
 import { splineSlopes } from '../numerics/spline.js';
 import type { Pascal } from '../units/quantities.js';
@@ -41,9 +43,10 @@ export const COMPILED_RANGE_PA: readonly [Pascal, Pascal] = Object.freeze([20e3,
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function compileCurve(model: ActivityModel, options: CompileOptions = {}): EquilibriumCurve {
-  const range_Pa = options.range_Pa ?? COMPILED_RANGE_PA;
-  const intervals = options.intervals ?? 256;
-  const nodes = options.pressureNodes ?? 8;
+  if (!isModel(model))
+    throw new InputError({ code: typeCode(model), argument: 'model', value: model, expected: 'an activity model' });
+  refuse(fieldFaults('options', options, ['range_Pa', 'intervals', 'pressureNodes']));
+  const { range_Pa = COMPILED_RANGE_PA, intervals = 256, pressureNodes: nodes = 8 } = options;
   checkOptions(range_Pa, intervals, nodes);
 
   const knots = intervals + 1;
@@ -89,17 +92,24 @@ function sample(solve: ReturnType<typeof bubbleSolver>, pressure_Pa: Pascal, int
 }
 
 function checkOptions(range_Pa: readonly [Pascal, Pascal], intervals: number, nodes: number): void {
+  refuse(listFault('options.range_Pa', range_Pa, 'two pressures', 2, 2));
   const [lowest, highest] = EQUILIBRIUM_RANGE_PA;
-  checkRange('range_Pa[0]', range_Pa[0], lowest, highest, `a pressure from ${String(lowest)} to ${String(highest)} Pa`);
   checkRange(
-    'range_Pa[1]',
+    'options.range_Pa[0]',
+    range_Pa[0],
+    lowest,
+    highest,
+    `a pressure from ${String(lowest)} to ${String(highest)} Pa`,
+  );
+  checkRange(
+    'options.range_Pa[1]',
     range_Pa[1],
     range_Pa[0] * 1.01,
     highest,
     `a pressure above the first, up to ${String(highest)} Pa`,
   );
-  checkWhole('intervals', intervals, 8, 65536);
-  checkWhole('pressureNodes', nodes, 2, 40);
+  checkWhole('options.intervals', intervals, 8, 65536);
+  checkWhole('options.pressureNodes', nodes, 2, 40);
 }
 
 function checkWhole(argument: string, value: number, low: number, high: number): void {

@@ -2,7 +2,8 @@
 // derivatives of the compiled functions. Built by compile-curve.ts; consumed by run/ and still/.
 
 import type { JoulePerMole, Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
-import { checkRange } from '../errors.js';
+import { refuse, shapeFault } from '../arguments.js';
+import { checkRange, type Fault } from '../errors.js';
 import { readValue, readVapour } from './slice-tables.js';
 
 /** Values and derivatives of a compiled equilibrium at one (x, P). */
@@ -63,6 +64,7 @@ export interface EquilibriumCurve {
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function vapourOnSlice(slice: CurveSlice, x: MoleFraction): MoleFraction {
+  checkSlice(slice);
   return readVapour(slice.alpha, slice.intervals, onSlice(x));
 }
 
@@ -78,6 +80,7 @@ export function vapourOnSlice(slice: CurveSlice, x: MoleFraction): MoleFraction 
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function temperatureOnSlice(slice: CurveSlice, x: MoleFraction): Kelvin {
+  checkSlice(slice);
   return readValue(slice.temperature, slice.intervals, onSlice(x));
 }
 
@@ -93,7 +96,26 @@ export function temperatureOnSlice(slice: CurveSlice, x: MoleFraction): Kelvin {
  * Source: this project, docs/theory/equilibrium.md.
  */
 export function latentHeatOnSlice(slice: CurveSlice, x: MoleFraction): number {
+  checkSlice(slice);
   return readValue(slice.latentHeat, slice.intervals, onSlice(x));
+}
+
+/** Throws an InputError unless something is a slice. */
+export function checkSlice(slice: CurveSlice, argument = 'slice'): void {
+  // Looked at before it is asked for faults: figures read slices thousands of times.
+  const { alpha } = (slice as CurveSlice | undefined | null) ?? {};
+  if (!(alpha instanceof Float64Array)) refuse(sliceFault(argument, slice));
+}
+
+/** A fault unless something is a slice. */
+export function sliceFault(argument: string, slice: unknown): Fault[] {
+  const shape = { intervals: 'number', alpha: 'numbers', temperature: 'numbers', latentHeat: 'numbers' };
+  return shapeFault(
+    argument,
+    slice,
+    shape,
+    'a slice of a compiled curve: createEthanolWater().curve().at(pressure_Pa)',
+  );
 }
 
 /** A hair outside 0..1 is a solver's rounding; more is a mistake. */

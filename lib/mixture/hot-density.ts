@@ -28,7 +28,8 @@ import { share } from './share.js';
  * Source: this project's combination, docs/theory/strength.md; OIML R 22, 1975; Perry's Handbook, 8th ed., 2008; Wagner & Pruss 1993.
  */
 export function densityOfLiquid(massFraction: MassFraction, temperature_K: Kelvin): KilogramPerCubicMetre {
-  if (temperature_K <= SEAM_K) return densityOfMixture(massFraction, temperature_K);
+  if (typeof temperature_K === 'number' && temperature_K <= SEAM_K)
+    return densityOfMixture(massFraction, temperature_K);
   const p = share('massFraction', massFraction, 'a mass fraction from 0 to 1');
   checkRange('temperature_K', temperature_K, SEAM_K, 403.15, 'a temperature from 253.15 to 403.15 K (−20 to 130 °C)');
   // Per kilogram: the volume of the parts, then what mixing takes off at 40 °C.

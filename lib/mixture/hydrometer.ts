@@ -8,6 +8,7 @@
 // with α the cubic expansion of glass. Lift of the air on the stem and capillarity cancel to first order.
 // Source: OIML R 22, 1975 (densities); 27 CFR 30.61 (published example).
 
+import { kindFault, refuse } from '../arguments.js';
 import { ZERO_CELSIUS } from '../constants.js';
 import { checkRange, type Outcome } from '../errors.js';
 import type { Kelvin, MassFraction, ProofUS, VolumeFraction20C } from '../units/quantities.js';
@@ -54,7 +55,8 @@ export interface TrueStrength {
 export function trueStrengthFromReading(
   reading: HydrometerReading,
 ): Outcome<TrueStrength, 'denser-than-water' | 'lighter-than-ethanol'> {
-  const expansion = reading.glassExpansion_per_K ?? SODA_LIME_GLASS;
+  refuse(kindFault('reading', reading, SCALES, 'scale'));
+  const { glassExpansion_per_K: expansion = SODA_LIME_GLASS } = reading;
   checkRange('reading.glassExpansion_per_K', expansion, 0, 1e-4, 'an expansion from 0 to 1e-4 per K');
   const polynomial = densityPolynomial(reading.temperature_K);
   const [markDensity, reference_K] = densityOfMark(reading);
@@ -73,6 +75,9 @@ export function trueStrengthFromReading(
   }, guess);
   return mixture(massFraction);
 }
+
+const OWN = ['temperature_K', 'glassExpansion_per_K'];
+const SCALES = { volume: ['strength', ...OWN], proof: ['proof', ...OWN] };
 
 /** Density for which the mark was made, kg/m³, and the temperature for which it was made, K. */
 function densityOfMark(reading: HydrometerReading): [number, Kelvin] {

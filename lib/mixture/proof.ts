@@ -6,7 +6,8 @@
 // so that near 200 proof they differ from this by 1e-4.
 // Source: 27 CFR 30.11 (definition); 27 CFR 19.1 (proof gallon).
 
-import { checkRange, InputError } from '../errors.js';
+import { MOST_m3 } from './volume.js';
+import { checkRange } from '../errors.js';
 import type {
   CubicMetre,
   KilogramPerCubicMetre,
@@ -96,7 +97,7 @@ export function strengthFromProof(proof: ProofUS): VolumeFraction20C {
  * Source: 27 CFR 19.1, with the densities of OIML R 22, 1975.
  */
 export function proofGallonsFromPureAlcohol(pureAlcohol_m3: CubicMetre): number {
-  checkRange('pureAlcohol_m3', pureAlcohol_m3, 0, Number.MAX_VALUE, 'a volume of 0 m³ or more');
+  checkRange('pureAlcohol_m3', pureAlcohol_m3, 0, MOST_m3, 'a volume of 0 m³ or more');
   return (pureAlcohol_m3 * densityByPolynomial(AT_20_CELSIUS, 1)) / (ETHANOL_AT_60F * ETHANOL_PER_PROOF_GALLON_m3);
 }
 
@@ -111,9 +112,8 @@ export function proofGallonsFromPureAlcohol(pureAlcohol_m3: CubicMetre): number 
  * Source: Archimedes' principle; the two densities are common practice in US gauging, no published source. They give the weight of a gallon of water in 27 CFR 21.161 within 1.2e-5.
  */
 export function densityInAir(density_kg_m3: KilogramPerCubicMetre): KilogramPerCubicMetre {
-  if (!(density_kg_m3 > AIR && density_kg_m3 < Infinity)) {
-    throw new InputError({ argument: 'density_kg_m3', value: density_kg_m3, expected: 'a density above that of air' });
-  }
+  const expected = 'a density above that of air, 1.2245, up to 1e5 kg/m³';
+  checkRange('density_kg_m3', density_kg_m3, AIR + Number.EPSILON, 1e5, expected);
   return (density_kg_m3 - AIR) / (1 - AIR / BRASS);
 }
 

@@ -41,6 +41,8 @@ export function pureAlcoholVolume(volume_m3: CubicMetre, strength: VolumeFractio
  * Source: OIML R 22, International Alcoholometric Tables, 1975, section 4.
  */
 export function volumeAt20C(ethanol_mol: Mole, water_mol: Mole): CubicMetre {
+  checkAmount('ethanol_mol', ethanol_mol);
+  checkAmount('water_mol', water_mol);
   const ethanol_kg = MOLAR_MASS_ETHANOL * ethanol_mol;
   const mass_kg = ethanol_kg + MOLAR_MASS_WATER * water_mol;
   // Compared so that NaN fails as well.
@@ -94,8 +96,15 @@ export function contraction(massFraction: MassFraction, temperature_K: Kelvin): 
   return 1 - 1 / (densityByPolynomial(polynomial, p) * apart);
 }
 
+function checkAmount(argument: string, amount_mol: number): void {
+  checkRange(argument, amount_mol, -MOST_mol, MOST_mol, 'an amount of 0 mol or more');
+}
+
 function checkVolume(volume_m3: CubicMetre): void {
-  checkRange('volume_m3', volume_m3, 0, Number.MAX_VALUE, 'a volume of 0 m³ or more');
+  checkRange('volume_m3', volume_m3, 0, MOST_m3, 'a volume of 0 m³ or more');
 }
 
 const ROUNDING = 1e-9;
+/** Ten times what lies in the deepest lake, and as many moles: more is a slip. */
+export const MOST_m3 = 1e12;
+const MOST_mol = 1e17;

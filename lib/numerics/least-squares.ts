@@ -7,7 +7,8 @@
 // Source: D. W. Marquardt, J. Soc. Ind. Appl. Math. 11 (1963) 431-441; damping after H. B. Nielsen, report
 // IMM-REP-1999-05, Technical University of Denmark (1999); scaling after J. J. Moré, Lect. Notes Math. 630 (1978) 105.
 
-import { InputError } from '../errors.js';
+import { fieldFaults, listFault, refuse, shapeFault } from '../arguments.js';
+import { checkRange, InputError } from '../errors.js';
 import { inverseOfNormalMatrix, solveLeastSquares } from './linear/householder.js';
 
 /** What is to be minimised. */
@@ -69,12 +70,17 @@ const EXACT = 1e-26;
  * Source: D. W. Marquardt, J. Soc. Ind. Appl. Math. 11 (1963) 431-441.
  */
 export function leastSquares(problem: LeastSquaresProblem, options: LeastSquaresOptions = {}): LeastSquaresFit {
+  checkShape(problem, options);
   const { residualCount: rows, start } = problem;
   const columns = start.length;
   const tolerance = options.tolerance ?? 1e-13;
   const maxSteps = options.maxSteps ?? 400;
   if (columns === 0 || !(rows >= columns)) {
-    throw new InputError({ argument: 'residualCount', value: rows, expected: `at least ${String(columns)} residuals` });
+    throw new InputError({
+      argument: 'problem.residualCount',
+      value: rows,
+      expected: `at least ${String(columns)} residuals`,
+    });
   }
   let parameters = Float64Array.from(start);
   let residuals = new Float64Array(rows);
@@ -84,7 +90,8 @@ export function leastSquares(problem: LeastSquaresProblem, options: LeastSquares
   const scale = new Float64Array(columns);
   problem.residuals(parameters, residuals);
   let sum = sumOfSquares(residuals);
-  if (!Number.isFinite(sum)) throw new InputError({ argument: 'start', value: start, expected: 'finite residuals' });
+  if (!Number.isFinite(sum))
+    throw new InputError({ argument: 'problem.start', value: start, expected: 'finite residuals' });
 
   const firstSum = sum;
   let damping = FIRST_DAMPING;
@@ -193,3 +200,20 @@ function fillJacobian(problem: LeastSquaresProblem, at: Float64Array, out: Float
     for (let i = 0; i < rows; i++) out[i * columns + j] = (above[i]! - below[i]!) / (2 * step);
   }
 }
+
+/** Faults of the question's shape, before anything is made of it. */
+function checkShape(problem: LeastSquaresProblem, options: LeastSquaresOptions): void {
+  refuse(fieldFaults('problem', problem, ['residualCount', 'start', 'residuals', 'jacobian']));
+  refuse(shapeFault('problem.residuals', problem, { residuals: 'function' }, 'a function that fills the residuals'));
+  const { residualCount, start } = problem;
+  if (!ArrayBuffer.isView(start)) refuse(listFault('problem.start', start, 'parameters', 1, MOST));
+  start.forEach((value, i) => checkRange(`problem.start[${String(i)}]`, value, -1e150, 1e150, 'a finite number'));
+  checkRange('problem.residualCount', Number.isInteger(residualCount) ? residualCount : NaN, 1, MOST, 'a whole number');
+  refuse(fieldFaults('options', options, ['maxSteps', 'tolerance']));
+  if (options.maxSteps !== undefined) checkRange('options.maxSteps', options.maxSteps, 1, 1e9, 'steps from 1 up');
+  if (options.tolerance !== undefined)
+    checkRange('options.tolerance', options.tolerance, 0, 1, 'a tolerance from 0 to 1');
+}
+
+/** More would not fit into memory. */
+const MOST = 1e7;

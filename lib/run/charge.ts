@@ -1,7 +1,8 @@
 // What is filled into the still, as amounts of ethanol and water: the one place in a run where volume and strength
 // meet density.
 
-import { InputError, type InputFault } from '../errors.js';
+import { kindFault, refuse } from '../arguments.js';
+import type { Fault } from '../errors.js';
 import { type Amounts, amountsFromVolume } from '../mixture/volume.js';
 import type { Charge, DoublerCharge } from './problem.js';
 import { rangeFault } from './check.js';
@@ -20,12 +21,15 @@ export const DRY_SHARE = 0.005;
  * Source: OIML R 22, International Alcoholometric Tables, 1975, for the density.
  */
 export function chargeAmounts(charge: Charge): Amounts {
-  const faults = chargeFaults(charge, 0);
-  if (faults.length > 0) throw new InputError(...faults);
+  refuse(kindFault('charge', charge, CHARGES));
+  refuse(chargeFaults(charge, 0));
   if (charge.kind === 'volume') return amountsFromVolume(charge.volume_m3, charge.strength);
   const ethanol_mol = charge.amount_mol * charge.moleFraction;
   return { ethanol_mol, water_mol: charge.amount_mol - ethanol_mol };
 }
+
+/** Fields of the kinds of charge. */
+export const CHARGES = { volume: ['volume_m3', 'strength'], amount: ['amount_mol', 'moleFraction'] };
 
 /** Less of a charge, or of ethanol in it, is as good as none. */
 const LEAST_m3 = 1e-9;
@@ -33,7 +37,7 @@ const LEAST_mol = 1e-6;
 const LEAST_SHARE = 1e-6;
 
 /** Faults of a charge: each part above 0, shares up to 1; where water will do, `least` is 0. */
-export function chargeFaults(charge: Charge, least = LEAST_SHARE): InputFault[] {
+export function chargeFaults(charge: Charge, least = LEAST_SHARE): Fault[] {
   const from = `from ${String(least)} to 1`;
   if (charge.kind === 'volume') {
     const strength = `a strength ${from} (0.40 is 40 % vol)`;

@@ -1,9 +1,10 @@
 // Refuses a problem that cannot be run, naming every bad argument at once: of its shape, else of its still, else of its numbers, else what its
 // model cannot run.
 
+import { checkSystem } from './check-run.js';
 import type { EthanolWater } from '../equilibrium/ethanol-water.js';
-import { InputError, type InputFault } from '../errors.js';
-import { stillFaults } from '../still/check.js';
+import { InputError, type Fault } from '../errors.js';
+import { faultsOfStill } from '../still/check.js';
 import { chargeFaults } from './charge.js';
 import { heatFaults, MOST_ROWS, rangeFault, wholeFault } from './check.js';
 import { refluxFaults } from './check-reflux.js';
@@ -14,31 +15,33 @@ import { shapeFaults } from './shape.js';
 
 /** The problem with everything filled in; throws an InputError with every fault where it cannot be run. */
 export function checkedProblem(problem: RunProblem, system: EthanolWater): CompleteProblem {
+  checkSystem(system);
   const { faults, complete } = examined(problem, system);
   if (complete === undefined || faults.length > 0) throw new InputError(...faults);
   return complete;
 }
 
 /** Every fault of a problem, or of data that should be one. */
-export function faultsOf(problem: unknown, system: EthanolWater): readonly InputFault[] {
+export function faultsOf(problem: unknown, system: EthanolWater): readonly Fault[] {
+  checkSystem(system);
   return examined(problem as RunProblem, system).faults;
 }
 
 function examined(
   problem: RunProblem,
   system: EthanolWater,
-): { readonly faults: readonly InputFault[]; readonly complete?: CompleteProblem } {
+): { readonly faults: readonly Fault[]; readonly complete?: CompleteProblem } {
   const shape = shapeFaults(problem);
   if (shape.length > 0) return { faults: shape };
   const complete = completeProblem(problem);
-  const still = stillFaults(complete.still);
+  const still = faultsOfStill(complete.still, 'still');
   if (still.length > 0) return { faults: still };
   const numbers = numberFaults(complete);
   return { faults: numbers.length > 0 ? numbers : engineFaults(complete, system), complete };
 }
 
 /** Numbers that every model needs. */
-function numberFaults(problem: CompleteProblem): InputFault[] {
+function numberFaults(problem: CompleteProblem): Fault[] {
   const { charge, heat, sheet, outputs, jars, model, tolerance, still } = problem;
   const [finest, coarsest] = keepsEnergy(model) ? [1e-10, 1e-3] : [1e-12, 1e-2];
   const aim = `a tolerance from ${String(finest)} to ${String(coarsest)}`;
@@ -56,7 +59,7 @@ function numberFaults(problem: CompleteProblem): InputFault[] {
   ];
 }
 
-function outputFaults(outputs: Outputs): InputFault[] {
+function outputFaults(outputs: Outputs): Fault[] {
   switch (outputs.kind) {
     case 'every':
       return rangeFault('outputs.interval_s', outputs.interval_s, 1e-3, 1e9, 'an interval from 0.001 s up');

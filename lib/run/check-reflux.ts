@@ -1,14 +1,14 @@
 // Which ways of sending liquid back go with which reflux condenser.
 
-import type { InputFault } from '../errors.js';
+import type { Fault } from '../errors.js';
 import type { Still } from '../still/still.js';
 import { rangeFault } from './check.js';
 import type { Hold, Reflux } from './problem.js';
 
 /** Faults of a step's reflux on a still. */
-export function refluxFaults(argument: string, reflux: Reflux | null, still: Still): InputFault[] {
+export function refluxFaults(argument: string, reflux: Reflux | null, still: Still): Fault[] {
   const { refluxCondenser: condenser } = still;
-  const wrong = (expected: string): InputFault[] => [{ argument, value: reflux, expected }];
+  const wrong = (expected: string): Fault[] => [{ argument, value: reflux, expected }];
   if (reflux === 'none') return [];
   if (condenser.kind === 'none') return wrong("'none': this still has no reflux condenser");
   if (reflux === 'total') return [];
@@ -39,7 +39,7 @@ function isHold(reflux: Reflux | null): reflux is Hold {
   return typeof reflux === 'object' && reflux !== null && reflux.kind === 'hold';
 }
 
-function holdFaults(argument: string, { strength, leastShare, mostShare }: Hold): InputFault[] {
+function holdFaults(argument: string, { strength, leastShare, mostShare }: Hold): Fault[] {
   return [
     ...rangeFault(`${argument}.strength`, strength, 0.01, 0.999, 'a strength from 0.01 to 0.999 (0.94 is 94 % vol)'),
     ...rangeFault(`${argument}.leastShare`, leastShare, 0, 1, 'a share from 0 to 1'),

@@ -1,6 +1,6 @@
 // Whether the rows asked for can fit into a solution, as far as a run sheet's clocks tell before the run.
 
-import type { InputFault } from '../errors.js';
+import type { Fault } from '../errors.js';
 import { MOST_ROWS } from './check.js';
 import type { Outputs, RunStep } from './problem.js';
 
@@ -20,7 +20,7 @@ export function rowFaults<Step extends Pick<RunStep, 'until' | 'reflux'>>(
   sheet: readonly Step[],
   charge_mol: number,
   boilUp_mol_s: (step: Step) => number,
-): InputFault[] {
+): Fault[] {
   if (outputs.kind !== 'every') return [];
   const surely_s = sheet.reduce((sum, step) => sum + surelyLasts_s(step, charge_mol, boilUp_mol_s(step)), 0);
   const least_s = surely_s / roomForRows(sheet);

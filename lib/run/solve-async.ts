@@ -1,6 +1,7 @@
 // The same run in slices, so that others have their turn in between: it can be watched and cancelled. It has equations of its own, so that
 // several can be under way at once.
 
+import { fieldFaults, refuse } from '../arguments.js';
 import type { EthanolWater } from '../equilibrium/ethanol-water.js';
 import { OWN_SYSTEM } from '../equilibrium/own-system.js';
 import type { Second } from '../units/quantities.js';
@@ -9,7 +10,7 @@ import { drive } from './drive.js';
 import { engineOf } from './engines/registry.js';
 import type { EnergyProblem, RunProblem } from './problem.js';
 import type { EnergySolution, RunSolution } from './solution.js';
-import type { SolveOptions } from './solve.js';
+import { observersOf, type SolveOptions } from './solve.js';
 import { solutionOf } from './solved.js';
 
 /** What tells a run to stop; an AbortSignal is one. */
@@ -53,9 +54,12 @@ export function solveAsync(
 ): Promise<RunSolution>;
 export async function solveAsync(
   problem: RunProblem,
-  { signal, onProgress, observers = [] }: SolveAsyncOptions = {},
+  options: SolveAsyncOptions = {},
   system: EthanolWater = OWN_SYSTEM,
 ): Promise<RunSolution> {
+  refuse(fieldFaults('options', options, ['observers', 'signal', 'onProgress']));
+  const { signal, onProgress } = options;
+  const observers = observersOf(options);
   const complete = checkedProblem(problem, system);
   const engine = engineOf(complete, system);
   const running = drive(complete, engine, observers, SLICE);

@@ -1,8 +1,9 @@
 // One door to every run: the model says which equations are solved.
 
+import { fieldFaults, listFault, refuse, shapeFault } from '../arguments.js';
 import type { EthanolWater } from '../equilibrium/ethanol-water.js';
 import { OWN_SYSTEM } from '../equilibrium/own-system.js';
-import type { InputFault } from '../errors.js';
+import { coded, type InputFault } from '../errors.js';
 import { checkedProblem, faultsOf } from './check-problem.js';
 import { drive, type RunObserver } from './drive.js';
 import { sharedEngine } from './engines/registry.js';
@@ -30,11 +31,9 @@ export interface SolveOptions {
  */
 export function solve(problem: EnergyProblem, system?: EthanolWater, options?: SolveOptions): EnergySolution;
 export function solve(problem: RunProblem, system?: EthanolWater, options?: SolveOptions): RunSolution;
-export function solve(
-  problem: RunProblem,
-  system: EthanolWater = OWN_SYSTEM,
-  { observers = [] }: SolveOptions = {},
-): RunSolution {
+export function solve(problem: RunProblem, system: EthanolWater = OWN_SYSTEM, options: SolveOptions = {}): RunSolution {
+  refuse(fieldFaults('options', options, ['observers']));
+  const observers = observersOf(options);
   const complete = checkedProblem(problem, system);
   const engine = sharedEngine(complete, system);
   const running = drive(complete, engine, observers);
@@ -43,6 +42,16 @@ export function solve(
   // The engine's own record is written over by the next run.
   const course = { ...turn.value, path: engine.path.copy() };
   return solutionOf(complete, system, course, engine.holders);
+}
+
+/** The observers of the options; an InputError unless each can be shown a step. */
+export function observersOf({ observers = [] }: SolveOptions): readonly RunObserver[] {
+  refuse(listFault('options.observers', observers, 'observers', 0, 1000));
+  const expected = 'an observer: { step(view, engine, index) }';
+  refuse(
+    observers.flatMap((one, i) => shapeFault(`options.observers[${String(i)}]`, one, { step: 'function' }, expected)),
+  );
+  return observers;
 }
 
 /**
@@ -56,5 +65,5 @@ export function solve(
  * Source: this project's error contract (DEVELOPERS.md).
  */
 export function problemFaults(problem: RunProblem, system: EthanolWater = OWN_SYSTEM): readonly InputFault[] {
-  return faultsOf(problem, system);
+  return faultsOf(problem, system).map(coded);
 }

@@ -2,7 +2,7 @@
 // refuses rules beyond any run (more than the charge holds, hotter than boiling water), and a sentence.
 
 import { ZERO_CELSIUS, STANDARD_ATMOSPHERE } from '../constants.js';
-import type { InputFault } from '../errors.js';
+import type { Fault } from '../errors.js';
 import { moleFractionFromStrength } from '../mixture/strength.js';
 import { type Amounts, volumeAt20C } from '../mixture/volume.js';
 import { water } from '../substances/water.js';
@@ -35,7 +35,7 @@ export type StopMargin = (state: RunState) => number;
 
 interface RuleKind<Rule extends StopRule> {
   margin(rule: Rule): StopMargin;
-  faults(rule: Rule, where: string, charge: Amounts, pressure_Pa: Pascal): InputFault[];
+  faults(rule: Rule, where: string, charge: Amounts, pressure_Pa: Pascal): Fault[];
   /** What happened when the rule was met; what to say when it was met already; and, of a rule that arms, when it never did. */
   words(rule: Rule): string;
   already(rule: Rule): string;
@@ -159,7 +159,7 @@ export function stopRuleFaults(
   rule: StopRule,
   charge: Amounts,
   pressure_Pa: Pascal = STANDARD_ATMOSPHERE * 3,
-): InputFault[] {
+): Fault[] {
   if (typeof rule.kind !== 'string' || !Object.hasOwn(KINDS, rule.kind)) {
     return [{ argument: `${where}.kind`, value: rule.kind, expected: `one of ${Object.keys(KINDS).join(', ')}` }];
   }
@@ -185,12 +185,12 @@ function kindOf(rule: StopRule): RuleKind<StopRule> {
   return KINDS[rule.kind];
 }
 
-function strengthFaults(rule: { readonly strength: number }, where: string): InputFault[] {
+function strengthFaults(rule: { readonly strength: number }, where: string): Fault[] {
   return rangeFault(`${where}.strength`, rule.strength, 1e-6, 1, 'a strength above 0, up to 1 (0.40 is 40 % vol)');
 }
 
 /** Nothing in the still gets hotter than boiling water at the pressure; below 0 °C nothing boils there. */
-function temperatureFaults(rule: { readonly temperature_K: Kelvin }, where: string, pressure_Pa: Pascal): InputFault[] {
+function temperatureFaults(rule: { readonly temperature_K: Kelvin }, where: string, pressure_Pa: Pascal): Fault[] {
   const hottest = water.boilingTemperature(pressure_Pa);
   const expected = `a temperature below boiling water's ${hottest.toFixed(2)} K, above ${String(ZERO_CELSIUS)} K`;
   return rangeFault(`${where}.temperature_K`, rule.temperature_K, ZERO_CELSIUS, hottest, expected);

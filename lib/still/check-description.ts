@@ -1,17 +1,16 @@
 // Whether data can be the description of a still: its shape, and the numbers that are there. The rest is completed.
 
-import type { InputFault } from '../errors.js';
+import { choiceFault, fieldFaults, isRecord, kindFault } from '../arguments.js';
+import type { Fault } from '../errors.js';
 import {
   AIR,
   DOUBLER,
   type Field,
   HEAD,
-  isRecord,
   KETTLE,
   kind,
   MOST_DOUBLERS,
   numbers,
-  oneOf,
   PACKING,
   PLATES,
   TOTAL,
@@ -22,7 +21,7 @@ import {
 /** Fields of the parts of a still, by kind where a part has kinds. */
 const HELD = ['holdUp'];
 const names = (fields: readonly Field[]): readonly string[] => fields.map(([name]) => name);
-const SECTIONS: Readonly<Record<string, readonly string[]>> = {
+export const SECTIONS: Readonly<Record<string, readonly string[]>> = {
   none: [],
   plates: [...names(PLATES), 'plateKind', 'holdUp', 'efficiencyFalls'],
   packing: names(PACKING),
@@ -32,32 +31,30 @@ const CONDENSERS: Readonly<Record<string, readonly string[]>> = {
   total: [...HELD, ...names(TOTAL)],
   partial: [...HELD, 'coolant'],
 };
+export const HOLD_UPS = { volume: ['volume_m3'], amount: ['amount_mol'] };
+const COOLANTS = { duty: ['power_W'], water: names(WATER) };
 const PARTS = ['kettle', 'doublers', 'column', 'head', 'refluxCondenser', 'productCondenser', 'air'];
 
 /** What keeps data from being the description of a still: parts that are no records, of no known kind, with fields nobody knows or bad numbers. */
-export function descriptionFaults(description: unknown, where = 'still'): InputFault[] {
-  const faults = fields(where, description, PARTS);
+export function descriptionFaults(description: unknown, where = 'still'): Fault[] {
+  const faults = fieldFaults(where, description, PARTS);
   if (!isRecord(description)) return faults;
   const { kettle, doublers, column, head, refluxCondenser, productCondenser, air } = description;
-  const part = (name: string, value: unknown, known: readonly string[], own: readonly Field[]): InputFault[] =>
+  const part = (name: string, value: unknown, known: readonly string[], own: readonly Field[]): Fault[] =>
     value === undefined
       ? []
       : [
-          ...fields(`${where}.${name}`, value, known),
+          ...fieldFaults(`${where}.${name}`, value, known),
           ...given(`${where}.${name}`, value, own),
           ...overflowFaults(`${where}.${name}`, value),
         ];
-  const partOfKind = (
-    name: string,
-    value: unknown,
-    kinds: Readonly<Record<string, readonly string[]>>,
-  ): InputFault[] => {
+  const partOfKind = (name: string, value: unknown, kinds: Readonly<Record<string, readonly string[]>>): Fault[] => {
     if (value === undefined) return [];
     const at = `${where}.${name}`;
     const wrong = kind(at, value, Object.keys(kinds));
     if (wrong.length > 0 || !isRecord(value)) return wrong;
     const own = value['kind'] === 'plates' ? PLATES : value['kind'] === 'packing' ? PACKING : TOTAL;
-    return [...fields(at, value, ['kind', ...kinds[value['kind'] as string]!]), ...given(at, value, own)];
+    return [...fieldFaults(at, value, ['kind', ...kinds[value['kind'] as string]!]), ...given(at, value, own)];
   };
   const known = [...names(DOUBLER), 'overflow'];
   const listed =
@@ -81,18 +78,34 @@ export function descriptionFaults(description: unknown, where = 'still'): InputF
     ...part('head', head, names(HEAD), HEAD),
     ...partOfKind('refluxCondenser', refluxCondenser, CONDENSERS),
     ...part('productCondenser', productCondenser, [...HELD, ...names(WATER)], WATER),
+    ...heldFaults(`${where}.productCondenser`, productCondenser),
     ...part('air', air, names(AIR), AIR),
   ];
 }
 
+/** Fields nobody knows, at any depth; nothing else is looked at. */
+export function unknownFieldFaults(where: string, still: unknown): Fault[] {
+  return descriptionFaults(still, where).filter(({ code }) => code === 'unknownField');
+}
+
 /** A doubler's way of overflowing, where it is said. */
-function overflowFaults(where: string, value: unknown): InputFault[] {
+function overflowFaults(where: string, value: unknown): Fault[] {
   if (!isRecord(value) || value['overflow'] === undefined) return [];
-  return oneOf(`${where}.overflow`, value['overflow'], ['back', 'over']);
+  return choiceFault(`${where}.overflow`, value['overflow'], ['back', 'over']);
+}
+
+/** Hold-up and coolant where they are said: a known kind, and none but its own fields. */
+function heldFaults(where: string, value: unknown): Fault[] {
+  if (!isRecord(value)) return [];
+  const { holdUp, coolant } = value;
+  return [
+    ...(holdUp === undefined ? [] : kindFault(`${where}.holdUp`, holdUp, HOLD_UPS)),
+    ...(coolant === undefined ? [] : kindFault(`${where}.coolant`, coolant, COOLANTS)),
+  ];
 }
 
 /** Faults of the numbers that are there. */
-function given(where: string, value: unknown, own: readonly Field[]): InputFault[] {
+function given(where: string, value: unknown, own: readonly Field[]): Fault[] {
   return isRecord(value)
     ? numbers(
         where,
@@ -100,16 +113,4 @@ function given(where: string, value: unknown, own: readonly Field[]): InputFault
         own.filter(([name]) => value[name] !== undefined),
       )
     : [];
-}
-
-/** A record with no other fields than these. */
-function fields(where: string, value: unknown, known: readonly string[]): InputFault[] {
-  if (!isRecord(value)) return [{ argument: where, value, expected: 'a record' }];
-  return Object.keys(value)
-    .filter((name) => !known.includes(name))
-    .map((name) => ({
-      argument: `${where}.${name === '' ? "''" : name}`,
-      value: value[name],
-      expected: `no such field; known are ${known.join(', ')}`,
-    }));
 }

@@ -1,20 +1,19 @@
 // Whether a record can be a still: shape first, then every number within what a still can be.
 
-import type { InputFault } from '../errors.js';
+import { HOLD_UPS, SECTIONS, unknownFieldFaults } from './check-description.js';
+import { choiceFault, isRecord, kindFault, type Rec, recordFault } from '../arguments.js';
+import { coded, type Fault, type InputFault } from '../errors.js';
 import {
   AIR,
   DOUBLER,
   HEAD,
-  isRecord,
   KETTLE,
   kind,
   MOST_DOUBLERS,
   numberOf,
   numbers,
-  oneOf,
   PACKING,
   PLATES,
-  type Rec,
   TOTAL,
   volume,
   WATER,
@@ -33,9 +32,15 @@ const MOST_STAGES = 60;
  * @example stillFaults({ ...completeStill({ kettle: { volume_m3: 0.1 } }), doublers: 3 }).length // → 1
  * Source: this project's error contract (DEVELOPERS.md).
  */
-export function stillFaults(still: unknown, where = 'still'): InputFault[] {
-  if (!isRecord(still)) return [{ argument: where, value: still, expected: 'a record' }];
+export function stillFaults(still: unknown, where = 'still'): readonly InputFault[] {
+  return faultsOfStill(still, where).map(coded);
+}
+
+/** The same, as it is found. */
+export function faultsOfStill(still: unknown, where: string): Fault[] {
+  if (!isRecord(still)) return recordFault(where, still);
   return [
+    ...unknownFieldFaults(where, still),
     ...numbers(`${where}.kettle`, still['kettle'], KETTLE),
     ...surfaceFaults(`${where}.kettle`, still['kettle']),
     ...doublerFaults(`${where}.doublers`, still['doublers']),
@@ -48,19 +53,22 @@ export function stillFaults(still: unknown, where = 'still'): InputFault[] {
   ];
 }
 
-function doublerFaults(where: string, doublers: unknown): InputFault[] {
+function doublerFaults(where: string, doublers: unknown): Fault[] {
   if (!Array.isArray(doublers) || doublers.length > MOST_DOUBLERS) {
     return [{ argument: where, value: doublers, expected: `a list of up to ${String(MOST_DOUBLERS)} doublers` }];
   }
   return Array.from(doublers).flatMap((doubler: unknown, i) => {
     const at = `${where}[${String(i)}]`;
     const faults = numbers(at, doubler, DOUBLER);
-    return isRecord(doubler) ? [...faults, ...oneOf(`${at}.overflow`, doubler['overflow'], ['back', 'over'])] : faults;
+    return isRecord(doubler)
+      ? [...faults, ...choiceFault(`${at}.overflow`, doubler['overflow'], ['back', 'over'])]
+      : faults;
   });
 }
 
-function columnFaults(where: string, column: unknown): InputFault[] {
-  const faults = kind(where, column, ['none', 'plates', 'packing']);
+/** Whatever is wrong with a section: fields nobody knows, then numbers. */
+export function columnFaults(where: string, column: unknown): Fault[] {
+  const faults = kindFault(where, column, SECTIONS);
   if (faults.length > 0 || !isRecord(column) || column['kind'] === 'none') return faults;
   if (column['kind'] === 'packing') {
     const packing = numbers(where, column, PACKING);
@@ -74,18 +82,18 @@ function columnFaults(where: string, column: unknown): InputFault[] {
     ...numbers(where, column, PLATES),
     ...weirFaults(where, column),
     ...(Number.isInteger(count) ? [] : [{ argument: `${where}.count`, value: count, expected: 'a whole number' }]),
-    ...oneOf(`${where}.plateKind`, column['plateKind'], ['sieve', 'bubbleCap', 'valve']),
-    ...oneOf(`${where}.efficiencyFalls`, column['efficiencyFalls'], [true, false]),
+    ...choiceFault(`${where}.plateKind`, column['plateKind'], ['sieve', 'bubbleCap', 'valve']),
+    ...choiceFault(`${where}.efficiencyFalls`, column['efficiencyFalls'], [true, false]),
     ...heldFaults(where, column),
   ];
 }
 
 /** What stays on a plate or in a condenser. */
-function heldFaults(where: string, holder: unknown): InputFault[] {
+function heldFaults(where: string, holder: unknown): Fault[] {
   if (!isRecord(holder)) return [];
   const { holdUp } = holder;
   const at = `${where}.holdUp`;
-  const faults = kind(at, holdUp, ['volume', 'amount']);
+  const faults = kindFault(at, holdUp, HOLD_UPS);
   if (faults.length > 0 || !isRecord(holdUp)) return faults;
   return numbers(at, holdUp, [
     holdUp['kind'] === 'amount' ? ['amount_mol', 1e-6, 1e6, 'an amount above 0 mol'] : volume('volume_m3'),
@@ -93,7 +101,7 @@ function heldFaults(where: string, holder: unknown): InputFault[] {
 }
 
 /** A heating surface cannot stand higher than its kettle. */
-function surfaceFaults(where: string, kettle: unknown): InputFault[] {
+function surfaceFaults(where: string, kettle: unknown): Fault[] {
   if (!isRecord(kettle)) return [];
   const [volume_m3, diameter_m, surface_m] = ['volume_m3', 'diameter_m', 'heatingSurfaceHeight_m'].map((name) =>
     numberOf(kettle[name]),
@@ -105,13 +113,13 @@ function surfaceFaults(where: string, kettle: unknown): InputFault[] {
 }
 
 /** A weir cannot stand higher than the next plate. */
-function weirFaults(where: string, column: Rec): InputFault[] {
+function weirFaults(where: string, column: Rec): Fault[] {
   if (!(numberOf(column['weirHeight_m']) >= numberOf(column['spacing_m']))) return [];
   const expected = 'a weir lower than the plates are apart';
   return [{ argument: `${where}.weirHeight_m`, value: column['weirHeight_m'], expected }];
 }
 
-function condenserFaults(where: string, condenser: unknown): InputFault[] {
+function condenserFaults(where: string, condenser: unknown): Fault[] {
   const faults = kind(where, condenser, ['none', 'total', 'partial']);
   if (faults.length > 0 || !isRecord(condenser) || condenser['kind'] === 'none') return faults;
   if (condenser['kind'] === 'total') return [...numbers(where, condenser, TOTAL), ...heldFaults(where, condenser)];

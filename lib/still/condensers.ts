@@ -18,11 +18,12 @@ export function waterConductance(flow_kg_s: number, transfer_W_K: number): numbe
  * The most heat a water-cooled condenser takes out of a vapour that condenses at a temperature.
  *
  * Equation: Q = ṁ c (1 − e^(−UA/(ṁ c))) (T − T_water), never below 0.
- * @param flow_kg_s Water, ṁ, [kg/s]; 0 or more.
- * @param transfer_W_K Heat-transfer coefficient times surface, UA, [W/K]; 0 or more.
- * @param inlet_K Temperature of the water that enters, [K].
- * @param condensing_K Temperature at which the vapour condenses, [K].
+ * @param flow_kg_s Water, ṁ, [kg/s]; 0 or more; else an InputError.
+ * @param transfer_W_K Heat-transfer coefficient times surface, UA, [W/K]; 0 or more; else an InputError.
+ * @param inlet_K Temperature of the water that enters, [K]; 223 to 373; else an InputError.
+ * @param condensing_K Temperature at which the vapour condenses, [K]; 223 to 500; else an InputError.
  * @returns Greatest duty, [W].
+ * @throws InputError when an argument is outside its range.
  * @example condenserCapacity(0.1, 300, 288.15, 351.5) // → 13565
  * Source: effectiveness of a condenser, for instance Incropera, Fundamentals of Heat and Mass Transfer, 6th ed., 2007, ch. 11.
  */
@@ -32,6 +33,15 @@ export function condenserCapacity(
   inlet_K: Kelvin,
   condensing_K: Kelvin,
 ): Watt {
+  checkRange('flow_kg_s', flow_kg_s, 0, 1e4, 'a flow of 0 kg/s or more');
+  checkRange('transfer_W_K', transfer_W_K, 0, 1e8, 'a transfer of 0 W/K or more');
+  checkRange('inlet_K', inlet_K, 223, 373, 'a temperature from 223 to 373 K');
+  checkRange('condensing_K', condensing_K, 223, 500, 'a temperature from 223 to 500 K');
+  return capacityOf(flow_kg_s, transfer_W_K, inlet_K, condensing_K);
+}
+
+/** The same unchecked, for inner loops. */
+export function capacityOf(flow_kg_s: number, transfer_W_K: number, inlet_K: Kelvin, condensing_K: Kelvin): Watt {
   return Math.max(0, waterConductance(flow_kg_s, transfer_W_K) * (condensing_K - inlet_K));
 }
 

@@ -2,7 +2,7 @@
 
 import { InputError } from '../errors.js';
 import { descriptionFaults } from './check-description.js';
-import { stillFaults } from './check.js';
+import { faultsOfStill } from './check.js';
 import {
   AIR_PROPOSAL,
   condenserProposal,
@@ -87,7 +87,7 @@ function checked(description: StillDescription): Drawn {
   const faults = descriptionFaults(description, 'description');
   if (faults.length > 0) throw new InputError(...faults);
   const drawn = drawUp(description);
-  const impossible = stillFaults(drawn.still, 'description');
+  const impossible = faultsOfStill(drawn.still, 'description');
   if (impossible.length > 0) throw new InputError(...impossible);
   return drawn;
 }

@@ -1,8 +1,8 @@
 // The numbers of each part of a still, with what each may be, and the checks that every part shares.
 
-import type { InputFault } from '../errors.js';
+import { choiceFault, isRecord, recordFault } from '../arguments.js';
+import type { Fault } from '../errors.js';
 
-export type Rec = Readonly<Record<string, unknown>>;
 /** A number's name, least, most, and what it would have to be. */
 export type Field = readonly [name: string, low: number, high: number, expected: string];
 
@@ -70,17 +70,13 @@ export const AIR: readonly Field[] = [
 export const TOTAL: readonly Field[] = [['subcooling_K', 0, 70, 'a subcooling from 0 to 70 K']];
 export const MOST_DOUBLERS = 3;
 
-export function kind(where: string, value: unknown, kinds: readonly string[]): InputFault[] {
-  if (!isRecord(value)) return [{ argument: where, value, expected: 'a record' }];
-  return oneOf(`${where}.kind`, value['kind'], kinds);
+/** A record of a known kind. */
+export function kind(where: string, value: unknown, kinds: readonly string[]): Fault[] {
+  return isRecord(value) ? choiceFault(`${where}.kind`, value['kind'], kinds) : recordFault(where, value);
 }
 
-export function oneOf(argument: string, value: unknown, known: readonly unknown[]): InputFault[] {
-  return known.includes(value) ? [] : [{ argument, value, expected: `one of ${known.map(String).join(', ')}` }];
-}
-
-export function numbers(where: string, value: unknown, fields: readonly Field[]): InputFault[] {
-  if (!isRecord(value)) return [{ argument: where, value, expected: 'a record' }];
+export function numbers(where: string, value: unknown, fields: readonly Field[]): Fault[] {
+  if (!isRecord(value)) return recordFault(where, value);
   return fields.flatMap(([name, low, high, expected]) => {
     const number = value[name];
     const fits = typeof number === 'number' && number >= low && number <= high;
@@ -91,8 +87,4 @@ export function numbers(where: string, value: unknown, fields: readonly Field[])
 /** A number as it is; NaN for all else. */
 export function numberOf(value: unknown): number {
   return typeof value === 'number' ? value : NaN;
-}
-
-export function isRecord(value: unknown): value is Rec {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

@@ -7,6 +7,7 @@
 // F is the packing's factor, taken as its surface over the cube of its free share. Sources: Robbins 1991 for the drop, its coefficients from memory;
 // Kister & Gill for the drop at flooding, as in Seader, Henley & Roper, Separation Process Principles. The liquid's viscosity is taken as water's, to the power 0.1.
 
+import { checkFlows, checkSection } from './check-flows.js';
 import { bracketedRoot } from '../numerics/root.js';
 import { liquidDensity, molarMass, vapourDensity } from './fluids.js';
 import type { PlateFlows } from './plate-load.js';
@@ -42,10 +43,18 @@ const MOST_DROP = 2;
  * @param packing The packed section: diameter, surface, free share.
  * @param flows What passes: vapour and liquid [mol/s], their mole fractions, temperature [K], pressure [Pa].
  * @returns Share of flooding, vapour speed [m/s], pressure drop [Pa/m].
+ * @throws InputError when the packing or what passes it cannot be.
  * @example packingLoad({ kind: 'packing', height_m: 1, hetp_m: 0.25, diameter_m: 0.1, voidShare: 0.92, surface_m2_m3: 350, liquidShare: 0.06, heatLoss_W_K: 0, metal_J_K: 0, drop_Pa_m: 300 }, { vapour_mol_s: 0.13, liquid_mol_s: 0.1, vapourMoleFraction: 0.85, liquidMoleFraction: 0.84, temperature_K: 351.5, pressure_Pa: 101325 }).drop_Pa_m // → 97.3
  * Source: L. A. Robbins, Chem. Eng. Prog. 87 (1991) no. 5, 87; H. Z. Kister, D. R. Gill, Chem. Eng. Prog. 87 (1991) no. 2, 32.
  */
 export function packingLoad(packing: PackedSection, flows: PlateFlows): PackingLoad {
+  checkSection('packing', packing, 'packing');
+  checkFlows(flows);
+  return loadOfPacking(packing, flows);
+}
+
+/** The same unchecked, for inner loops. */
+export function loadOfPacking(packing: PackedSection, flows: PlateFlows): PackingLoad {
   const { diameter_m, surface_m2_m3, voidShare } = packing;
   const area_m2 = (Math.PI * diameter_m ** 2) / 4;
   const vapour_kg_m3 = vapourDensity(flows.vapourMoleFraction, flows.temperature_K, flows.pressure_Pa);

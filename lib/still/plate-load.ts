@@ -12,6 +12,7 @@
 // Lygeros & Magoulas, from memory; E_wet Colburn 1936. Bubble caps 0.85 and valves 1.05 of a sieve: common factors, source not seen.
 // All made for plates of half a metre and 150 mm spacing or more: for less they are extrapolated, and say so.
 
+import { checkFlows, checkSection } from './check-flows.js';
 import { STANDARD_GRAVITY } from '../constants.js';
 import type { Kelvin, MoleFraction, Pascal } from '../units/quantities.js';
 import { liquidDensity, molarMass, surfaceTension, vapourDensity } from './fluids.js';
@@ -60,10 +61,18 @@ const MOST_FLOOD = 1.2;
  * @param plates The plated section: kind, diameter, spacing, weir, holes, efficiency.
  * @param flows What passes: vapour and liquid [mol/s], their mole fractions, temperature [K], pressure [Pa].
  * @returns Shares of flooding and of weeping, vapour speed [m/s], pressure drop [Pa], carry-over, efficiency factor.
+ * @throws InputError when the plates or what passes them cannot be.
  * @example plateLoad({ kind: 'plates', count: 1, plateKind: 'sieve', diameter_m: 0.1, spacing_m: 0.15, weirHeight_m: 0.012, openAreaShare: 0.1, holeDiameter_m: 0.003, holdUp: { kind: 'volume', volume_m3: 1e-4 }, efficiency: 0.65, efficiencyFalls: true, heatLoss_W_K: 0, metal_J_K: 0, drop_Pa: 0 }, { vapour_mol_s: 0.13, liquid_mol_s: 0.1, vapourMoleFraction: 0.85, liquidMoleFraction: 0.84, temperature_K: 351.5, pressure_Pa: 101325 }).floodShare // → 0.5479
  * Source: Seider et al., Product and Process Design Principles, 2017; Sinnott, Chemical Engineering Design, 2005.
  */
 export function plateLoad(plates: PlatedSection, flows: PlateFlows): PlateLoad {
+  checkSection('plates', plates, 'plates');
+  checkFlows(flows);
+  return loadOfPlate(plates, flows);
+}
+
+/** The same unchecked, for inner loops and searches. */
+export function loadOfPlate(plates: PlatedSection, flows: PlateFlows): PlateLoad {
   const { diameter_m, spacing_m, weirHeight_m, openAreaShare, holeDiameter_m, plateKind, efficiency } = plates;
   const vapour_kg_m3 = vapourDensity(flows.vapourMoleFraction, flows.temperature_K, flows.pressure_Pa);
   const liquid_kg_m3 = liquidDensity(flows.liquidMoleFraction, flows.temperature_K);

@@ -7,6 +7,7 @@
 // Sources: SI Brochure, 9th ed., 2019; NIST SP 811, 2008, appendix B (inch, pound, gallon, BTU, psi, mmHg);
 // UK Units of Measurement Regulations 1995 (imperial gallon, 4.54609 L).
 
+import { choiceFault, refuse } from '../arguments.js';
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY, ZERO_CELSIUS } from '../constants.js';
 import { InputError } from '../errors.js';
 
@@ -95,10 +96,13 @@ export function fromSI(value: number, unit: UnitSymbol): number {
  * Equation: rows of the table whose quantity is the one asked for.
  * @param quantity What is measured: 'volume', 'temperature', 'pressure', 'power', 'time', 'mass', 'length' or 'share'.
  * @returns The units, in the order of the table.
+ * @throws InputError when nothing in the table measures that.
  * @example unitsOf('time').join(' ') // → 's min h'
  * Source: this project's table of units.
  */
 export function unitsOf(quantity: UnitQuantity): readonly UnitSymbol[] {
+  const quantities = [...new Set(Object.values(UNITS).map((unit) => unit.quantity))];
+  refuse(choiceFault('quantity', quantity, quantities));
   return (Object.keys(UNITS) as UnitSymbol[]).filter((unit) => UNITS[unit].quantity === quantity);
 }
 
@@ -108,8 +112,8 @@ function factor(quantity: UnitQuantity, over: number, under = 1, shift = 0): Fac
 
 function factorOf(value: number, unit: UnitSymbol): Factor {
   if (!Number.isFinite(value)) throw new InputError({ argument: 'value', value, expected: 'a finite number' });
-  if (!Object.hasOwn(UNITS, unit)) {
-    throw new InputError({ argument: 'unit', value: unit, expected: `one of ${Object.keys(UNITS).join(', ')}` });
+  if (typeof unit !== 'string' || !Object.hasOwn(UNITS, unit)) {
+    throw new InputError(...choiceFault('unit', unit, Object.keys(UNITS)));
   }
   return UNITS[unit];
 }

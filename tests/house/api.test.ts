@@ -45,7 +45,7 @@ describe('the reader of doc comments', () => {
     name: 'pressure',
     kind: 'function',
     comment: lines.join('\n'),
-    parameters: [{ name: 'amount_mol', numeric: true }],
+    parameters: [{ name: 'amount_mol', numeric: true, optional: false }],
     result: 'number',
     members: [],
   });

@@ -12,7 +12,7 @@ export interface PublicName {
   readonly kind: 'function' | 'class' | 'constant' | 'type';
   /** Text of the doc comment without stars, '' where there is none. */
   readonly comment: string;
-  readonly parameters: readonly { readonly name: string; readonly numeric: boolean }[];
+  readonly parameters: readonly { readonly name: string; readonly numeric: boolean; readonly optional: boolean }[];
   readonly result: 'number' | 'nothing' | 'other';
   /** Names of fields, for a type; of public methods without a doc comment, for a class. */
   readonly members: readonly string[];
@@ -119,6 +119,7 @@ function describe(checker: ts.TypeChecker, name: string, symbol: ts.Symbol): Pub
     parameters: signature.getParameters().map((parameter) => ({
       name: parameter.name,
       numeric: isNumeric(checker, checker.getTypeOfSymbolAtLocation(parameter, declaration)),
+      optional: isOptional(parameter),
     })),
     result: isNumeric(checker, returned) ? 'number' : returned.flags & ts.TypeFlags.Void ? 'nothing' : 'other',
   };
@@ -145,4 +146,11 @@ function commentOf(declaration: ts.Node): string {
     .replace(/\*\/$/, '')
     .replace(/^[ \t]*\*[ \t]?/gm, '')
     .trim();
+}
+
+/** Whether an argument may be left out. */
+function isOptional(parameter: ts.Symbol): boolean {
+  const declaration = parameter.valueDeclaration;
+  if (declaration === undefined || !ts.isParameter(declaration)) return false;
+  return declaration.questionToken !== undefined || declaration.initializer !== undefined;
 }

@@ -2,6 +2,7 @@
 // falls, so on that side there is one; beyond the azeotrope it rises again by 0.15 K to pure ethanol, and a temperature
 // there belongs to two liquids. A kettle and the vapour of a still stand on the weak side.
 
+import { fieldFaults, refuse } from '../../arguments.js';
 import { azeotrope } from '../../equilibrium/azeotrope.js';
 import { type BubblePoint, bubblePoint } from '../../equilibrium/bubble-point.js';
 import { equilibriumUncertainty } from '../../equilibrium/uncertainty.js';
@@ -37,6 +38,7 @@ export interface BoilingAt {
 
 /** The weakest liquid that boils at the temperature read, or why there is none. */
 export function liquidBoilingAt(reading: ThermometerReading): Outcome<BoilingAt, NoMixture> {
+  refuse(fieldFaults('reading', reading, ['reading_K', 'air_Pa', 'over_Pa', 'offset_K', 'model_K']));
   const { reading_K, air_Pa, over_Pa = 0, offset_K = 0, model_K = 0 } = reading;
   checkRange('reading.air_Pa', air_Pa, 20e3, 200e3, 'a pressure from 20 to 200 kPa');
   checkRange('reading.over_Pa', over_Pa, 0, 50e3, 'a pressure from 0 to 50 kPa');

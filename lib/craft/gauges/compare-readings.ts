@@ -4,6 +4,7 @@
 //   gap = a − b,  u² = Σ (c_a,i − c_b,i)²,  apart when |gap| > 2 u
 //   input i alone closes the gap when it is off by n_i = −gap/(c_a,i − c_b,i) of its standard uncertainties
 
+import { fieldFaults, recordFault, refuse } from '../../arguments.js';
 import { checkRange } from '../../errors.js';
 import type { Carried } from '../carry-uncertainty.js';
 
@@ -39,8 +40,8 @@ export interface Compared {
  * Source: JCGM 100:2008 (propagation); two standard uncertainties are common practice.
  */
 export function compareReadings(first: Carried, second: Carried): Compared {
-  checkRange('first.value', first.value, -Number.MAX_VALUE, Number.MAX_VALUE, 'a finite number');
-  checkRange('second.value', second.value, -Number.MAX_VALUE, Number.MAX_VALUE, 'a finite number');
+  checkCarried('first', first);
+  checkCarried('second', second);
   const gap = first.value - second.value;
   const paths = [...new Set([...Object.keys(first.from), ...Object.keys(second.from)])];
   const parts = paths.map((path) => ({ path, change: (first.from[path] ?? 0) - (second.from[path] ?? 0) }));
@@ -51,3 +52,17 @@ export function compareReadings(first: Carried, second: Carried): Compared {
     .sort((one, other) => Math.abs(one.uncertainties) - Math.abs(other.uncertainties));
   return { gap, uncertainty, agree: Math.abs(gap) <= 2 * uncertainty, suspects };
 }
+
+/** An estimate as carryUncertainty gives it: finite numbers, uncertainties of 0 or more. */
+function checkCarried(where: string, carried: Carried): void {
+  refuse(fieldFaults(where, carried, ['value', 'uncertainty', 'from']));
+  checkRange(`${where}.value`, carried.value, -MOST, MOST, 'a finite number');
+  checkRange(`${where}.uncertainty`, carried.uncertainty, 0, MOST, 'a standard uncertainty of 0 or more');
+  refuse(recordFault(`${where}.from`, carried.from));
+  for (const [path, change] of Object.entries(carried.from)) {
+    checkRange(`${where}.from.${path}`, change, -MOST, MOST, 'a finite change');
+  }
+}
+
+/** Squares of larger numbers overflow. */
+const MOST = 1e150;

@@ -1,6 +1,7 @@
 // Every activity model by name. A new one costs one file, one parameter file and one line here; the laws
 // matrix in tests/laws then tests it.
 
+import { choiceFault, refuse } from '../../arguments.js';
 import { InputError } from '../../errors.js';
 import type { ActivityModel } from './activity-model.js';
 import { nrtl } from './nrtl.js';
@@ -23,17 +24,15 @@ export const DEFAULT_ACTIVITY: ActivityName = 'redlich-kister';
  * The activity model that belongs to a name.
  *
  * Equation: a table of names.
- * @param name One of `ACTIVITY_NAMES`; anything else throws.
+ * @param activity One of `ACTIVITY_NAMES`; anything else throws.
  * @returns The model.
  * @throws InputError when there is no model of that name.
  * @example activityModel('redlich-kister').excessGibbs(0.5, 351.15) // → 0.3057
  * Source: this project, docs/theory/equilibrium.md.
  */
-export function activityModel(name: ActivityName): ActivityModel {
-  if (!Object.hasOwn(MODELS, name)) {
-    throw new InputError({ argument: 'activity', value: name, expected: `one of ${ACTIVITY_NAMES.join(', ')}` });
-  }
-  return MODELS[name];
+export function activityModel(activity: ActivityName): ActivityModel {
+  refuse(choiceFault('activity', activity, ACTIVITY_NAMES));
+  return MODELS[activity];
 }
 
 /** An activity model by its name or as it is; the default one where none is said. What is neither throws. */

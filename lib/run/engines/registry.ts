@@ -1,7 +1,7 @@
 // The engines, one for each model: how its equations are made ready, and what of a problem it refuses.
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
-import type { InputFault } from '../../errors.js';
+import type { Fault } from '../../errors.js';
 import type { CompleteProblem } from '../complete.js';
 import type { Engine } from '../engine.js';
 import type { Model } from '../problem.js';
@@ -17,7 +17,7 @@ interface EngineKind {
   /** Equations made ready for a checked problem; `fresh` ones share nothing with a run that may be going on. */
   make(problem: CompleteProblem, system: EthanolWater, fresh: boolean): Engine;
   /** What of a problem of the right shape this model cannot run. */
-  faults(problem: CompleteProblem, system: EthanolWater): InputFault[];
+  faults(problem: CompleteProblem, system: EthanolWater): Fault[];
 }
 
 const ENERGY: EngineKind = { make: energyEngine, faults: energyFaults };
@@ -43,6 +43,6 @@ export function sharedEngine(problem: CompleteProblem, system: EthanolWater): En
 }
 
 /** What of a problem its model cannot run. */
-export function engineFaults(problem: CompleteProblem, system: EthanolWater): InputFault[] {
+export function engineFaults(problem: CompleteProblem, system: EthanolWater): Fault[] {
   return ENGINES[problem.model].faults(problem, system);
 }

@@ -1,12 +1,12 @@
 // What no simplification without an account of energy can run: each is refused by its name.
 
-import type { InputFault } from '../../errors.js';
+import type { Fault } from '../../errors.js';
 import type { CompleteProblem } from '../complete.js';
 
 /** Faults that both such models share. */
-export function simplifiedFaults({ model, still, start, lags, sheet }: CompleteProblem): InputFault[] {
+export function simplifiedFaults({ model, still, start, lags, sheet }: CompleteProblem): Fault[] {
   const only = `'energy': the model '${model}' knows no`;
-  const faults: InputFault[] = [];
+  const faults: Fault[] = [];
   const refuse = (argument: string, value: unknown, what: string): void => {
     faults.push({ argument, value, expected: `nothing, or the model ${only} ${what}` });
   };

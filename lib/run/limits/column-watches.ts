@@ -1,7 +1,7 @@
 // What is watched in a column: whether its plates or its packing flood, and whether plates weep.
 
-import { packingLoad } from '../../still/packing-load.js';
-import { plateLoad, type PlateFlows } from '../../still/plate-load.js';
+import { loadOfPacking } from '../../still/packing-load.js';
+import { loadOfPlate, type PlateFlows } from '../../still/plate-load.js';
 import type { Still } from '../../still/still.js';
 import { type Watch, type WatchedRun, within } from './watch.js';
 
@@ -35,7 +35,7 @@ export function plates(run: WatchedRun): Watch[] {
     const j = first + i;
     const vapour = run.holderVapourRate_mol_s[row * width + j]!;
     if (vapour <= 0) return UNLOADED;
-    const { floodShare, weepShare, extrapolated } = plateLoad(column, flowsAt(run, row, j));
+    const { floodShare, weepShare, extrapolated } = loadOfPlate(column, flowsAt(run, row, j));
     return { flood: floodShare, weep: vapour < idle ? null : weepShare, extrapolated };
   };
   // Two limits read the same loads, one row after the other.
@@ -86,7 +86,7 @@ export function packing({ column }: Still, run: WatchedRun): Watch[] {
       read: (row) => {
         let worst = 0;
         for (let j = first; j < first + run.plates; j++) {
-          const { floodShare } = packingLoad(column, flowsAt(run, row, j));
+          const { floodShare } = loadOfPacking(column, flowsAt(run, row, j));
           worst = Math.max(worst, floodShare);
         }
         return { worst: worst / FLOOD_LIMIT, passed: worst > FLOOD_LIMIT, extrapolated: column.diameter_m < 0.15 };

@@ -2,7 +2,7 @@
 // column stands in column-watches.ts, at the spout in strength-watches.ts.
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
-import { condenserCapacity } from '../../still/condensers.js';
+import { capacityOf } from '../../still/condensers.js';
 import { liquidDensity, molarMass } from '../../still/fluids.js';
 import type { Still } from '../../still/still.js';
 import { packing, plates } from './column-watches.js';
@@ -98,7 +98,7 @@ function condenser({ productCondenser: { flow_kg_s, transfer_W_K, inlet_K } }: S
     holder: null,
     high: true,
     read: (row) => {
-      const capacity = condenserCapacity(flow_kg_s, transfer_W_K, inlet_K, run.headTemperature_K[row]!);
+      const capacity = capacityOf(flow_kg_s, transfer_W_K, inlet_K, run.headTemperature_K[row]!);
       const share = run.condenserDuty_W[row]! / Math.max(1e-9, capacity);
       return { worst: share, passed: share > 1, extrapolated: false };
     },

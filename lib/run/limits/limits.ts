@@ -1,6 +1,7 @@
 // The limits of a still: where a run of it it would flood, weep, run its heating surface bare, outrun its condenser. The run goes on
 // as computed; each limit says when, how much, and what would cure it. Read off the rows of a solution.
 
+import { checkRun, checkSystem } from '../check-run.js';
 import type { Second } from '../../units/quantities.js';
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import { OWN_SYSTEM } from '../../equilibrium/own-system.js';
@@ -32,10 +33,13 @@ export interface Limit {
  * @param run A solution, with rows close enough to catch what is looked for.
  * @param system Equilibrium of ethanol and water, for the least reflux; default the library's own.
  * @returns Each limit with its time, its worst and a cure; empty when nothing is passed.
+ * @throws InputError when it is no run.
  * @example limitsOf(solve({ still: { kettle: { volume_m3: 0.02, power_W: 1500 } }, charge: { kind: 'volume', volume_m3: 0.015, strength: 0.1 }, sheet: [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }] })).length // → 0
  * Source: this project, docs/theory/train.md; plateLoad and condenserCapacity for the formulas.
  */
 export function limitsOf(run: WatchedRun, system: EthanolWater = OWN_SYSTEM): readonly Limit[] {
+  checkRun(run);
+  checkSystem(system);
   return watches(run, system)
     .flatMap((watch) => limitOf(watch, run))
     .sort((one, other) => one.from_s - other.from_s);

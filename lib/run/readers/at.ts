@@ -1,5 +1,6 @@
 // A run at any moment, by the order of the method that took the step: what every gauge would show, and what every vessel holds.
 
+import { isRecord, typeCode } from '../../arguments.js';
 import { checkRange, InputError } from '../../errors.js';
 import { strengthFromMoleFraction } from '../../mixture/strength.js';
 import { volumeAt20C } from '../../mixture/volume.js';
@@ -26,7 +27,7 @@ export interface VesselAt {
 /** A run at one moment. */
 export interface RunAt {
   readonly time_s: Second;
-  /** Step of the run sheet that is in force, counted from 0. */
+  /** Step of the run sheet that is in force, counted from 1 as in messages. */
   readonly step: number;
   readonly kettleStrength: VolumeFraction20C;
   readonly kettleTemperature_K: Kelvin;
@@ -52,7 +53,7 @@ export interface RunAt {
  * @param time_s Time since the start, t, [s]; 0 to the end of the run; outside, an InputError.
  * @returns Gauges and every vessel; where a step of the run sheet ends and the next begins, the next.
  * @throws InputError when the moment is outside the run, or the solution is a plain copy.
- * @example runAt(solve({ model: 'rayleigh', still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, heat: { kind: 'power', power_W: 1000 }, sheet: [{ reflux: 'none', until: [{ kind: 'duration', seconds: 600 }] }] }), 300).step // → 0
+ * @example runAt(solve({ model: 'rayleigh', still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, heat: { kind: 'power', power_W: 1000 }, sheet: [{ reflux: 'none', until: [{ kind: 'duration', seconds: 600 }] }] }), 300).step // → 1
  * Source: this project, docs/how-it-works/integrator.md.
  */
 export function runAt(run: RunSolution, time_s: Second): RunAt {
@@ -87,7 +88,7 @@ export function runAt(run: RunSolution, time_s: Second): RunAt {
   const [amounts, liquids, vapours, temperatures, vapourRates, liquidRates] = tables;
   return {
     time_s: moment.time_s,
-    step: k,
+    step: k + 1,
     kettleStrength: strengthFromMoleFraction(within(moment.kettleMoleFraction)),
     kettleTemperature_K: moment.kettleTemperature_K,
     headTemperature_K: moment.headTemperature_K,
@@ -120,7 +121,12 @@ export function solved(run: RunSolution): Solved {
   const own: unknown = run;
   if (own instanceof Solved) return own;
   const expected = 'a solution as solve gives it: a plain copy has rows only';
-  throw new InputError({ argument: 'run', value: typeof run, expected });
+  throw new InputError({
+    code: typeCode(run),
+    argument: 'run',
+    value: isRecord(run) ? 'another record' : run,
+    expected,
+  });
 }
 
 function within(moleFraction: number): number {

@@ -1,6 +1,7 @@
 // The rows of a run as records, and as text: one line a row, columns of numbers in SI, named with their units.
 
-import { InputError } from '../../errors.js';
+import { choiceFault, listFault, refuse } from '../../arguments.js';
+import { checkRun } from '../check-run.js';
 import { ENERGY_COLUMNS, RUN_COLUMNS } from '../solved.js';
 import type { EnergyColumns, PlainSolution, RunColumns } from '../solution.js';
 
@@ -19,7 +20,7 @@ export const SERIES: readonly SeriesName[] = [...RUN_COLUMNS, ...ENERGY_COLUMNS]
  * @param run A solution, or its plain copy.
  * @param names Columns wanted, default all with one number a row; those of the account of energy are left out where the run keeps none.
  * @returns Records with a number for each name, in SI.
- * @throws InputError when a name is no such column.
+ * @throws InputError when it is no run, or a name is no such column.
  * @example rowRecords(solve({ model: 'rayleigh', still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, heat: { kind: 'power', power_W: 1000 }, sheet: [{ reflux: 'none', until: [{ kind: 'duration', seconds: 600 }] }] }), ['time_s']).length // → 11
  * Source: definition.
  */
@@ -27,10 +28,10 @@ export function rowRecords(
   run: PlainSolution & Partial<EnergyColumns>,
   names: readonly SeriesName[] = SERIES,
 ): readonly Readonly<Partial<Record<SeriesName, number>>>[] {
+  checkRun(run);
+  refuse(listFault('names', names, 'names of columns', 0, SERIES.length));
   const columns = names.flatMap((name) => {
-    if (!SERIES.includes(name)) {
-      throw new InputError({ argument: 'names', value: name, expected: `some of ${SERIES.join(', ')}` });
-    }
+    refuse(choiceFault('names', name, SERIES));
     const column = run[name];
     return column === undefined || Number.isNaN(column[0]) ? [] : [[name, column] as const];
   });
@@ -46,7 +47,7 @@ export function rowRecords(
  * @param run A solution, or its plain copy.
  * @param names Columns wanted, default all with one number a row.
  * @returns Text with lines ended by CRLF.
- * @throws InputError when a name is no such column.
+ * @throws InputError when it is no run, or a name is no such column.
  * @example rowsAsCsv(solve({ model: 'rayleigh', still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, heat: { kind: 'power', power_W: 1000 }, sheet: [{ reflux: 'none', until: [{ kind: 'duration', seconds: 60 }] }] }), ['time_s']).split('\r\n').length // → 4
  * Source: RFC 4180, Common Format and MIME Type for CSV Files, 2005.
  */

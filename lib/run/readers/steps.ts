@@ -1,5 +1,6 @@
 // A run step by step of its sheet: when each began and ended, what it brought, and what it took.
 
+import { checkRun } from '../check-run.js';
 import type { Second, VolumeFraction20C } from '../../units/quantities.js';
 import type { PlainSolution } from '../solution.js';
 
@@ -28,10 +29,12 @@ export interface StepSummary {
  * Equation: differences of the run's columns between the rows where steps begin; heat = power × time, constant within a step.
  * @param run A solution, or its plain copy.
  * @returns One summary a step that was begun, in order; a step whose rule was met at once has no length.
+ * @throws InputError when it is no run.
  * @example stepSummaries(solve({ model: 'rayleigh', still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, heat: { kind: 'power', power_W: 1000 }, sheet: [{ reflux: 'none', until: [{ kind: 'duration', seconds: 600 }] }] }))[0].heat_J // → 600000
  * Source: definition.
  */
 export function stepSummaries(run: PlainSolution): readonly StepSummary[] {
+  checkRun(run);
   return run.stepStarts.map((first, step) => {
     const last = run.stepStarts[step + 1] ?? run.rows - 1;
     const gained = (column: Float64Array): number => column[last]! - column[first]!;

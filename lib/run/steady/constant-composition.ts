@@ -6,14 +6,15 @@
 //   ∫R dD = R D − ∫D dR, from R_0 with x_S(R_0) = x_F             liquid returned to the column
 // Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605-611, for the steps.
 
+import { refuse } from '../../arguments.js';
 import type { CurveSlice } from '../../equilibrium/equilibrium-curve.js';
 import { liquidOnSlice } from '../../equilibrium/liquid-on-slice.js';
-import { InputError, type Outcome } from '../../errors.js';
+import type { Outcome } from '../../errors.js';
 import { integral } from '../../numerics/quadrature.js';
 import { bracketedRoot } from '../../numerics/root.js';
 import type { Mole, MoleFraction } from '../../units/quantities.js';
 import { rangeFault, wholeFault } from '../check.js';
-import { plateFaults } from './check.js';
+import { plateFaults, questionFaults } from './check.js';
 import { marcher } from './marcher.js';
 
 /** A column that is to hold one distillate. */
@@ -67,8 +68,8 @@ export interface ConstantComposition {
  * Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605-611; E. V. Murphree, Ind. Eng. Chem. 17 (1925) 747-750.
  */
 export function kettleHeld(column: HeldDistillate, reflux: number): MoleFraction {
-  const faults = [...columnFaults(column), ...rangeFault('reflux', reflux, 0, 1e9, 'a reflux ratio from 0 up')];
-  if (faults.length > 0) throw new InputError(...faults);
+  refuse(questionFaults('column', column, ASKED));
+  refuse([...columnFaults(column), ...rangeFault('reflux', reflux, 0, 1e9, 'a reflux ratio from 0 up')]);
   return heldAt(column, reflux);
 }
 
@@ -138,19 +139,31 @@ function heldAt({ slice, distillateMoleFraction, plates, efficiency }: HeldDisti
   return liquidOnSlice(slice, vapour);
 }
 
+/** Fields of a question; of a column it is a part, and may be given for one. */
+const ASKED = [
+  'slice',
+  'distillateMoleFraction',
+  'plates',
+  'efficiency',
+  'amount_mol',
+  'chargeMoleFraction',
+  'mostReflux',
+  'rows',
+];
+
 function columnFaults(column: HeldDistillate): ReturnType<typeof rangeFault> {
   const share = 'a mole fraction of ethanol from 0 to 1';
   return [...rangeFault('distillateMoleFraction', column.distillateMoleFraction, 0, 1, share), ...plateFaults(column)];
 }
 
 function check(question: ConstantCompositionQuestion): void {
+  refuse(questionFaults('question', question, ASKED));
   const { amount_mol, chargeMoleFraction, mostReflux, rows = 40 } = question;
-  const faults = [
+  refuse([
     ...columnFaults(question),
     ...rangeFault('amount_mol', amount_mol, Number.MIN_VALUE, 1e15, 'an amount above 0 mol'),
     ...rangeFault('chargeMoleFraction', chargeMoleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1'),
     ...rangeFault('mostReflux', mostReflux, 0, 1e6, 'a reflux ratio from 0 to 1e6'),
     ...wholeFault('rows', rows, 1, 10_000),
-  ];
-  if (faults.length > 0) throw new InputError(...faults);
+  ]);
 }

@@ -7,11 +7,13 @@
 // and x_D(x) from the staircase.
 // Source: Lord Rayleigh, Phil. Mag. (6) 4 (1902) 521-537.
 
-import { InputError, type Outcome } from '../../errors.js';
+import { refuse } from '../../arguments.js';
+import type { Outcome } from '../../errors.js';
 import { logistic, logit } from '../../numerics/logit.js';
 import { integral } from '../../numerics/quadrature.js';
 import type { Mole, MoleFraction } from '../../units/quantities.js';
 import { rangeFault } from '../check.js';
+import { plateFaults, questionFaults, refluxFault } from './check.js';
 import { staircase, type StaircaseQuestion } from './staircase.js';
 
 /** What constantReflux is asked for: a column, its charge and where the run ends. */
@@ -87,13 +89,17 @@ const SAMPLES = 64;
 /** Smallest lift, as a share of x (1 − x), that still counts as distilling. */
 const NEAR_AZEOTROPE = 1e-9;
 
+const FIELDS = ['slice', 'plates', 'efficiency', 'reflux', 'amount_mol', 'chargeMoleFraction', 'endMoleFraction'];
+
 function check(question: ConstantRefluxQuestion): void {
+  refuse(questionFaults('question', question, FIELDS));
   const { amount_mol, chargeMoleFraction, endMoleFraction } = question;
   const inside = [Number.MIN_VALUE, 1 - Number.EPSILON] as const;
-  const faults = [
+  refuse([
     ...rangeFault('amount_mol', amount_mol, Number.MIN_VALUE, 1e15, 'an amount above 0 mol'),
     ...rangeFault('chargeMoleFraction', chargeMoleFraction, ...inside, 'a mole fraction of ethanol between 0 and 1'),
     ...rangeFault('endMoleFraction', endMoleFraction, ...inside, 'a mole fraction of ethanol between 0 and 1'),
-  ];
-  if (faults.length > 0) throw new InputError(...faults);
+    ...plateFaults(question),
+    ...refluxFault(question.reflux),
+  ]);
 }

@@ -1,7 +1,7 @@
 // The least reflux ratio at which a column of endless plates still holds a distillate over a kettle. For ethanol and
 // water it is mostly set by a tangent pinch under the bulge of the equilibrium curve near the azeotrope.
 
-import type { CurveSlice } from '../../equilibrium/equilibrium-curve.js';
+import { checkSlice, type CurveSlice } from '../../equilibrium/equilibrium-curve.js';
 import { readVapour } from '../../equilibrium/slice-tables.js';
 import { checkRange, type Outcome } from '../../errors.js';
 import type { MoleFraction } from '../../units/quantities.js';
@@ -36,6 +36,7 @@ export function minimumReflux(
   kettleMoleFraction: MoleFraction,
   distillateMoleFraction: MoleFraction,
 ): Outcome<MinimumReflux, 'beyondAzeotrope' | 'notStronger'> {
+  checkSlice(slice);
   checkRange('kettleMoleFraction', kettleMoleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1');
   checkRange('distillateMoleFraction', distillateMoleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1');
   const vapour = (x: number): number => readVapour(slice.alpha, slice.intervals, x);

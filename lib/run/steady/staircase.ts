@@ -9,13 +9,13 @@
 // in a bracket. Where many plates stand in a pinch at the bottom, errors grow on the way up; there the plates above
 // are found marching down from the top, the direction in which errors shrink.
 
+import { refuse } from '../../arguments.js';
 import type { CurveSlice } from '../../equilibrium/equilibrium-curve.js';
 import { readVapour } from '../../equilibrium/slice-tables.js';
-import { InputError } from '../../errors.js';
 import { bracketedNewton } from '../../numerics/root.js';
 import type { MoleFraction } from '../../units/quantities.js';
 import { rangeFault } from '../check.js';
-import { plateFaults, refluxFault } from './check.js';
+import { plateFaults, questionFaults, refluxFault } from './check.js';
 import { type March, marcher } from './marcher.js';
 
 /** What the staircase is asked for. */
@@ -129,11 +129,13 @@ function step(liquid: number, vapourIn: number, vapourOut: number): StaircaseSte
   return { liquidMoleFraction: liquid, vapourInMoleFraction: vapourIn, vapourOutMoleFraction: vapourOut };
 }
 
+const FIELDS = ['slice', 'kettleMoleFraction', 'plates', 'efficiency', 'reflux'];
+
 function checkQuestion(question: StaircaseQuestion): void {
-  const faults = [
+  refuse(questionFaults('question', question, FIELDS));
+  refuse([
     ...rangeFault('kettleMoleFraction', question.kettleMoleFraction, 0, 1, 'a mole fraction of ethanol from 0 to 1'),
     ...plateFaults(question),
     ...refluxFault(question.reflux),
-  ];
-  if (faults.length > 0) throw new InputError(...faults);
+  ]);
 }

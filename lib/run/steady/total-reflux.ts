@@ -1,7 +1,7 @@
 // How many ideal stages it takes at total reflux: the least number for a separation, as Fenske's formula gives it
 // where the relative volatility is constant.
 
-import type { CurveSlice } from '../../equilibrium/equilibrium-curve.js';
+import { checkSlice, type CurveSlice } from '../../equilibrium/equilibrium-curve.js';
 import { readVapour } from '../../equilibrium/slice-tables.js';
 import { checkRange, InputError, type Outcome } from '../../errors.js';
 import { logit } from '../../numerics/logit.js';
@@ -34,6 +34,7 @@ export function stagesAtTotalReflux(
   fromMoleFraction: MoleFraction,
   toMoleFraction: MoleFraction,
 ): Outcome<StageCount, 'beyondAzeotrope'> {
+  checkSlice(slice);
   const inside = [Number.MIN_VALUE, 1 - Number.EPSILON] as const;
   checkRange('fromMoleFraction', fromMoleFraction, ...inside, 'a mole fraction of ethanol between 0 and 1');
   checkRange('toMoleFraction', toMoleFraction, ...inside, 'a mole fraction of ethanol between 0 and 1');

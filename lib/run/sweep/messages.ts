@@ -1,6 +1,6 @@
 // What goes between a sweep and its workers, as plain data: problems in batches, and what the reader kept of each run.
 
-import { InputError, type InputFault } from '../../errors.js';
+import { InputError, type PlainInputError } from '../../errors.js';
 import type { RunProblem } from '../problem.js';
 
 /** Which function reads a run: one known to the worker by name, or an export of a module the worker can load. */
@@ -34,26 +34,20 @@ interface SentError {
   readonly name: string;
   readonly message: string;
   readonly stack?: string;
-  readonly faults?: readonly InputFault[];
+  readonly input?: PlainInputError;
 }
 
 /** An error as plain data. */
 export function sentError(error: unknown): SentError {
   if (!(error instanceof Error)) return { name: 'Error', message: String(error) };
   const { name, message, stack } = error;
-  const faults = error instanceof InputError ? error.faults.map(plainFault) : undefined;
-  return { name, message, ...(stack === undefined ? {} : { stack }), ...(faults === undefined ? {} : { faults }) };
-}
-
-/** A value of a fault may be anything, a function too: what cannot be sent is told in words. */
-function plainFault(fault: InputFault): InputFault {
-  const plain = fault.value === null || ['string', 'number', 'boolean', 'undefined'].includes(typeof fault.value);
-  return plain ? fault : { ...fault, value: Object.prototype.toString.call(fault.value) };
+  const input = error instanceof InputError ? { input: error.toPlain() } : {};
+  return { name, message, ...(stack === undefined ? {} : { stack }), ...input };
 }
 
 /** The error that was sent. */
-export function receivedError({ name, message, stack, faults }: SentError): Error {
-  if (faults !== undefined) return new InputError(...faults);
+export function receivedError({ name, message, stack, input }: SentError): Error {
+  if (input !== undefined) return InputError.fromPlain(input);
   const error = new Error(message);
   error.name = name;
   if (stack !== undefined) error.stack = stack;

@@ -1,6 +1,6 @@
 // Readers every worker of a sweep knows by name: what is kept of a run. One of your own is an export of a module, or is given to serveSweep.
 
-import type { InputFault } from '../../errors.js';
+import { choiceFault } from '../../arguments.js';
 import { InputError } from '../../errors.js';
 import type { EnergySolution, Ending, Jar, PlainSolution, RunSolution } from '../solution.js';
 import { type EnergyAccount, energyAccount } from '../readers/account.js';
@@ -50,7 +50,7 @@ export const SWEEP_READERS: { readonly [Name in keyof SweepReaders]: (run: RunSo
 
 /** The reader of a name among these; an InputError says which there are. */
 export function readerNamed(readers: Readonly<Record<string, SweepReader>>, name: string): SweepReader {
-  if (Object.hasOwn(readers, name) && typeof readers[name] === 'function') return readers[name];
-  const fault: InputFault = { argument: 'read', value: name, expected: `one of ${Object.keys(readers).join(', ')}` };
-  throw new InputError(fault);
+  if (typeof name === 'string' && Object.hasOwn(readers, name) && typeof readers[name] === 'function')
+    return readers[name];
+  throw new InputError(...choiceFault('options.read', name, Object.keys(readers)));
 }

@@ -1,5 +1,7 @@
 // The worker's side of a sweep: runs the problems it is sent, one after the other, and answers with what the reader keeps of each.
 
+import { recordFault, refuse, shapeFault } from '../../arguments.js';
+import { checkSystem } from '../check-run.js';
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import { OWN_SYSTEM } from '../../equilibrium/own-system.js';
 import { solve } from '../solve.js';
@@ -22,6 +24,7 @@ export type SweepServer = (message: unknown) => void;
  * @param readers Readers by name, besides the library's own 'end', 'jars', 'steps', 'account' and 'plain'.
  * @param system Equilibrium of ethanol and water; default the library's own.
  * @returns A function to be called with each message's data.
+ * @throws InputError when the port cannot post, or readers or system are none.
  * @example typeof serveSweep({ postMessage: () => undefined }) // → 'function'
  * Source: this project.
  */
@@ -30,6 +33,10 @@ export function serveSweep(
   readers: Readonly<Record<string, SweepReader>> = {},
   system: EthanolWater = OWN_SYSTEM,
 ): SweepServer {
+  const expected = 'self in a browser’s worker, parentPort in one of Node';
+  refuse(shapeFault('port', port, { postMessage: 'function' }, expected));
+  refuse(recordFault('readers', readers));
+  checkSystem(system);
   const known: Readonly<Record<string, SweepReader>> = { ...SWEEP_READERS, ...readers };
   return (message) => {
     if (isBatch(message)) void answer(port, message, known, system);

@@ -1,6 +1,7 @@
 // Many problems on all processors. What a reader keeps of each run comes back, in order; a problem that cannot be run takes no other with it.
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
+import { fieldFaults, listFault, recordFault, refuse, typeCode } from '../../arguments.js';
 import { InputError } from '../../errors.js';
 import type { RunProblem } from '../problem.js';
 import type { RunSolution } from '../solution.js';
@@ -47,11 +48,13 @@ export async function sweep<Read extends SweepOptions['read']>(
   problems: readonly RunProblem[],
   options: SweepOptions & { readonly read: Read },
 ): Promise<readonly SweepAnswer<KeptBy<Read>>[]> {
+  refuse(listFault('problems', problems, 'problems', 0, Infinity));
+  refuse(fieldFaults('options', options, OPTIONS));
   const { read, worker, workers } = options;
   if (worker === undefined) return inThisThread(problems, options);
   if (typeof read === 'function') {
     const expected = 'the name of a reader, or { name, module }: a function cannot be sent to a worker';
-    throw new InputError({ argument: 'read', value: read, expected });
+    throw new InputError({ argument: 'options.read', value: read, expected });
   }
   const pool = sweepPool({ worker, ...(workers === undefined ? {} : { workers }) });
   try {
@@ -72,12 +75,19 @@ export async function sweep<Read extends SweepOptions['read']>(
  * Source: this project, docs/how-it-works/sweep.md.
  */
 export function sweepPool(by: SweepWorkers): SweepPool {
+  refuse(fieldFaults('by', by, ['worker', 'workers']));
   const { worker, workers = processors() } = by;
+  if (typeof worker !== 'function') {
+    const expected = 'a function that makes a worker';
+    throw new InputError({ code: typeCode(worker), argument: 'by.worker', value: worker, expected });
+  }
   if (!(Number.isInteger(workers) && workers >= 1 && workers <= 1024)) {
     throw new InputError({ argument: 'workers', value: workers, expected: 'a whole number from 1 to 1024' });
   }
   return poolOf(worker, workers);
 }
+
+const OPTIONS = ['read', 'worker', 'workers', 'signal', 'onProgress', 'system'];
 
 async function inThisThread<Kept>(
   problems: readonly RunProblem[],
@@ -100,6 +110,7 @@ async function inThisThread<Kept>(
 }
 
 function here(read: keyof SweepReaders | SweepReading): SweepReader {
+  if (typeof read !== 'string') refuse(recordFault('options.read', read));
   const { name, module } = typeof read === 'string' ? { name: read, module: undefined } : read;
   if (module === undefined) return readerNamed(SWEEP_READERS, name);
   throw new InputError({ argument: 'read.module', value: module, expected: 'none: without workers pass the function' });

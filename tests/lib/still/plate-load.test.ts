@@ -92,7 +92,8 @@ describe('a plate', () => {
   });
 
   it('sized for a heat stands that heat, and no more', () => {
-    const passing = { ...rich, returned: 0.75 };
+    const { vapourMoleFraction, liquidMoleFraction, temperature_K, pressure_Pa } = rich;
+    const passing = { vapourMoleFraction, liquidMoleFraction, temperature_K, pressure_Pa, returned: 0.75 };
     const diameter_m = diameterForHeat(sieve, passing, 5500, 0.7);
     expect(heatAtFlooding({ ...sieve, diameter_m }, passing, 0.7)).toBeCloseTo(5500, 3);
   });

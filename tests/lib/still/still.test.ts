@@ -194,7 +194,12 @@ describe('faults of a still', () => {
       'still.column.count',
       'still.column.plateKind',
     ]);
-    expect(faults[0]).toEqual({ argument: 'still.kettle.volume_m3', value: -1, expected: 'a volume above 0 m³' });
+    expect(faults[0]).toEqual({
+      code: 'outOfRange',
+      argument: 'still.kettle.volume_m3',
+      value: -1,
+      expected: 'a volume above 0 m³',
+    });
   });
 
   it('are found in anything whatever, and nothing crashes on it', () => {

@@ -1,7 +1,7 @@
 // Refuses what a train cannot be run as, with its reason: surroundings hotter than spirit boils, and parts that hold next to nothing.
 
 import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
-import type { InputFault } from '../../../errors.js';
+import type { Fault } from '../../../errors.js';
 import { LAMBDA0, trainOf } from './holders.js';
 import type { CompleteProblem } from '../../complete.js';
 
@@ -9,11 +9,11 @@ import type { CompleteProblem } from '../../complete.js';
 const LEAST_RENEWAL_s = 1e-3;
 
 /** Everything round the still must be colder than the coldest boiling point there is at the head: else it boils by itself, and dries out. */
-export function surroundingsFaults({ still, activity }: CompleteProblem, system: EthanolWater): InputFault[] {
+export function surroundingsFaults({ still, activity }: CompleteProblem, system: EthanolWater): Fault[] {
   const { air, refluxCondenser: condenser } = still;
   const { temperature } = system.curve(activity).at(air.pressure_Pa);
   const coldest_K = temperature.reduce((least, value, i) => (i % 4 === 0 ? Math.min(least, value) : least));
-  const colder = (argument: string, value: number): InputFault[] => {
+  const colder = (argument: string, value: number): Fault[] => {
     if (value < coldest_K) return [];
     const expected = `a temperature below ${coldest_K.toFixed(2)} K, where spirit boils at this pressure`;
     return [{ argument, value, expected }];
@@ -27,7 +27,7 @@ export function surroundingsFaults({ still, activity }: CompleteProblem, system:
 }
 
 /** No part may hold so little that its vapour renews it in no time. */
-export function holdUpFaults(problem: CompleteProblem): InputFault[] {
+export function holdUpFaults(problem: CompleteProblem): Fault[] {
   const { holders, drum, nominalVapour_mol_s } = trainOf(problem);
   const least_mol = LEAST_RENEWAL_s * nominalVapour_mol_s;
   const where = {

@@ -6,7 +6,7 @@ import { holdUpFaults, surroundingsFaults } from './check-bounds.js';
 import { powerOf } from './controls.js';
 import { ENTHALPY_RANGE_PA } from '../../../equilibrium/enthalpy-curve.js';
 import { ZERO_CELSIUS } from '../../../constants.js';
-import type { InputFault } from '../../../errors.js';
+import type { Fault } from '../../../errors.js';
 import { type Amounts, volumeAt20C } from '../../../mixture/volume.js';
 import { chargeAmounts, chargeFaults, DRY_SHARE } from '../../charge.js';
 import { rangeFault } from '../../check.js';
@@ -18,7 +18,7 @@ import type { CompleteProblem } from '../../complete.js';
 const BOILS_AT_MOST_K = 'the boiling point at the least';
 
 /** Faults of a complete problem of the right shape. */
-export function energyFaults(problem: CompleteProblem, system: EthanolWater): InputFault[] {
+export function energyFaults(problem: CompleteProblem, system: EthanolWater): Fault[] {
   const numbers = [
     ...fillingFaults('charge', problem.charge, problem.chargeTemperature_K, 'chargeTemperature_K'),
     ...doublerFaults(problem),
@@ -37,13 +37,13 @@ export function energyFaults(problem: CompleteProblem, system: EthanolWater): In
   );
 }
 
-function startFaults({ start, model }: CompleteProblem): InputFault[] {
+function startFaults({ start, model }: CompleteProblem): Fault[] {
   if (start !== 'charge') return [];
   const expected = `'cold' or 'firstVapour': the model '${model}' fills plates as a still does`;
   return [{ argument: 'start', value: start, expected }];
 }
 
-function lagFaults(lags: CompleteProblem['lags']): InputFault[] {
+function lagFaults(lags: CompleteProblem['lags']): Fault[] {
   if (lags === undefined) return [];
   const { boil_s, weir_s } = lags;
   return [
@@ -58,7 +58,7 @@ function fillingFaults(
   charge: Charge,
   temperature_K: number | undefined,
   temperatureName: string,
-): InputFault[] {
+): Fault[] {
   const faults = chargeFaults(charge, where === 'charge' ? undefined : 0).map((fault) => ({
     ...fault,
     argument: fault.argument.replace(/^charge/u, where),
@@ -68,7 +68,7 @@ function fillingFaults(
   return [...faults, ...rangeFault(temperatureName, temperature_K, ZERO_CELSIUS, ZERO_CELSIUS + 105, expected)];
 }
 
-function doublerFaults({ still, doublerCharges }: CompleteProblem): InputFault[] {
+function doublerFaults({ still, doublerCharges }: CompleteProblem): Fault[] {
   if (doublerCharges.length !== still.doublers.length) {
     const expected = `one charge for each of the ${String(still.doublers.length)} doublers`;
     return [{ argument: 'doublerCharges', value: doublerCharges.length, expected }];
@@ -80,7 +80,7 @@ function doublerFaults({ still, doublerCharges }: CompleteProblem): InputFault[]
 }
 
 /** Every holder must stand within the pressures the enthalpies cover. */
-function pressureFaults(problem: CompleteProblem): InputFault[] {
+function pressureFaults(problem: CompleteProblem): Fault[] {
   const [low, high] = ENTHALPY_RANGE_PA;
   const { air } = problem.still;
   const expected = `a pressure from ${String(low)} to ${String(high)} Pa`;
@@ -93,9 +93,9 @@ function pressureFaults(problem: CompleteProblem): InputFault[] {
 }
 
 /** What is filled in must fit, and plates, head and condenser must leave most of the charge in the kettle. */
-function volumeFaults(problem: CompleteProblem): InputFault[] {
+function volumeFaults(problem: CompleteProblem): Fault[] {
   const { still, charge, doublerCharges } = problem;
-  const faults: InputFault[] = [];
+  const faults: Fault[] = [];
   const fits = (where: string, filled: Charge, room_m3: number): void => {
     const { ethanol_mol, water_mol } = chargeAmounts(filled);
     if (filled.kind === 'volume' ? filled.volume_m3 <= room_m3 : volumeAt20C(ethanol_mol, water_mol) <= room_m3) return;
@@ -128,7 +128,7 @@ function volumeFaults(problem: CompleteProblem): InputFault[] {
 /** More jars than this nobody fills. */
 const MOST_JARS = 10_000;
 
-function jarFaults({ jars, charge, doublerCharges }: CompleteProblem): InputFault[] {
+function jarFaults({ jars, charge, doublerCharges }: CompleteProblem): Fault[] {
   if (jars.kind !== 'size') return [];
   const { ethanol_mol, water_mol } = collectable([charge, ...doublerCharges.map((own) => own.charge)]);
   const least_m3 = volumeAt20C(ethanol_mol, water_mol) / MOST_JARS;
@@ -137,7 +137,7 @@ function jarFaults({ jars, charge, doublerCharges }: CompleteProblem): InputFaul
   return [{ argument: 'jars.volume_m3', value: jars.volume_m3, expected }];
 }
 
-function sheetFaults(problem: CompleteProblem): InputFault[] {
+function sheetFaults(problem: CompleteProblem): Fault[] {
   const { sheet, still, doublerCharges, charge } = problem;
   const most = collectable([charge, ...doublerCharges.map((own) => own.charge)]);
   const kettle_Pa = trainOf(problem).holders[0]!.pressure_Pa;

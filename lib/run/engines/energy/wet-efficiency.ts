@@ -5,7 +5,7 @@
 import type { CurveSlice } from '../../../equilibrium/equilibrium-curve.js';
 import { liquidOnSlice } from '../../../equilibrium/liquid-on-slice.js';
 import { readValue } from '../../../equilibrium/slice-tables.js';
-import { plateLoad } from '../../../still/plate-load.js';
+import { loadOfPlate } from '../../../still/plate-load.js';
 import type { PlatedSection, Still } from '../../../still/still.js';
 import type { Kelvin, MoleFraction, Pascal } from '../../../units/quantities.js';
 import type { Controls } from './controls.js';
@@ -97,7 +97,7 @@ export class RatedPlates {
   #factor(vapourMoleFraction: number, liquidMoleFraction: number, temperature_K: Kelvin, pressure_Pa: Pascal): number {
     const vapour_mol_s = this.#vapour_mol_s;
     const liquid_mol_s = this.#liquid_mol_s;
-    return plateLoad(this.#section, {
+    return loadOfPlate(this.#section, {
       vapour_mol_s,
       liquid_mol_s,
       vapourMoleFraction,

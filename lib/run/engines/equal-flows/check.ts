@@ -1,7 +1,7 @@
 // What of a problem the column at constant molar flows cannot run.
 
 import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
-import type { InputFault } from '../../../errors.js';
+import type { Fault } from '../../../errors.js';
 import type { Amounts } from '../../../mixture/volume.js';
 import { chargeAmounts, DRY_SHARE } from '../../charge.js';
 import { rangeFault } from '../../check.js';
@@ -19,7 +19,7 @@ const SMALLEST_SHARE = 1e-10;
 const DRAWING_RULES: readonly StopRule['kind'][] = ['collectedVolume', 'alcoholLeftBelow'];
 
 /** Faults of a complete problem of the right shape. */
-export function equalFlowsFaults(problem: CompleteProblem, system: EthanolWater): InputFault[] {
+export function equalFlowsFaults(problem: CompleteProblem, system: EthanolWater): Fault[] {
   const { still } = problem;
   const faults = simplifiedFaults(problem);
   if (still.column.kind === 'packing') {
@@ -36,11 +36,11 @@ export function equalFlowsFaults(problem: CompleteProblem, system: EthanolWater)
   );
 }
 
-function stepFaults(problem: CompleteProblem, { reflux, heat, until }: RunStep, i: number): InputFault[] {
+function stepFaults(problem: CompleteProblem, { reflux, heat, until }: RunStep, i: number): Fault[] {
   const where = `sheet[${String(i)}]`;
   const head_Pa = problem.still.air.pressure_Pa;
   const { plates, drop_Pa } = sectionOf(problem.still);
-  const faults: InputFault[] = [];
+  const faults: Fault[] = [];
   if (reflux === 'total' && until.every((rule) => DRAWING_RULES.includes(rule.kind))) {
     const expected = 'a rule that can be met at total reflux, where nothing leaves the still';
     faults.push({ argument: `${where}.until`, value: until.map(({ kind }) => kind), expected });
@@ -72,7 +72,7 @@ function heldAltogether({ still, charge }: CompleteProblem): number {
   return sectionOf(still).plates * plate_mol + condenser_mol;
 }
 
-function pressureFaults({ still, activity }: CompleteProblem, system: EthanolWater): InputFault[] {
+function pressureFaults({ still, activity }: CompleteProblem, system: EthanolWater): Fault[] {
   const [lowest_Pa, highest_Pa] = system.curve(activity).range_Pa;
   const { pressure_Pa } = still.air;
   const { plates, drop_Pa } = sectionOf(still);
@@ -84,7 +84,7 @@ function pressureFaults({ still, activity }: CompleteProblem, system: EthanolWat
 }
 
 /** Plates and condenser must leave most of the charge in the kettle, and not be nothing beside it. */
-function holdUpFaults(problem: CompleteProblem): InputFault[] {
+function holdUpFaults(problem: CompleteProblem): Fault[] {
   const { still, charge } = problem;
   const { ethanol_mol, water_mol } = chargeAmounts(charge);
   const total_mol = ethanol_mol + water_mol;

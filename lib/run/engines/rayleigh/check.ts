@@ -1,7 +1,7 @@
 // What of a problem the bare pot by quadrature cannot run.
 
 import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
-import type { InputFault } from '../../../errors.js';
+import type { Fault } from '../../../errors.js';
 import { chargeAmounts } from '../../charge.js';
 import { rangeFault } from '../../check.js';
 import type { CompleteProblem } from '../../complete.js';
@@ -10,7 +10,7 @@ import { mostVapour_mol_s, rowFaults } from '../../row-room.js';
 import { simplifiedFaults } from '../simplified-faults.js';
 
 /** Faults of a complete problem of the right shape. */
-export function rayleighFaults(problem: CompleteProblem, system: EthanolWater): InputFault[] {
+export function rayleighFaults(problem: CompleteProblem, system: EthanolWater): Fault[] {
   const { still, sheet } = problem;
   const faults = simplifiedFaults(problem);
   if (still.column.kind !== 'none') {

@@ -7,7 +7,7 @@
 // which is smooth at both ends of the scale; only the azeotrope (α = 1) is singular.
 // Source: Lord Rayleigh, Phil. Mag. (6) 4 (1902) 521-537.
 
-import type { CurveSlice } from '../../../equilibrium/equilibrium-curve.js';
+import { checkSlice, type CurveSlice } from '../../../equilibrium/equilibrium-curve.js';
 import { readValue } from '../../../equilibrium/slice-tables.js';
 import { checkRange, type Outcome } from '../../../errors.js';
 import { logistic, logit } from '../../../numerics/logit.js';
@@ -46,6 +46,7 @@ export function rayleighLeft(
   fromMoleFraction: MoleFraction,
   toMoleFraction: MoleFraction,
 ): Outcome<RayleighLeft, 'unreachable'> {
+  checkSlice(slice);
   const least = Number.MIN_VALUE;
   checkRange('fromMoleFraction', fromMoleFraction, least, 1 - Number.EPSILON, 'a mole fraction between 0 and 1');
   checkRange('toMoleFraction', toMoleFraction, least, 1 - Number.EPSILON, 'a mole fraction between 0 and 1');

@@ -72,6 +72,8 @@ describe('the solver', () => {
   });
 
   it('hands back the fault of a pressure that cannot be', async () => {
-    expect((await solve({ ...question, pressures_Pa: [1] })).kind).toBe('refused');
+    const refused = await solve({ ...question, pressures_Pa: [1] });
+    // What goes through postMessage keeps the code.
+    expect(structuredClone(refused)).toMatchObject({ kind: 'refused', faults: [{ code: 'outOfRange', value: 1 }] });
   });
 });

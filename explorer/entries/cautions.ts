@@ -10,4 +10,5 @@ export const cautions: Readonly<Record<CautionName, unknown>> = {
   heating: caution(stillCautions.heating),
   cooling: caution(stillCautions.cooling),
   vacuum: caution(stillCautions.vacuum),
+  pouring: caution(stillCautions.pouring),
 };

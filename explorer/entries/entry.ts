@@ -29,7 +29,7 @@ export type Checked<Data> =
   { readonly good: true; readonly data: Data } | { readonly good: false; readonly why: string };
 
 /** A caution that stands once on a page, beside the first entry that needs it. */
-export type CautionName = 'spout' | 'kettle' | 'heating' | 'cooling' | 'vacuum';
+export type CautionName = 'spout' | 'kettle' | 'heating' | 'cooling' | 'vacuum' | 'pouring';
 
 /** A quantity that is shown in the reader's units. */
 export type QuantityName = Exclude<keyof UnitSystem, 'name' | 'label'>;

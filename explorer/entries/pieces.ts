@@ -60,11 +60,19 @@ export function kindOfPieces({ name, title, about, choose }: KindWords, lines: r
   const loaded = new Map<string, Piece>();
   const pieceOf = ({ show }: PieceData): Piece => loaded.get(show)!;
   const lineOf = (show: Json | undefined): PieceLine | undefined => lines.find((line) => line.name === show);
-  const drawn = (here: Here<PieceData>): unknown => {
-    const piece = pieceOf(here.data);
-    const now = here.now ?? (piece.asks === undefined ? { scenario: here.scenario, answers: {} } : undefined);
-    return now === undefined ? html`<div class="entry-to-come"></div>` : piece.view(here, now);
+  /** What a piece is drawn with; one that asks nothing waits for nothing. */
+  const nowOf = (here: Here<PieceData>): Answered | undefined =>
+    here.now ?? (pieceOf(here.data).asks === undefined ? { scenario: here.scenario, answers: {} } : undefined);
+  const of = <Result>(
+    here: Here<PieceData>,
+    otherwise: Result,
+    read: (piece: Piece, now: Answered) => Result,
+  ): Result => {
+    const now = nowOf(here);
+    return now === undefined ? otherwise : read(pieceOf(here.data), now);
   };
+  const drawn = (here: Here<PieceData>): unknown =>
+    of<unknown>(here, html`<div class="entry-to-come"></div>`, (piece, now) => piece.view(here, now));
   return anyKind<PieceData, Asks>({
     name,
     title,
@@ -86,9 +94,9 @@ export function kindOfPieces({ name, title, about, choose }: KindWords, lines: r
     asks: (data, scenario, common) => pieceOf(data).asks?.(scenario, common) ?? noAsks,
     asksLater: (data, scenario, common) => pieceOf(data).asksLater?.(scenario, common) ?? noAsks,
     view: drawn,
-    notes: (here) => (here.now === undefined ? nothing : (pieceOf(here.data).notes?.(here, here.now) ?? nothing)),
+    notes: (here) => of<unknown>(here, nothing, (piece, now) => piece.notes?.(here, now) ?? nothing),
     cautions: (data) => pieceOf(data).cautions ?? [],
-    provides: (here) => (here.now === undefined ? [] : (pieceOf(here.data).provides?.(here, here.now) ?? [])),
+    provides: (here) => of<readonly Provided[]>(here, [], (piece, now) => piece.provides?.(here, now) ?? []),
     edit: () =>
       Promise.resolve({
         edit: ({ data, change }) =>
@@ -96,13 +104,6 @@ export function kindOfPieces({ name, title, about, choose }: KindWords, lines: r
             change(() => ({ show }), { says: `${lineOf(show)!.title} chosen` }),
           ),
       }),
-    words: (here) => {
-      const { plain } = pieceOf(here.data);
-      return plain === undefined
-        ? plainWords(drawn(inWords(here)))
-        : here.now === undefined
-          ? ''
-          : plain(here, here.now);
-    },
+    words: (here) => of(here, '', (piece, now) => piece.plain?.(here, now) ?? plainWords(drawn(inWords(here)))),
   });
 }

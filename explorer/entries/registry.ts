@@ -17,6 +17,7 @@ const load = {
   'own-words': async () => (await import('./own-words/kind.js')).ownWords,
   lesson: async () => (await import('./lesson/kind.js')).lesson,
   'run-sheet': async () => (await import('./run-sheet/kind.js')).runSheet,
+  working: async () => (await import('./working/kind.js')).working,
   'still-picture': async () => (await import('./still-picture/kind.js')).stillPictureKind,
 } as const satisfies Readonly<Record<string, () => Promise<EntryKind>>>;
 

@@ -66,6 +66,15 @@ export const pages: readonly PageEntry[] = [
   ready('the-stills-limits', 'The still’s limits', async () => {
     return { record: (await import('./ready/the-stills-limits.js')).theStillsLimits, first: 'heat' };
   }),
+  ready('what-the-gauges-say', 'What the gauges say', async () => {
+    return { record: (await import('./ready/what-the-gauges-say.js')).whatTheGaugesSay, first: 'pressure' };
+  }),
+  ready('down-to-strength', 'Down to strength', async () => {
+    return { record: (await import('./ready/down-to-strength.js')).downToStrength, first: 'chargeVolume' };
+  }),
+  ready('the-books', 'The books', async () => {
+    return { record: (await import('./ready/the-books.js')).theBooks, first: 'chargeVolume' };
+  }),
   course('what-boils', 'What boils'),
   course('one-plate-more', 'One plate more'),
   course('reflux', 'Reflux'),

@@ -87,6 +87,30 @@ function shownAs(quantity: Measured['quantity'], units: UnitSystem): Shown {
         suffix: () => '\u00a0min',
         typed: { min: by('min'), h: by('h'), hours: by('h'), s: same },
       };
+    case 'count':
+      return { toShown: same, fromShown: Math.round, suffix: () => '', typed: {} };
+    case 'concentration':
+      return { toShown: same, fromShown: same, suffix: () => '\u00a0g/L', typed: { 'g/L': same, 'kg/m3': same } };
+    case 'difference': {
+      const { unit } = units.temperature;
+      const perKelvin = unit === '°F' ? 1.8 : 1;
+      return {
+        toShown: (kelvins) => kelvins * perKelvin,
+        fromShown: (shown) => shown / perKelvin,
+        suffix: () => joined('', unit),
+        typed: { K: same, C: same, '°C': same, F: (degrees) => degrees / 1.8, '°F': (degrees) => degrees / 1.8 },
+      };
+    }
+    case 'strengthDifference': {
+      const { unit } = units.strength;
+      const whole = unit === 'proof' ? 200 : 100;
+      return {
+        toShown: (share) => share * whole,
+        fromShown: (shown) => shown / whole,
+        suffix: () => joined('', unit),
+        typed: { '%': percent, '% vol': percent, ABV: percent, proof: (proof) => proof / 200 },
+      };
+    }
     case 'percent':
       return {
         toShown: (share) => 100 * share,

@@ -13,6 +13,7 @@ export interface Grain {
 
 export interface Parameter extends Measured {
   readonly key: ParameterKey;
+  readonly quantity: Exclude<Measured['quantity'], 'difference' | 'strengthDifference' | 'concentration' | 'count'>;
   /** Name in the address; never changed once published. */
   readonly inAddress: string;
   readonly start: number;
@@ -32,6 +33,10 @@ export interface Measured {
     | 'across'
     | 'minutes'
     | 'percent'
+    | 'difference'
+    | 'strengthDifference'
+    | 'concentration'
+    | 'count'
     | 'plates'
     | 'ratio';
   /** Limits in SI: no range as shown goes beyond them. */

@@ -4,10 +4,12 @@
 import type { Json } from './notebook-record.js';
 import { faultInOwnStills, ownStillsName } from './own-stills-check.js';
 import { faultInRunSheet, runSheetName } from './run-sheet-check.js';
+import { faultInWorkings, workingsName } from './workings.js';
 
 const faults: Readonly<Record<string, (value: Json) => string | undefined>> = {
   [runSheetName]: faultInRunSheet,
   [ownStillsName]: faultInOwnStills,
+  [workingsName]: faultInWorkings,
 };
 
 /** What is wrong with a shared value, and what would be right. */

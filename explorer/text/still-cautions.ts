@@ -11,4 +11,5 @@ export const stillCautions = {
   cooling: `To shut down: heat off, and water on until nothing more comes. A cooling still draws a vacuum: it can collapse, and it sucks a doubler’s liquid back through the vapour pipe. A vent or vacuum breaker must open by itself. Never open a boiling still. ${DEFERS}`,
   vacuum:
     'A vessel under vacuum can implode, and one above the pressure of the air can burst. Vacuum distillation needs vessels, condensers and pumps rated for it and licensed practice; it is not done on these pages. Follow local codes and the maker’s instructions.',
+  pouring: `Strong spirit gives off vapour that can be lit at room temperature. Pour and mix away from flame and sparks, with fresh air, vessels open or vented and earthed. Pour spirit into water slowly: it warms. ${DEFERS}`,
 } as const;

@@ -59,4 +59,9 @@ export const figureLines: readonly FigureLine[] = [
     title: 'Inside the doubler',
     load: async () => anyFigure((await import('./pieces/doubler.js')).insideTheDoubler),
   },
+  {
+    name: 'contraction',
+    title: 'Why volumes do not add up',
+    load: async () => (await import('./pieces/contraction.js')).contractionPiece,
+  },
 ];

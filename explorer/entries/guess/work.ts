@@ -1,5 +1,6 @@
 // What has been drawn, as it stands in a notebook: read without trust, since it may come from a file.
 
+import { isRecord } from '../../state/plain-record.js';
 import type { GuessState } from '../../components/guess/kp-guess.js';
 import type { Point } from '../../components/guess/guess.js';
 
@@ -12,10 +13,6 @@ export function guessWork(work: unknown): GuessState {
   const points: readonly Point[] = work.points;
   const rises = points.every(({ x }, k) => k === 0 || x > points[k - 1]!.x);
   return rises ? { points, answered: work.answered === true } : untouched;
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 function isPlace(value: unknown): value is Point {

@@ -4,7 +4,7 @@ import { html } from 'lit';
 import { contractionFigure } from '../../../figures/plots/contraction.js';
 import { contractionRows } from '../../../state/contraction-rows.js';
 import { valuesOf, workingsIn } from '../../../state/workings.js';
-import type { Asks } from '../../asking.js';
+import type { Asks } from '../../../worker/questions.js';
 import { source } from '../../words.js';
 import { trueSpirit } from '../../working/pieces/measured-spirit.js';
 import type { FigurePiece } from '../piece.js';

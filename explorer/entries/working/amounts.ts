@@ -4,7 +4,7 @@ import { fromSI } from '#lib/index.js';
 import { fixed, joined } from '../../text/format.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import { ink } from '../words.js';
-import { plusMinus } from './plus-minus.js';
+import { plusMinus } from '../../text/plus-minus.js';
 
 /** A number of an answer, with how sure it is. */
 export interface Known {

@@ -15,7 +15,7 @@ import type { DataTable } from '../../../figures/figure.js';
 import { fixed, percent } from '../../../text/format.js';
 import { ink } from '../../words.js';
 import { volumeInk } from '../amounts.js';
-import { decimalsFor } from '../plus-minus.js';
+import { decimalsFor } from '../../../text/plus-minus.js';
 import { plusMinusMeans } from '../most-of-it.js';
 import { spiritOf } from '../spirits-of.js';
 import { workingPiece, type Worked } from '../working.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { decimalsFor, plusMinus } from '../../../../explorer/entries/working/plus-minus.js';
+import { decimalsFor, plusMinus } from '../../../explorer/text/plus-minus.js';
 
 describe('a number with its ±', () => {
   it.each([

@@ -1,6 +1,6 @@
 // A number with what is uncertain of it, in as many digits as that allows: '10.8 ± 1.1 L'.
 
-import { fixed, joined } from '../../text/format.js';
+import { fixed, joined } from './format.js';
 
 /** Decimals that tell an uncertainty to one digit, to two where it begins with 1. */
 export function decimalsFor(uncertainty: number): number {

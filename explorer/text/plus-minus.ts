@@ -14,7 +14,7 @@ export function decimalsFor(uncertainty: number): number {
 export function plusMinus(value: number, uncertainty: number, unit: string, most = 3): string {
   const decimals = Math.min(most, uncertainty > 0 ? decimalsFor(uncertainty) : most);
   const sure = fixed(uncertainty, decimals);
-  return Number(uncertainty.toFixed(decimals)) === 0
+  return uncertainty < 0.5 * 10 ** -decimals
     ? joined(fixed(value, decimals), unit)
     : joined(`${fixed(value, decimals)}\u00a0±\u00a0${sure}`, unit);
 }

@@ -20,7 +20,6 @@ export const firstFiles = [
   { name: 'frame', test: atStart, priority: 2 },
   { name, test: wanted, priority: 1 },
   { name: 'course', test: inLessons, priority: 0 },
-  // Of its packages those that draw the first figure are in that file already.
   { name: 'observable-plot', test: /\/node_modules\/@observablehq\/plot\//u, priority: 0 },
 ];
 

@@ -1,9 +1,9 @@
 // Axes in shown units: round domains, a few ticks, formats; and pixels per shown unit for placing words.
 
-import { scaleLinear } from 'd3-scale';
 import { fixed, grouped, joined, trimmed } from '../text/format.js';
 import type { Axis } from './figure.js';
 import type { Column, FigureUnits, ShownQuantity } from '../rows/shown.js';
+import { roundDomain, roundTicks } from './ticks.js';
 
 /** An axis from `low` to `high`, widened to round numbers of about `steps` steps, with about `ticks` ticks. */
 export function roundAxis(
@@ -12,14 +12,9 @@ export function roundAxis(
   count: { readonly steps: number; readonly ticks: number },
 ): Axis {
   const [low, high] = extent[1] > extent[0] ? extent : [extent[0], extent[0] + 1];
-  const scale = scaleLinear([low, high], [0, 1]).nice(count.steps);
-  const [from = low, to = high] = scale.domain();
-  return {
-    ...words,
-    domain: [from, to],
-    ticks: scale.ticks(count.ticks),
-    tickText: plainNumbers(scale.tickFormat(count.ticks)),
-  };
+  const domain = roundDomain([low, high], count.steps);
+  const { ticks, decimals } = roundTicks(domain, count.ticks);
+  return { ...words, domain, ticks, tickText: (shown) => grouped(shown.toFixed(decimals)) };
 }
 
 /** An axis with exactly this domain and ticks. */
@@ -86,9 +81,4 @@ export function extentOf(columns: readonly Column[]): [number, number] {
     }
   }
   return low <= high ? [low, high] : [0, 1];
-}
-
-// The thousands comma of d3 is kept out: ticks read as the text does.
-function plainNumbers(format: (value: number) => string): (value: number) => string {
-  return (value) => grouped(format(value).replace('\u2212', '-').replaceAll(',', ''));
 }

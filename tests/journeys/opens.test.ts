@@ -5,8 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { explorerInBrowser } from '../support/open-explorer.js';
 
 const explorer = explorerInBrowser();
-// Script in kB of gzip before the first figure: the project's own goal (docs/decisions/0002).
-const goal_kB = 150;
+// Script in kB of gzip before the first figure: the project's own goal (docs/decisions/0049-ticks-and-curves-of-our-own.md).
+const goal_kB = 125;
 const mostFetches = 10;
 
 describe('the built explorer', () => {

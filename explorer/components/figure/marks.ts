@@ -1,8 +1,8 @@
 // One mark, made once and then updated in place.
 
-import { curveLinear, curveMonotoneX, line } from 'd3-shape';
 import type { Column } from '../../rows/shown.js';
 import type { Mark } from '../../figures/figure.js';
+import { pathThrough } from './path.js';
 import { pointShape } from './point-shapes.js';
 import { marginGap } from './geometry.js';
 import { setAttributes, svgElement } from './svg.js';
@@ -78,7 +78,7 @@ export function updateMark(node: SVGElement, mark: Mark, context: MarkContext): 
     case 'band': {
       const side = (column: Column): [number, number][] =>
         Array.from(mark.x, (at, i): [number, number] => [x(at), y(column[i]!)]);
-      const d = line().digits(2)([...side(mark.low), ...side(mark.high).reverse()])!;
+      const d = pathThrough([...side(mark.low), ...side(mark.high).reverse()], false);
       setAttributes(node, { 'clip-path': `url(#${context.clip})`, d: `${d}Z` });
       return;
     }
@@ -140,12 +140,7 @@ function updateWarning(node: SVGElement, mark: Extract<Mark, { kind: 'warning' }
 function pathOf(mark: Extract<Mark, { kind: 'curve' }>, context: MarkContext): string {
   const smooth = mark.shape === 'monotone';
   const points = pointsOf(mark, context, smooth ? nearest : 0);
-  return (
-    line()
-      .curve(smooth ? curveMonotoneX : curveLinear)
-      .defined(([, y]) => !Number.isNaN(y))
-      .digits(2)(points) ?? ''
-  );
+  return pathThrough(points, smooth);
 }
 
 // Points of a smooth curve nearer to the one before than the eye can tell are passed over; ends are kept.

@@ -54,7 +54,7 @@ async function run() {
         ],
         drags,
       ),
-      'Cold start: nothing cached, the processor slowed down four times by the browser; goal 1000 ms. Script before the first figure, gzip; goal 150 kB.',
+      'Cold start: nothing cached, the processor slowed down four times by the browser; goal 1000 ms. Script before the first figure, gzip; goal 125 kB.',
       table(['page', 'first figure, ms', 'script, kB'], starts),
       `Memory over ${CHANGES} changes of the number of plates on the first page, after ${WARM_UP_CHANGES} to warm up and after collection; goal: flat.`,
       table(['changes', 'heap, kB', 'DOM nodes', 'listeners'], await memoryRows(explorer)),

@@ -1,6 +1,6 @@
 // Axes in shown units: round domains, a few ticks, formats; and pixels per shown unit for placing words.
 
-import { fixed, grouped, joined, trimmed } from '../text/format.js';
+import { fixed, joined, trimmed } from '../text/format.js';
 import type { Axis } from './figure.js';
 import type { Column, FigureUnits, ShownQuantity } from '../rows/shown.js';
 import { roundDomain, roundTicks } from './ticks.js';
@@ -14,7 +14,7 @@ export function roundAxis(
   const [low, high] = extent[1] > extent[0] ? extent : [extent[0], extent[0] + 1];
   const domain = roundDomain([low, high], count.steps);
   const { ticks, decimals } = roundTicks(domain, count.ticks);
-  return { ...words, domain, ticks, tickText: (shown) => grouped(shown.toFixed(decimals)) };
+  return { ...words, domain, ticks, tickText: (shown) => fixed(shown, decimals) };
 }
 
 /** An axis with exactly this domain and ticks. */

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { explorerInBrowser } from '../support/open-explorer.js';
 
 const explorer = explorerInBrowser();
-// Script in kB of gzip before the first figure: the project's own goal (docs/decisions/0049-ticks-and-curves-of-our-own.md).
+// Script in kB of gzip before the first figure: the project's own goal (docs/decisions/0039-ticks-and-curves-of-our-own.md).
 const goal_kB = 125;
 const mostFetches = 10;
 

@@ -42,11 +42,10 @@ export interface PlainInputError {
 
 /**
  * Thrown when an argument cannot be used; nothing has been computed or changed. An error that is sent from a worker keeps its name
- * and message only: send `toPlain()`, and make it an error again with `InputError.fromPlain`.
+ * and message only: send `toPlain()`, and make it an error again with `inputErrorFromPlain`.
  *
  * @example new InputError({ argument: 'volume_m3', value: -1, expected: 'a volume above 0 m³' }).message // → 'volume_m3 is -1; expected a volume above 0 m³'
  * @example new InputError({ argument: 'volume_m3', value: -1, expected: 'a volume above 0 m³' }).code // → 'outOfRange'
- * @example InputError.fromPlain(structuredClone(new InputError({ argument: 'volume_m3', value: NaN, expected: 'a volume' }).toPlain())).code // → 'notFinite'
  * Source: this project's error contract (DEVELOPERS.md).
  */
 export class InputError extends Error {
@@ -66,29 +65,6 @@ export class InputError extends Error {
     const plain = faults.map((fault) => (isBare(fault.value) ? fault : { ...fault, value: printed(fault.value) }));
     return { name: 'InputError', code, message, faults: plain };
   }
-
-  /** The error that was sent as plain data. */
-  static fromPlain(plain: PlainInputError): InputError {
-    if (!InputError.isPlain(plain)) {
-      throw new InputError({ argument: 'plain', value: plain, expected: 'what toPlain() of an InputError gives' });
-    }
-    const error = new InputError(...plain.faults);
-    error.message = plain.message;
-    return error;
-  }
-
-  /** Whether data is what toPlain() gives. */
-  static isPlain(data: unknown): data is PlainInputError {
-    if (typeof data !== 'object' || data === null) return false;
-    const { name, message, faults } = data as Partial<Record<keyof PlainInputError, unknown>>;
-    return name === 'InputError' && typeof message === 'string' && Array.isArray(faults) && faults.every(isFault);
-  }
-}
-
-function isFault(data: unknown): boolean {
-  if (typeof data !== 'object' || data === null) return false;
-  const { argument, expected } = data as Partial<Record<keyof InputFault, unknown>>;
-  return typeof argument === 'string' && typeof expected === 'string';
 }
 
 /** A fault with its code. */
@@ -103,7 +79,7 @@ function codeOf(value: unknown): InputCode {
 }
 
 function isBare(value: unknown): boolean {
-  return value === null || ['string', 'number', 'boolean', 'undefined', 'bigint'].includes(typeof value);
+  return value === null || !/^(object|function|symbol)$/u.test(typeof value);
 }
 
 /** A result that physics may refuse to give: either the value or the reason there is none. */

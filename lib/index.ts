@@ -1,5 +1,6 @@
 // The public door: named re-exports, nothing else.
-export { InputError, type InputFault, type Outcome } from './errors.js';
+export { type InputCode, InputError, type InputFault, type Outcome, type PlainInputError } from './errors.js';
+export { inputErrorFromPlain, isPlainInputError } from './plain-error.js';
 
 // strength, substances, units
 export { densityOfMixture } from './mixture/density.js';

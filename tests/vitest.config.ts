@@ -1,5 +1,5 @@
-// Three kinds of test: `unit` in Node, `browser` for single elements in Chromium, `journeys` for whole
-// paths through the built explorer. No retries: a test that fails now and then is a bug.
+// Four kinds of test: `unit` in Node, `browser` for single elements in Chromium, `journeys` for whole
+// paths through the built explorer, `package` for the library as it is taken away. No retries: a test that fails now and then is a bug.
 
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
@@ -90,6 +90,17 @@ export default defineConfig({
           benchmark: noBenchmarks,
           globalSetup: support('serve-explorer'),
           setupFiles: [support('leaves-nothing')],
+          ...limits,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'package',
+          environment: 'node',
+          sequence: { groupOrder: 1 },
+          include: ['tests/package/**/*.test.ts'],
+          benchmark: noBenchmarks,
           ...limits,
         },
       },

@@ -1,4 +1,5 @@
 // Written by reference/parameters/build-data.mjs from reference/parameters/oiml-r22.json; edit that file, not this one.
+import { OIML_R22_A } from './oiml-r22-a.js';
 import { parameterSet } from './parameter-set.js';
 
 /** Density of ethanol-water mixtures, general formula of the International Alcoholometric Tables; SI units. Source: oiml1975 in reference/bibliography.bib, section 4, formula and table of 54 coefficients; also the Annex, section 4, of Council Directive 76/766/EEC (oj1976). */
@@ -8,18 +9,18 @@ export const OIML_R22 = parameterSet({
   equation: 'densityOfMixture',
   substances: ['ethanol', 'water'],
   coefficients: {
-    A1: 998.20123,
-    A2: -192.9769495,
-    A3: 389.1238958,
-    A4: -1668.103923,
-    A5: 13522.15441,
-    A6: -88292.78388,
-    A7: 306287.4042,
-    A8: -613838.1234,
-    A9: 747017.2998,
-    A10: -547846.1354,
-    A11: 223446.0334,
-    A12: -39032.85426,
+    A1: OIML_R22_A[0],
+    A2: OIML_R22_A[1],
+    A3: OIML_R22_A[2],
+    A4: OIML_R22_A[3],
+    A5: OIML_R22_A[4],
+    A6: OIML_R22_A[5],
+    A7: OIML_R22_A[6],
+    A8: OIML_R22_A[7],
+    A9: OIML_R22_A[8],
+    A10: OIML_R22_A[9],
+    A11: OIML_R22_A[10],
+    A12: OIML_R22_A[11],
     B1: -0.20618513,
     B2: -0.0052682542,
     B3: 0.000036130013,

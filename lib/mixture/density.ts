@@ -7,17 +7,21 @@
 // Source: OIML R 22, International Alcoholometric Tables, 1975, section 4.
 
 import { ZERO_CELSIUS } from '../constants.js';
+import { OIML_R22_A } from '../data/oiml-r22-a.js';
 import { OIML_R22 } from '../data/oiml-r22.js';
 import { coefficientSeries } from '../data/parameter-set.js';
 import { checkRange } from '../errors.js';
 import type { Kelvin, KilogramPerCubicMetre, MassFraction } from '../units/quantities.js';
+import {
+  AT_20_CELSIUS,
+  densityByPolynomial,
+  type DensityPolynomial,
+  densitySlopeByPolynomial,
+  TWENTY_CELSIUS,
+} from './density-at-20.js';
 import { share } from './share.js';
 
-/** 20 °C, where strength by volume is defined, K. */
-export const TWENTY_CELSIUS = ZERO_CELSIUS + 20;
-
-/** Coefficients of ρ in powers of the mass fraction at one temperature, lowest power first, kg/m³. */
-export type DensityPolynomial = Float64Array;
+export { AT_20_CELSIUS, densityByPolynomial, type DensityPolynomial, densitySlopeByPolynomial, TWENTY_CELSIUS };
 
 /**
  * Density of a mixture of ethanol and water under atmospheric pressure.
@@ -45,7 +49,7 @@ export function densityPolynomial(temperature_K: Kelvin): DensityPolynomial {
     'a temperature from 253.15 to 313.15 K (−20 to 40 °C), where OIML R 22 holds',
   );
   const warmth = temperature_K - TWENTY_CELSIUS;
-  const polynomial = Float64Array.from(A);
+  const polynomial = Float64Array.from(OIML_R22_A);
   let power = 1;
   for (let i = 0; i < B.length; i++) {
     power *= warmth;
@@ -57,28 +61,11 @@ export function densityPolynomial(temperature_K: Kelvin): DensityPolynomial {
   return polynomial;
 }
 
-/** ρ at a mass fraction that the caller knows to be in 0..1, kg/m³. */
-export function densityByPolynomial(polynomial: DensityPolynomial, massFraction: MassFraction): KilogramPerCubicMetre {
-  let density = 0;
-  for (let k = polynomial.length - 1; k >= 0; k--) density = density * massFraction + polynomial[k]!;
-  return density;
-}
-
-/** ∂ρ/∂p at a mass fraction that the caller knows to be in 0..1, kg/m³. */
-export function densitySlopeByPolynomial(polynomial: DensityPolynomial, massFraction: MassFraction): number {
-  let slope = 0;
-  for (let k = polynomial.length - 1; k >= 1; k--) slope = slope * massFraction + k * polynomial[k]!;
-  return slope;
-}
-
-const A = coefficientSeries(OIML_R22, 'A');
 const B = coefficientSeries(OIML_R22, 'B');
 const C = [1, 2, 3, 4, 5].map((i) => coefficientSeries(OIML_R22, `C${i}_`));
 const [LOWEST_K, HIGHEST_K] = OIML_R22.range.temperature as [number, number];
 /** −20 °C typed in degrees and converted may miss 253.15 K by a rounding error. */
 const TEMPERATURE_SLACK_K = 1e-9;
 
-/** The polynomial at 20 °C. */
-export const AT_20_CELSIUS: DensityPolynomial = densityPolynomial(TWENTY_CELSIUS);
 /** The polynomial at 60 °F. */
 export const AT_60_FAHRENHEIT: DensityPolynomial = densityPolynomial(ZERO_CELSIUS + (60 - 32) / 1.8);

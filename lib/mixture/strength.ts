@@ -8,7 +8,7 @@
 
 import { MOLAR_MASS_ETHANOL, MOLAR_MASS_WATER } from '../constants.js';
 import type { MassFraction, MoleFraction, VolumeFraction20C } from '../units/quantities.js';
-import { AT_20_CELSIUS, densityByPolynomial, densitySlopeByPolynomial } from './density.js';
+import { AT_20_CELSIUS, densityByPolynomial, densitySlopeByPolynomial } from './density-at-20.js';
 import { rootBetweenZeroAndOne } from './invert.js';
 import { share } from './share.js';
 

@@ -37,7 +37,12 @@ export async function dataModules() {
   const names = readdirSync(HERE)
     .filter((name) => name.endsWith('.json'))
     .sort();
-  return Promise.all(names.map(async (name) => moduleOf(name, JSON.parse(readFileSync(new URL(name, HERE), 'utf8')))));
+  const sets = names.map((name) => [name, JSON.parse(readFileSync(new URL(name, HERE), 'utf8'))]);
+  const modules = await Promise.all(sets.map(([name, set]) => moduleOf(name, set)));
+  const apart = await Promise.all(
+    sets.filter(([, set]) => set.apart !== undefined).map(([, set]) => seriesModule(set)),
+  );
+  return [...modules, ...apart].sort((one, other) => (one.name < other.name ? -1 : 1));
 }
 
 /** The text of one module, from the parsed parameter file. */
@@ -59,16 +64,42 @@ export async function moduleOf(file, set) {
     source: set.source,
   };
   const constant = set.key.toUpperCase().replaceAll('-', '_');
+  // A series that stands in a file of its own is named from there: who needs it alone is not given the rest.
+  const own = set.apart === undefined ? '' : `import { ${constant}_${set.apart} } from './${seriesName(set)}.js';\n`;
+  const written = JSON.stringify(record).replace(
+    new RegExp(`"(${set.apart ?? '(?!)'})(\\d+)":[^,}]+`, 'g'),
+    (_all, prefix, index) => `"${prefix}${index}":${constant}_${prefix}[${index - 1}]`,
+  );
   const text = `// Written by reference/parameters/build-data.mjs from reference/parameters/${file}; edit that file, not this one.
-import { parameterSet } from './parameter-set.js';
+${own}import { parameterSet } from './parameter-set.js';
 
 /** ${set.title}; SI units. Source: ${set.source} in reference/bibliography.bib, ${set.place}. */
-export const ${constant} = parameterSet(${JSON.stringify(record)});
+export const ${constant} = parameterSet(${written});
 `;
   return {
     name: `${set.key}.ts`,
     text: await format(text, { parser: 'typescript', singleQuote: true, printWidth: 120 }),
   };
+}
+
+/** The module of a series of coefficients that some need alone (`apart` in the parameter file). */
+async function seriesModule(set) {
+  const values = Object.entries(numbers(set.key, set.coefficients))
+    .filter(([name]) => new RegExp(`^${set.apart}\\d+$`).test(name))
+    .map(([, value]) => value);
+  const text = `// Written by reference/parameters/build-data.mjs from reference/parameters/${set.key}.json; edit that file, not this one.
+
+/** ${set.apart}1, ${set.apart}2 ... of: ${set.title}; SI units. Source: ${set.source} in reference/bibliography.bib, ${set.place}. */
+export const ${set.key.toUpperCase().replaceAll('-', '_')}_${set.apart} = Object.freeze(${JSON.stringify(values)} as const);
+`;
+  return {
+    name: `${seriesName(set)}.ts`,
+    text: await format(text, { parser: 'typescript', singleQuote: true, printWidth: 120 }),
+  };
+}
+
+function seriesName(set) {
+  return `${set.key}-${set.apart.toLowerCase()}`;
 }
 
 function numbers(file, rows) {

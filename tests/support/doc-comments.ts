@@ -1,5 +1,5 @@
 // Reads the doc comments of everything the library exports. The shape they must have: one sentence,
-// `Equation:`, an @param for each argument and @returns with [unit] or basis where it is a number, @example with
+// `Equation:` where numbers go in or come out, an @param for each argument and @returns with [unit] or basis where it is a number, @example with
 // its printed result, `Source:`. A type needs only its sentence, a constant its sentence and source.
 
 import { join } from 'node:path';
@@ -54,7 +54,10 @@ export function faultsOf(named: PublicName): string[] {
     need(members.length === 0, `has methods without a doc comment: ${members.join(', ')}`);
     return faults;
   }
-  need(/^Equation: \S+/m.test(comment), 'has no Equation:');
+  // An equation is asked of physics: where a number with a unit goes in or comes out.
+  if (result === 'number' || parameters.some(({ numeric }) => numeric)) {
+    need(/^Equation: \S+/m.test(comment), 'has no Equation:');
+  }
   for (const { name, numeric } of parameters) {
     const text = tag(comment, `param ${name}`);
     need(text !== undefined, `has no @param ${name}`);

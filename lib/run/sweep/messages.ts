@@ -1,6 +1,7 @@
 // What goes between a sweep and its workers, as plain data: problems in batches, and what the reader kept of each run.
 
 import { InputError, type PlainInputError } from '../../errors.js';
+import { inputErrorFromPlain } from '../../plain-error.js';
 import type { RunProblem } from '../problem.js';
 
 /** Which function reads a run: one known to the worker by name, or an export of a module the worker can load. */
@@ -47,7 +48,7 @@ export function sentError(error: unknown): SentError {
 
 /** The error that was sent. */
 export function receivedError({ name, message, stack, input }: SentError): Error {
-  if (input !== undefined) return InputError.fromPlain(input);
+  if (input !== undefined) return inputErrorFromPlain(input);
   const error = new Error(message);
   error.name = name;
   if (stack !== undefined) error.stack = stack;

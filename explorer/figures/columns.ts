@@ -5,12 +5,17 @@ import type { Column } from '../rows/shown.js';
 /** Part of the whole way within which two rows stand at one place: a sixteenth of a px on a page. */
 const samePlace = 1e-4;
 
-/** Rows at which x rises; of rows at one place the last is kept (a spell at total reflux collects nothing). */
+/**
+ * Rows at which x rises. Of rows at the very same place the last is kept (a spell at total reflux collects nothing), of rows nearer than can be
+ * drawn the first, so that a curve begins where its x begins and not somewhat later; the last row is always kept.
+ */
 export function risingRows(x: Column, same = samePlace): number[] {
   const kept: number[] = [];
   const apart = same * Math.abs((x[x.length - 1] ?? 0) - (x[0] ?? 0));
   for (let i = 0; i < x.length; i++) {
-    if (kept.length > 0 && !(x[i]! - x[kept[kept.length - 1]!]! > apart)) kept.pop();
+    const step = kept.length === 0 ? Infinity : x[i]! - x[kept[kept.length - 1]!]!;
+    if (step > 0 && step <= apart && i < x.length - 1) continue;
+    if (step <= apart) kept.pop();
     kept.push(i);
   }
   return kept;

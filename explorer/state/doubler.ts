@@ -6,7 +6,7 @@ import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
 import type { KeptRun, RunPart, RunQuestion } from '../worker/kinds/run.js';
 import { chargeOf } from './derive.js';
 import { inventedStill } from './invented-stills.js';
-import { drawnParts } from './run-results.js';
+import { drawnParts, positionIn, readAt } from './run-results.js';
 import type { Scenario } from './scenario.js';
 
 /** Invented for this page. */
@@ -134,8 +134,7 @@ export function resultsOf(run: DoublerRun, chargeVolume: number): DoublerResults
   let boils = 0;
   while (boils < last && run.holderVapourRate_mol_s[boils * holders]! <= 0) boils += 1;
   const wanted = run.collectedVolume_m3[0]! + chargeVolume / 100;
-  let row = 0;
-  while (row < last && run.collectedVolume_m3[row]! < wanted) row += 1;
+  const full = positionIn(run.collectedVolume_m3, wanted);
   let best = 0;
   for (let i = 0; i <= last; i += 1) {
     if (run.collectedVolume_m3[i]! > 0.1 * wanted) best = Math.max(best, run.spoutStrength[i]!);
@@ -143,7 +142,7 @@ export function resultsOf(run: DoublerRun, chargeVolume: number): DoublerResults
   return {
     kettleBoils_s: run.time_s[boils]!,
     spoutRuns_s,
-    first: run.pureAlcoholCollected_m3[row]! / Math.max(1e-12, run.collectedVolume_m3[row]!),
+    first: readAt(run.pureAlcoholCollected_m3, full) / Math.max(1e-12, readAt(run.collectedVolume_m3, full)),
     best,
     collected_m3: run.collectedVolume_m3[last]!,
     pureAlcohol_m3: run.pureAlcoholCollected_m3[last]!,

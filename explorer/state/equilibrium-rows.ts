@@ -113,7 +113,8 @@ export function plateStairRows(
     staircase: {
       liquidMoleFraction: liquid,
       vapourMoleFraction: vapour,
-      strength: vapour.map(strengthFromMoleFraction),
+      // Of a weak liquid a run may end a trace below nothing, by less than its tolerance.
+      strength: vapour.map((y) => strengthFromMoleFraction(Math.min(1, Math.max(0, y)))),
     },
     operatingLine: run.plates === 0 ? null : { slope, intercept: (1 - slope) * head, label: refluxLabel(reflux) },
     kettleStrength: readAt(run.kettleStrength, position),

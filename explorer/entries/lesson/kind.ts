@@ -57,14 +57,13 @@ function view(here: Here<LessonData>): unknown {
 function words(here: Here<LessonData>): string {
   const about = lessonNamed(here.data.lesson);
   const { title, goal, opening: texts, steps } = about;
-  const known = numbersNow(about, here);
   switch (here.data.part) {
     case 'opening':
       return [`After this page you can ${goal}`, ...texts].map(plainProse).join('\n\n');
     case 'tries':
-      return [...(known?.tries.words ?? []), ...steps].map(plainProse).join('\n\n');
+      return [...(numbersNow(about, here)?.tries.words ?? []), ...steps].map(plainProse).join('\n\n');
     case 'why':
-      return known === undefined ? title : known.why.map(plainProse).join('\n\n');
+      return numbersNow(about, here)?.why.map(plainProse).join('\n\n') ?? title;
     case 'listen':
       return '';
   }

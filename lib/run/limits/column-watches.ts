@@ -3,7 +3,7 @@
 import { loadOfPacking } from '../../still/packing-load.js';
 import { loadOfPlate, type PlateFlows } from '../../still/plate-load.js';
 import type { Still } from '../../still/still.js';
-import { type Watch, type WatchedRun, within } from './watch.js';
+import { holderAt, type Watch, type WatchedRun, within } from './watch.js';
 
 /** Driven harder than this share of flooding a plate carries its liquid up. Source: common practice, 80 to 85 % of flooding. */
 export const FLOOD_LIMIT = 0.85;
@@ -28,27 +28,27 @@ export function plates(run: WatchedRun): Watch[] {
   const { column } = still;
   const power_W = heat.kind === 'power' ? heat.power_W : heat.rate_mol_s * HEAT_J_mol;
   if (column.kind !== 'plates') return [];
-  const width = run.holders.length;
   const first = run.holders.findIndex(({ kind }) => kind === 'plate');
   const idle = (IDLE * power_W) / HEAT_J_mol;
-  const loadOf = (row: number, i: number): Load => {
+  const loadOf = (place: number, i: number): Load => {
     const j = first + i;
-    const vapour = run.holderVapourRate_mol_s[row * width + j]!;
+    const vapour = holderAt(run, run.holderVapourRate_mol_s, place, j);
     if (vapour <= 0) return UNLOADED;
-    const { floodShare, weepShare, extrapolated } = loadOfPlate(column, flowsAt(run, row, j));
+    const { floodShare, weepShare, extrapolated } = loadOfPlate(column, flowsAt(run, place, j));
     return { flood: floodShare, weep: vapour < idle ? null : weepShare, extrapolated };
   };
   // Two limits read the same loads, one row after the other.
   const known: Load[][] = [];
-  const loads = (row: number): readonly Load[] =>
-    (known[row] ??= Array.from({ length: run.plates }, (_none, i) => loadOf(row, i)));
+  const loadsAt = (place: number): Load[] => Array.from({ length: run.plates }, (_none, i) => loadOf(place, i));
+  const loads = (place: number): readonly Load[] =>
+    Number.isInteger(place) ? (known[place] ??= loadsAt(place)) : loadsAt(place);
   return [
     {
       kind: 'flooding',
       holder: null,
       high: true,
-      read: (row) => {
-        const worst = loads(row).reduce((one, other) => (other.flood > one.flood ? other : one));
+      read: (place) => {
+        const worst = loads(place).reduce((one, other) => (other.flood > one.flood ? other : one));
         return {
           worst: worst.flood / FLOOD_LIMIT,
           passed: worst.flood > FLOOD_LIMIT,
@@ -62,8 +62,8 @@ export function plates(run: WatchedRun): Watch[] {
       kind: 'weeping',
       holder: null,
       high: false,
-      read: (row) => {
-        const shares = loads(row).filter(({ weep }) => weep !== null);
+      read: (place) => {
+        const shares = loads(place).filter(({ weep }) => weep !== null);
         if (shares.length === 0) return null;
         const worst = shares.reduce((one, other) => (other.weep! < one.weep! ? other : one));
         return { worst: worst.weep!, passed: worst.weep! < 1, extrapolated: worst.extrapolated };
@@ -83,10 +83,10 @@ export function packing({ column }: Still, run: WatchedRun): Watch[] {
       kind: 'flooding',
       holder: null,
       high: true,
-      read: (row) => {
+      read: (place) => {
         let worst = 0;
         for (let j = first; j < first + run.plates; j++) {
-          const { floodShare } = loadOfPacking(column, flowsAt(run, row, j));
+          const { floodShare } = loadOfPacking(column, flowsAt(run, place, j));
           worst = Math.max(worst, floodShare);
         }
         return { worst: worst / FLOOD_LIMIT, passed: worst > FLOOD_LIMIT, extrapolated: column.diameter_m < 0.15 };
@@ -97,16 +97,16 @@ export function packing({ column }: Still, run: WatchedRun): Watch[] {
   ];
 }
 
-/** What passes a holder at a row. */
-function flowsAt(run: WatchedRun, row: number, j: number): PlateFlows {
-  const at = row * run.holders.length + j;
+/** What passes a holder at a place. */
+function flowsAt(run: WatchedRun, place: number, j: number): PlateFlows {
+  const at = (column: Float64Array): number => holderAt(run, column, place, j);
   // Round-off may leave a flow that just begins a hair below nothing.
   return {
-    vapour_mol_s: Math.max(0, run.holderVapourRate_mol_s[at]!),
-    liquid_mol_s: Math.max(0, run.holderLiquidRate_mol_s[at]!),
-    vapourMoleFraction: within(run.holderVapour[at]!),
-    liquidMoleFraction: within(run.holderLiquid[at]!),
-    temperature_K: run.holderTemperature_K[at]!,
+    vapour_mol_s: Math.max(0, at(run.holderVapourRate_mol_s)),
+    liquid_mol_s: Math.max(0, at(run.holderLiquidRate_mol_s)),
+    vapourMoleFraction: within(at(run.holderVapour)),
+    liquidMoleFraction: within(at(run.holderLiquid)),
+    temperature_K: at(run.holderTemperature_K),
     pressure_Pa: run.holders[j]!.pressure_Pa,
   };
 }

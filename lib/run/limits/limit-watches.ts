@@ -7,7 +7,7 @@ import { liquidDensity, molarMass } from '../../still/fluids.js';
 import type { Still } from '../../still/still.js';
 import { packing, plates } from './column-watches.js';
 import { holds, leastRefluxes } from './strength-watches.js';
-import { type Watch, type WatchedRun, within } from './watch.js';
+import { holderAt, valueAt, type Watch, type WatchedRun, within } from './watch.js';
 
 /** Everything that is watched. */
 export function watches(run: WatchedRun, system: EthanolWater): readonly Watch[] {
@@ -29,8 +29,8 @@ function heater({ kettle: { power_W } }: Still, run: WatchedRun): Watch {
     kind: 'heaterShort',
     holder: 0,
     high: true,
-    read: (row) => {
-      const share = run.power_W[row]! / Math.max(1, power_W);
+    read: (place) => {
+      const share = valueAt(run.power_W, place) / Math.max(1, power_W);
       return { worst: share, passed: share > 1 + 1e-9, extrapolated: false };
     },
     message: 'The run takes more heat than the kettle’s heater can give.',
@@ -44,8 +44,8 @@ function kettle(still: Still, run: WatchedRun): Watch {
     kind: 'kettleLow',
     holder: 0,
     high: false,
-    read: (row) => {
-      const share = height(run, row, 0, diameter_m) / Math.max(1e-6, least_m);
+    read: (place) => {
+      const share = height(run, place, 0, diameter_m) / Math.max(1e-6, least_m);
       return { worst: share, passed: share < 1, extrapolated: false };
     },
     message:
@@ -66,8 +66,8 @@ function doublers(still: Still, run: WatchedRun): Watch[] {
         kind: 'doublerLow',
         holder,
         high: false,
-        read: (row) => {
-          const share = height(run, row, holder, diameter_m) / Math.max(1e-6, mouth_m);
+        read: (place) => {
+          const share = height(run, place, holder, diameter_m) / Math.max(1e-6, mouth_m);
           return { worst: share, passed: mouth_m > 1e-6 && share < 1, extrapolated: false };
         },
         message: `The ${name} has run down to the mouth of its pipe: vapour passes over its liquid, not through it.`,
@@ -77,9 +77,9 @@ function doublers(still: Still, run: WatchedRun): Watch[] {
         kind: 'doublerOver',
         holder,
         high: true,
-        read: (row) => {
-          const share = (height(run, row, holder, diameter_m) * area_m2) / volume_m3;
-          const runs = run.holderLiquidRate_mol_s[row * run.holders.length + holder]! > 1e-6;
+        read: (place) => {
+          const share = (height(run, place, holder, diameter_m) * area_m2) / volume_m3;
+          const runs = holderAt(run, run.holderLiquidRate_mol_s, place, holder) > 1e-6;
           return { worst: share, passed: runs, extrapolated: false };
         },
         message:
@@ -97,9 +97,10 @@ function condenser({ productCondenser: { flow_kg_s, transfer_W_K, inlet_K } }: S
     kind: 'condenserShort',
     holder: null,
     high: true,
-    read: (row) => {
-      const capacity = capacityOf(flow_kg_s, transfer_W_K, inlet_K, run.headTemperature_K[row]!);
-      const share = run.condenserDuty_W[row]! / Math.max(1e-9, capacity);
+    read: (place) => {
+      const head_K = valueAt(run.headTemperature_K, place);
+      const capacity = capacityOf(flow_kg_s, transfer_W_K, inlet_K, head_K);
+      const share = valueAt(run.condenserDuty_W, place) / Math.max(1e-9, capacity);
       return { worst: share, passed: share > 1, extrapolated: false };
     },
     message: 'More vapour comes than the condenser can take: it escapes at the spout and can light.',
@@ -108,10 +109,9 @@ function condenser({ productCondenser: { flow_kg_s, transfer_W_K, inlet_K } }: S
 }
 
 /** Height of the hot liquid in an upright vessel, m. */
-function height(run: WatchedRun, row: number, holder: number, diameter_m: number): number {
-  const at = row * run.holders.length + holder;
-  const x = within(run.holderLiquid[at]!);
-  const mass_kg = run.holderAmount_mol[at]! * molarMass(x);
-  const volume_m3 = mass_kg / liquidDensity(x, run.holderTemperature_K[at]!);
+function height(run: WatchedRun, place: number, holder: number, diameter_m: number): number {
+  const x = within(holderAt(run, run.holderLiquid, place, holder));
+  const mass_kg = holderAt(run, run.holderAmount_mol, place, holder) * molarMass(x);
+  const volume_m3 = mass_kg / liquidDensity(x, holderAt(run, run.holderTemperature_K, place, holder));
   return volume_m3 / ((Math.PI * diameter_m ** 2) / 4);
 }

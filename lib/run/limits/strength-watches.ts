@@ -8,7 +8,7 @@ import { moleFractionFromStrength } from '../../mixture/strength.js';
 import type { Still } from '../../still/still.js';
 import { minimumReflux } from '../steady/minimum-reflux.js';
 import type { RunStep } from '../problem.js';
-import { type Watch, type WatchedRun, within } from './watch.js';
+import { holderAt, valueAt, type Watch, type WatchedRun, within } from './watch.js';
 
 /** A strength is missed when the spout stands this far below it, % vol / 100. */
 const MISSED = 0.005;
@@ -27,10 +27,10 @@ export function holds(run: WatchedRun): Watch[] {
         kind: 'holdLost',
         holder: null,
         high: false,
-        read: (row) => {
-          if (row < first || row >= end) return null;
-          const reached = run.spoutStrength[row]!;
-          const passed = reached < strength - MISSED && spent(still, reflux, run, row);
+        read: (place) => {
+          if (place < first || place >= end) return null;
+          const reached = valueAt(run.spoutStrength, place);
+          const passed = reached < strength - MISSED && spent(still, reflux, run, place);
           return { worst: reached / strength, passed, extrapolated: false };
         },
         message: 'The strength to be held is lost: the kettle is too weak for these plates at the most reflux allowed.',
@@ -45,35 +45,36 @@ export function leastRefluxes(run: WatchedRun, system: EthanolWater): Watch[] {
   const { still, activity, sheet } = run.problem;
   const slice = system.curve(activity).at(run.holders.at(-1)!.pressure_Pa);
   const vessel = run.holders.findLastIndex(({ kind }) => kind === 'kettle' || kind === 'doubler');
-  const width = run.holders.length;
   return asked(sheet, run).map(({ reflux, strength, first, end }): Watch => {
     const distillate = moleFractionFromStrength(strength);
     const hold = typeof reflux === 'object' && reflux.kind === 'hold' ? reflux : null;
     /** Infinity where no reflux would do; null where the question makes no sense. */
-    const least = (row: number): number | null => {
-      const found = minimumReflux(slice, within(run.holderLiquid[row * width + vessel]!), distillate);
+    const least = (place: number): number | null => {
+      const liquid = Math.max(WATER, within(holderAt(run, run.holderLiquid, place, vessel)));
+      const found = minimumReflux(slice, liquid, distillate);
       if (found.found) return found.reflux;
       return found.reason === 'beyondAzeotrope' ? Infinity : null;
     };
-    const allowed = (row: number): number =>
+    const allowed = (place: number): number =>
       hold !== null && still.refluxCondenser.kind === 'total'
         ? hold.mostShare / (1 - hold.mostShare)
-        : run.refluxRatio[row]!;
-    const works = (row: number): boolean => {
-      const raised = (AT_WORK * run.power_W[row]!) / HEAT_J_mol;
-      return raised > 0 && run.holderVapourRate_mol_s[row * width + vessel]! > raised;
+        : run.refluxRatio[Math.floor(place)]!;
+    const works = (place: number): boolean => {
+      const raised = (AT_WORK * valueAt(run.power_W, place)) / HEAT_J_mol;
+      return raised > 0 && holderAt(run, run.holderVapourRate_mol_s, place, vessel) > raised;
     };
     const beyond = readVapour(slice.alpha, slice.intervals, distillate) <= distillate;
     return {
       kind: 'refluxShort',
       holder: null,
       high: false,
-      read: (row) => {
-        if (row < first || row >= end || run.spoutStrength[row]! >= strength - MISSED || !works(row)) return null;
-        if (hold !== null && !spent(still, hold, run, row)) return null;
-        const needed = least(row);
+      read: (place) => {
+        if (place < first || place >= end || !works(place)) return null;
+        if (valueAt(run.spoutStrength, place) >= strength - MISSED) return null;
+        if (hold !== null && !spent(still, hold, run, place)) return null;
+        const needed = least(place);
         if (needed === null || needed === 0) return null;
-        const share = needed === Infinity ? 0 : allowed(row) / needed;
+        const share = needed === Infinity ? 0 : allowed(place) / needed;
         return { worst: share, passed: share < 1, extrapolated: false };
       },
       message: (begins, worst) => {
@@ -124,14 +125,18 @@ function spent(
   { refluxCondenser }: Still,
   { mostShare }: { readonly mostShare: number },
   run: WatchedRun,
-  row: number,
+  place: number,
 ): boolean {
   if (refluxCondenser.kind === 'partial' && refluxCondenser.coolant.kind === 'duty') {
-    return run.refluxDuty_W[row]! >= (mostShare - 1e-3) * refluxCondenser.coolant.power_W;
+    return valueAt(run.refluxDuty_W, place) >= (mostShare - 1e-3) * refluxCondenser.coolant.power_W;
   }
-  const back = run.refluxRatio[row]!;
+  // A ratio may be without bound at one of two rows.
+  const back = run.refluxRatio[Math.floor(place)]!;
   return back === Infinity || back / (1 + back) >= mostShare - 1e-6;
 }
+
+/** A vessel with less alcohol is as good as water, and takes reflux without bound. */
+const WATER = 1e-6;
 
 /** Beyond this a number says no more than that it is out of reach. */
 const OUT_OF_REACH = 100;

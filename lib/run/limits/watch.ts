@@ -24,16 +24,31 @@ export interface Reading {
   readonly extrapolated: boolean;
 }
 
-/** A limit and how it is read. */
+/** A limit and how it is read. Between two rows, at a place such as 3.25, columns go by straight lines. */
 export interface Watch {
   readonly kind: LimitKind;
   readonly holder: number | null;
   /** Which of two readings is worse. */
   readonly high: boolean;
-  readonly read: (row: number) => Reading | null;
-  /** What happens; where it takes numbers, by the rows at which it is first passed and at which it is worst. */
+  readonly read: (place: number) => Reading | null;
+  /** What happens; where it takes numbers, by the places at which it is first passed and at which it is worst. */
   readonly message: string | ((first: number, worst: number) => string);
   readonly cure: string;
+}
+
+/** A column at a place: a row, or between two. */
+export function valueAt(column: Float64Array, place: number): number {
+  return between(column, Math.floor(place), place % 1, 0, 1);
+}
+
+/** A holder's value at a place; `column` is rows × holders. */
+export function holderAt(run: WatchedRun, column: Float64Array, place: number, holder: number): number {
+  return between(column, Math.floor(place), place % 1, holder, run.holders.length);
+}
+
+function between(column: Float64Array, row: number, share: number, at: number, width: number): number {
+  const here = column[row * width + at]!;
+  return share === 0 ? here : here + share * (column[(row + 1) * width + at]! - here);
 }
 
 /** A mole fraction that round-off may have carried out of 0..1. */

@@ -13,6 +13,7 @@ import {
 import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
 import type { KeptRun, RunQuestion } from '../worker/kinds/run.js';
 import type { StagesQuestion } from '../worker/kinds/stages.js';
+import { drawingTolerance, drawnRows } from './drawn-runs.js';
 import { drawnParts } from './run-results.js';
 import type { Scenario } from './scenario.js';
 
@@ -28,9 +29,6 @@ export const invented = {
   /** ... or when this share of what is not on the plates has come over. */
   mostCollected: 0.9,
 } as const;
-
-/** Ten times the library's: a run of the page moves by less than its last printed digit, in half the time. */
-const drawingTolerance = 1e-5;
 
 /** The charge of a scenario. */
 export function chargeOf(scenario: Scenario): Charge {
@@ -70,7 +68,7 @@ export function columnProblem(scenario: Scenario): SimplifiedProblem {
       { reflux: 'total', until: [{ kind: 'duration', seconds: invented.totalReflux_s }] },
       { reflux: scenario.reflux, until: endRules(scenario) },
     ],
-    outputs: { kind: 'perStep', points: 1 },
+    outputs: drawnRows,
     tolerance: drawingTolerance,
   };
 }

@@ -5,6 +5,7 @@ import { DEFAULT_ACTIVITY, type DoublerCharge, type EnergyProblem } from '#lib/i
 import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
 import type { KeptRun, RunPart, RunQuestion } from '../worker/kinds/run.js';
 import { chargeOf } from './derive.js';
+import { drawingTolerance, drawnRows } from './drawn-runs.js';
 import { inventedStill } from './invented-stills.js';
 import { drawnParts, positionIn, readAt } from './run-results.js';
 import type { Scenario } from './scenario.js';
@@ -21,8 +22,6 @@ export const inventedDoubler = {
   /** Cuts of that run, % vol / 100: spirit down to the first, high wines to the second, low wines to the third. */
   cuts: [0.8, 0.6, 0.02],
 } as const;
-
-const drawingTolerance = 1e-4;
 
 /** What is kept of the runs: what is drawn, when the kettle boils; of the doubler what is in it; of two in series the jars. */
 const doublerParts = [...drawnParts, 'holderVapourRate_mol_s'] as const;
@@ -104,7 +103,7 @@ function question<Kept extends RunPart>(
       activity: DEFAULT_ACTIVITY,
       heat: { kind: 'power', power_W: numbers.heat },
       sheet: [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }, ...drawing],
-      outputs: { kind: 'perStep', points: 1 },
+      outputs: drawnRows,
       start: 'cold',
       tolerance: drawingTolerance,
     },

@@ -4,6 +4,7 @@
 import { DEFAULT_ACTIVITY, toSI, type RunStep } from '#lib/index.js';
 import type { KeptRun, RunPart, RunQuestion } from '../worker/kinds/run.js';
 import { chargeOf } from './derive.js';
+import { drawingTolerance, drawnRows } from './drawn-runs.js';
 import { inventedStill } from './invented-stills.js';
 import { faultInRunSheet, runSheetName } from './run-sheet-check.js';
 import { drawnParts } from './run-results.js';
@@ -62,9 +63,6 @@ type SheetPart = (typeof sheetParts)[number];
 /** The run of a sheet without the limits it passes: what any solution of the library has. */
 export type SheetRun = KeptRun<Exclude<SheetPart, 'limits'>>;
 
-/** Ten times the library's: a run of the page moves by less than its last printed digit. */
-const drawingTolerance = 1e-4;
-
 /** The run of a scenario by a sheet: one question, whoever asks. */
 export function sheetQuestion(scenario: Scenario, sheet: RunSheet): RunQuestion<SheetPart> {
   const { chargeVolume, heat, pressure, plates, efficiency, columnDiameter, plateSpacing } = scenario;
@@ -80,7 +78,7 @@ export function sheetQuestion(scenario: Scenario, sheet: RunSheet): RunQuestion<
       heat: { kind: 'power', power_W: heat },
       // Without plates the invented still is a bare pot, which sends nothing back.
       sheet: plates === 0 ? sheet.steps.map((step) => ({ ...step, reflux: 'none' })) : sheet.steps,
-      outputs: { kind: 'perStep', points: 1 },
+      outputs: drawnRows,
       jars: sheet.jar_m3 === null ? { kind: 'perStep' } : { kind: 'size', volume_m3: sheet.jar_m3 },
       start: 'cold',
       tolerance: drawingTolerance,

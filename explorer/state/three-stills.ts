@@ -5,6 +5,7 @@ import { DEFAULT_ACTIVITY, type StopRule, type RunStep } from '#lib/index.js';
 import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
 import type { KeptRun, RunQuestion } from '../worker/kinds/run.js';
 import { chargeOf, invented } from './derive.js';
+import { drawingTolerance, drawnRows } from './drawn-runs.js';
 import { inventedStill } from './invented-stills.js';
 import { drawnParts, runResults, type RunResults } from './run-results.js';
 import type { Scenario } from './scenario.js';
@@ -40,8 +41,6 @@ export type StillsQuestions = {
 export const stillNames = ['pot', 'doubler', 'column'] as const;
 export const ownNames = ['own0', 'own1', 'own2'] as const;
 export type StillName = (typeof stillNames)[number] | (typeof ownNames)[number];
-
-const drawingTolerance = 1e-4;
 
 /** The questions of the page. */
 export function stillsQuestions(scenario: Scenario, own: readonly OwnStill[] = []): StillsQuestions {
@@ -81,7 +80,7 @@ function question(
       activity: DEFAULT_ACTIVITY,
       heat: { kind: 'power', power_W: heat },
       sheet: sheetOf(plates, column?.reflux ?? 0, until),
-      outputs: { kind: 'perStep', points: 1 },
+      outputs: drawnRows,
       start: 'cold',
       tolerance: drawingTolerance,
     },

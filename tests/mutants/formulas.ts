@@ -174,7 +174,7 @@ export const formulas: readonly Mutant[] = [
   {
     name: 'a kettle’s level is read in cold liquid',
     file: 'lib/run/limits/limit-watches.ts',
-    from: 'mass_kg / liquidDensity(x, run.holderTemperature_K[at]!)',
+    from: 'mass_kg / liquidDensity(x, holderAt(run, run.holderTemperature_K, place, holder))',
     to: 'mass_kg / liquidDensity(x, 293.15)',
     tests: ['limits'],
   },

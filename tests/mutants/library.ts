@@ -20,8 +20,15 @@ export const library: readonly Mutant[] = [
   {
     name: 'weeping is counted while a plate warms up or idles',
     file: 'lib/run/limits/column-watches.ts',
-    from: 'weep: vapour < idle ? null : weepShare',
+    from: 'weep: works ? weepShare : null',
     to: 'weep: weepShare',
+    tests: ['where-limits-begin'],
+  },
+  {
+    name: 'a limit begins at the row that finds it passed',
+    file: 'lib/run/limits/limits.ts',
+    from: 'row === 0 || run.stepStarts.includes(row) ? row : boundary(isSo, row, row - 1)',
+    to: 'row',
     tests: ['where-limits-begin'],
   },
   {

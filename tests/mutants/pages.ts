@@ -39,6 +39,13 @@ export const pages: readonly Mutant[] = [
     tests: ['newest-wins'],
   },
   {
+    name: 'pages ask for runs too loosely for the digits they print',
+    file: 'explorer/state/drawn-runs.ts',
+    from: 'drawingTolerance = 1e-5',
+    to: 'drawingTolerance = 2e-4',
+    tests: ['pages/printed-digits'],
+  },
+  {
     name: 'an answer within its tolerance does not meet it where it is exact',
     file: 'explorer/entries/question/judge.ts',
     from: 'tolerance.relative * Math.abs(answer) : tolerance.absolute',

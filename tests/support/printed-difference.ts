@@ -34,7 +34,8 @@ export function printedDifference(one: string, other: string): PrintedDifference
   numbers.forEach((number, place) => {
     const apart = unitsApart(number, others[place]!);
     if (apart === 1) byOne += 1;
-    if (apart > 1) beyond.push(`${String(number.value)} | ${String(others[place]!.value)} in: ${lineWith(first, place)}`);
+    if (apart > 1)
+      beyond.push(`${String(number.value)} | ${String(others[place]!.value)} in: ${lineWith(first, place)}`);
   });
   return { numbers: numbers.length, byOne, beyond };
 }
@@ -46,8 +47,10 @@ function unitsApart(one: Printed, other: Printed): number {
 }
 
 function inMinutes(text: string): string {
-  return text.replace(hours, (_, h?: string, m?: string, whole?: string, h2?: string, m2?: string) =>
-    `${String(60 * Number(h ?? whole ?? h2) + Number(m ?? m2 ?? 0))}\u00a0min`,
+  return text.replace(
+    hours,
+    (_, h?: string, m?: string, whole?: string, h2?: string, m2?: string) =>
+      `${String(60 * Number(h ?? whole ?? h2) + Number(m ?? m2 ?? 0))}\u00a0min`,
   );
 }
 

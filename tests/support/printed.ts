@@ -21,24 +21,29 @@ export type Asking = (questions: readonly Question[]) => readonly Answer[] | nul
 /** Answers runs at a tolerance; at the page's own where none is given. Each question once. */
 export function answersAt(tolerance?: number): Asking {
   const known = new Map<string, Answer | null>();
+  const answer = (asked: Question): Answer | null => {
+    const key = JSON.stringify(asked);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const reply = solver([tolerance === undefined ? asked : withTolerance(asked, tolerance)]);
+    const found = reply.kind === 'answered' ? reply.answers[0]! : null;
+    known.set(key, found);
+    return found;
+  };
   return (questions) => {
-    const answers = questions.map((asked) => {
-      const key = JSON.stringify(asked);
-      if (!known.has(key)) {
-        const reply = solver([tolerance === undefined ? asked : withTolerance(asked, tolerance)]);
-        known.set(key, reply.kind === 'answered' ? reply.answers[0]! : null);
-      }
-      return known.get(key)!;
-    });
-    return answers.some((answer) => answer === null) ? null : (answers as readonly Answer[]);
+    const answers: Answer[] = [];
+    for (const asked of questions) {
+      const found = answer(asked);
+      if (found === null) return null;
+      answers.push(found);
+    }
+    return answers;
   };
 }
 
 /** The same question about runs at another tolerance. */
 function withTolerance(question: Question, tolerance: number): Question {
-  return 'problem' in question
-    ? ({ ...question, problem: { ...question.problem, tolerance, ...(process.env['PTS'] ? { outputs: { kind: 'perStep', points: Number(process.env['PTS']) } } : {}) } } as Question)
-    : question;
+  return 'problem' in question ? ({ ...question, problem: { ...question.problem, tolerance } } as Question) : question;
 }
 
 /** An entry of a page, ready to be read. */
@@ -70,7 +75,7 @@ export function printedBy(
   const common = {};
   const drawn: { readonly entry: Readable; readonly here: Here }[] = [];
   for (const entry of entries) {
-    const now = answered(entry.kind.asks?.(entry.data, scenario, common) ?? {}, scenario, asking);
+    const now = givenBy(entry.kind.asks?.(entry.data, scenario, common) ?? {}, scenario, asking);
     if (now === null) return null;
     const later = answeredLater(entry.kind.asksLater?.(entry.data, scenario, common) ?? {}, scenario, asking);
     drawn.push({ entry, here: hereOf(entry, scenario, units, now, later) });
@@ -87,7 +92,8 @@ export function printedBy(
   );
 }
 
-function answered(asks: Readonly<Record<string, Question>>, scenario: Scenario, asking: Asking): Answered | null {
+/** The answers to questions by name, with their numbers; null where the solver refuses one. */
+export function givenBy(asks: Readonly<Record<string, Question>>, scenario: Scenario, asking: Asking): Answered | null {
   const answers = asking(Object.values(asks));
   if (answers === null) return null;
   return { scenario, answers: Object.fromEntries(Object.keys(asks).map((name, place) => [name, answers[place]!])) };

@@ -3,12 +3,13 @@
 import { loadOfPacking } from '../../still/packing-load.js';
 import { loadOfPlate, type PlateFlows } from '../../still/plate-load.js';
 import type { Still } from '../../still/still.js';
-import { holderAt, type Watch, type WatchedRun, within } from './watch.js';
+import { holderAt, placeAt, valueAt, type Watch, type WatchedRun, within } from './watch.js';
 
 /** Driven harder than this share of flooding a plate carries its liquid up. Source: common practice, 80 to 85 % of flooding. */
 export const FLOOD_LIMIT = 0.85;
-/** Below this share of the usual vapour a plate is warming up or idle, not weeping. */
+/** Below this share of the usual vapour a plate is warming up or idle, not weeping; it works once it has had more for so long. */
 const IDLE = 0.5;
+const WORKS_AFTER_s = 60;
 
 /** Heat that raises a mole of vapour, J/mol; roughly. */
 const HEAT_J_mol = 40e3;
@@ -34,9 +35,11 @@ export function plates(run: WatchedRun): Watch[] {
     const j = first + i;
     const vapour = holderAt(run, run.holderVapourRate_mol_s, place, j);
     if (vapour <= 0) return UNLOADED;
+    const works = Math.min(vapour, holderAt(run, run.holderVapourRate_mol_s, aMinuteBefore(place), j)) >= idle;
     const { floodShare, weepShare, extrapolated } = loadOfPlate(column, flowsAt(run, place, j));
-    return { flood: floodShare, weep: vapour < idle ? null : weepShare, extrapolated };
+    return { flood: floodShare, weep: works ? weepShare : null, extrapolated };
   };
+  const aMinuteBefore = (place: number): number => placeAt(run.time_s, valueAt(run.time_s, place) - WORKS_AFTER_s);
   // Two limits read the same loads, one row after the other.
   const known: Load[][] = [];
   const loadsAt = (place: number): Load[] => Array.from({ length: run.plates }, (_none, i) => loadOf(place, i));

@@ -41,6 +41,18 @@ export function valueAt(column: Float64Array, place: number): number {
   return between(column, Math.floor(place), place % 1, 0, 1);
 }
 
+/** The place at which a column that rises reads a value; its first row before it. */
+export function placeAt(column: Float64Array, value: number): number {
+  let [low, high] = [0, column.length - 1];
+  if (high < 1 || value <= column[0]!) return 0;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (column[middle]! <= value) low = middle;
+    else high = middle;
+  }
+  return Math.min(high, low + (value - column[low]!) / (column[high]! - column[low]!));
+}
+
 /** A holder's value at a place; `column` is rows × holders. */
 export function holderAt(run: WatchedRun, column: Float64Array, place: number, holder: number): number {
   return between(column, Math.floor(place), place % 1, holder, run.holders.length);

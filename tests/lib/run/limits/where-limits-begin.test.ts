@@ -91,3 +91,31 @@ describe('a condenser', () => {
     expect(limitOf('condenserShort', cooled(110))).toBeUndefined();
   });
 });
+
+describe('the moments of a limit', () => {
+  const problem = (interval_s: number): WholeProblem => {
+    const still = platedStill(8);
+    return trainProblem({
+      still: { ...still, kettle: { ...still.kettle, heatingSurfaceHeight_m: 0.58 } },
+      sheet: [
+        { reflux: 3, until: [{ kind: 'duration', seconds: 4000 }] },
+        { reflux: 3, heat: power(14_000), until: [{ kind: 'duration', seconds: 1000 }] },
+        { reflux: 3, until: [{ kind: 'duration', seconds: 4000 }] },
+      ],
+      outputs: { kind: 'every', interval_s },
+    });
+  };
+  const [coarse, fine] = [problem(700), problem(5)].map((one) => limitsOf(solve(one, system), system));
+
+  it('do not hang on where rows happen to lie', () => {
+    expect(coarse!.map(({ kind }) => kind)).toEqual(fine!.map(({ kind }) => kind));
+    const [found, exact] = [coarse!, fine!].map((limits) => limits.find(({ kind }) => kind === 'kettleLow')!);
+    expect(exact!.from_s % 700).toBeGreaterThan(100);
+    expect(Math.abs(found!.from_s - exact!.from_s)).toBeLessThan(30);
+  });
+
+  it('are those of a step of the sheet that begins and ends them', () => {
+    const short = coarse!.find(({ kind }) => kind === 'heaterShort')!;
+    expect([short.from_s, short.to_s]).toEqual([4000, 5000]);
+  });
+});

@@ -1,0 +1,30 @@
+// The staircase of the plates as they stand.
+
+import { expect, it } from 'vitest';
+import { createEthanolWater, solve, toSI } from '#lib/index.js';
+import { curveRows, plateStairRows } from '../../../explorer/state/equilibrium-rows.js';
+import { columnProblem } from '../../../explorer/state/derive.js';
+import { startingScenario } from '../../../explorer/state/parameters.js';
+import { unitSystems } from '../../../explorer/text/unit-systems.js';
+import { createSolver } from '../../../explorer/worker/questions.js';
+
+const system = createEthanolWater();
+
+it('is drawn of a run whose last plates hold a trace less than no alcohol, as a run to the end may', () => {
+  const reply = createSolver(system)([
+    { kind: 'equilibrium', activity: 'redlich-kister', pressure_Pa: toSI(1, 'atm') },
+  ]);
+  const [equilibrium] = reply.kind === 'answered' ? reply.answers : [];
+  if (equilibrium?.kind !== 'equilibrium') throw new Error('no equilibrium');
+  const run = solve(columnProblem(startingScenario), system).plain();
+  const plateVapour = run.plateVapour.map(() => -2.9e-9);
+  const { staircase } = plateStairRows(
+    curveRows(equilibrium.slice),
+    equilibrium,
+    { ...run, plateVapour },
+    startingScenario,
+    1.5,
+    unitSystems.metric,
+  );
+  expect(Array.from(staircase.strength).slice(1)).toEqual(Array.from({ length: run.plates }, () => 0));
+});

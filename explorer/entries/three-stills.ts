@@ -117,7 +117,7 @@ function above(name: string, results: StillResults, wanted: unknown, units: Unit
     return html`${name} never reaches ${wanted}: its best is ${ink(units.strength.withUnit(best))}.`;
   }
   const shown = units.volume.toShown(pureAlcoholAbove_m3);
-  const pure = ink(joined(fixed(shown, shown >= 0.1 ? 2 : 3), units.volume.unit));
+  const pure = ink(joined(fixed(shown, shown >= 0.1 ? pureDigits(shown) : 3), units.volume.unit));
   return html`${name} stays above ${wanted} for ${ink(volumeInWords(volumeAbove_m3, units))} and brings over ${pure} of
   pure alcohol, ${ink(percent(shareAbove))} of all that was filled in.`;
 }
@@ -146,7 +146,8 @@ export function recoveredTable(
   specs: NumberSpecs,
 ): unknown {
   const { volume, strength } = units;
-  const digits = volume.toShown(now.scenario.chargeVolume) < 10 ? 3 : 2;
+  const charge = volume.toShown(now.scenario.chargeVolume);
+  const digits = charge < 10 ? 3 : pureDigits(charge);
   const pure = (m3: number): string => fixed(volume.toShown(m3), digits);
   const amount = digits === 3 ? pure : volume.text;
   const wanted = roundStrength(now.scenario.wantedStrength, units);
@@ -184,6 +185,11 @@ export function recoveredTable(
         </tbody>
       </table>
     </div>`;
+}
+
+/** A digit more than volumes are read to, but no more than four or five in all. */
+function pureDigits(shown: number): 1 | 2 {
+  return shown < 200 ? 2 : 1;
 }
 
 // An hour of the unit of power: kWh, or BTU.

@@ -9,41 +9,32 @@ import type { Json, PageRecord } from '../../explorer/state/notebook-record.js';
 import { numberSpecs } from '../../explorer/state/number-specs.js';
 import type { Scenario } from '../../explorer/state/scenario.js';
 import type { UnitSystem } from '../../explorer/text/unit-systems.js';
-import { drift } from '../../explorer/worker/drift.js';
-import { createSolver, type Answer, type Question } from '../../explorer/worker/questions.js';
-import { train } from '../../explorer/worker/train.js';
+import { createSolver } from '../../explorer/worker/answering.js';
+import { keyOf, type Answer, type Asks, type Question } from '../../explorer/worker/questions.js';
 
-const solver = createSolver(createEthanolWater(), { drift, train });
+const solve = createSolver(createEthanolWater());
 
-/** Tells the answers to questions; null where the solver refuses one. */
-export type Asking = (questions: readonly Question[]) => readonly Answer[] | null;
+/** Tells the answer to a question; null where the solver refuses it. */
+export type Asking = (question: Question) => Promise<Answer | null>;
 
 /** Answers runs at a tolerance; at the page's own where none is given. Each question once. */
 export function answersAt(tolerance?: number): Asking {
-  const known = new Map<string, Answer | null>();
-  const answer = (asked: Question): Answer | null => {
-    const key = JSON.stringify(asked);
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const reply = solver([tolerance === undefined ? asked : withTolerance(asked, tolerance)]);
-    const found = reply.kind === 'answered' ? reply.answers[0]! : null;
+  const known = new Map<string, Promise<Answer | null>>();
+  const answer = async (question: Question): Promise<Answer | null> => {
+    const reply = await solve(tolerance === undefined ? question : withTolerance(question, tolerance));
+    return reply.kind === 'answered' ? reply.answer : null;
+  };
+  return (question) => {
+    const key = keyOf(question);
+    const found = known.get(key) ?? answer(question);
     known.set(key, found);
     return found;
-  };
-  return (questions) => {
-    const answers: Answer[] = [];
-    for (const asked of questions) {
-      const found = answer(asked);
-      if (found === null) return null;
-      answers.push(found);
-    }
-    return answers;
   };
 }
 
 /** The same question about runs at another tolerance. */
 function withTolerance(question: Question, tolerance: number): Question {
-  return 'problem' in question ? ({ ...question, problem: { ...question.problem, tolerance } } as Question) : question;
+  return 'problem' in question ? { ...question, problem: { ...question.problem, tolerance } } : question;
 }
 
 /** An entry of a page, ready to be read. */
@@ -66,18 +57,18 @@ export async function readable({ entries }: PageRecord): Promise<readonly Readab
 }
 
 /** What the entries of a page print for a scenario, by entry; null where the solver refuses the numbers. */
-export function printedBy(
+export async function printedBy(
   entries: readonly Readable[],
   scenario: Scenario,
   units: UnitSystem,
   asking: Asking,
-): ReadonlyMap<string, string> | null {
+): Promise<ReadonlyMap<string, string> | null> {
   const common = {};
   const drawn: { readonly entry: Readable; readonly here: Here }[] = [];
   for (const entry of entries) {
-    const now = givenBy(entry.kind.asks?.(entry.data, scenario, common) ?? {}, scenario, asking);
+    const now = await givenBy(entry.kind.asks?.(entry.data, scenario, common) ?? {}, scenario, asking);
     if (now === null) return null;
-    const later = answeredLater(entry.kind.asksLater?.(entry.data, scenario, common) ?? {}, scenario, asking);
+    const later = await laterBy(entry.kind.asksLater?.(entry.data, scenario, common) ?? {}, scenario, asking);
     drawn.push({ entry, here: hereOf(entry, scenario, units, now, later) });
   }
   const results = drawn.flatMap(({ entry, here }): readonly PageResult[] =>
@@ -93,21 +84,26 @@ export function printedBy(
 }
 
 /** The answers to questions by name, with their numbers; null where the solver refuses one. */
-export function givenBy(asks: Readonly<Record<string, Question>>, scenario: Scenario, asking: Asking): Answered | null {
-  const answers = asking(Object.values(asks));
-  if (answers === null) return null;
-  return { scenario, answers: Object.fromEntries(Object.keys(asks).map((name, place) => [name, answers[place]!])) };
-}
-
-function answeredLater(asks: Readonly<Record<string, Question>>, scenario: Scenario, asking: Asking): Later {
+export async function givenBy(asks: Asks, scenario: Scenario, asking: Asking): Promise<Answered | null> {
   const answers: Record<string, Answer> = {};
   for (const [name, question] of Object.entries(asks)) {
-    const answer = asking([question])?.[0];
-    if (answer !== undefined) answers[name] = answer;
+    const answer = await asking(question);
+    if (answer === null) return null;
+    answers[name] = answer;
   }
-  const of = Object.keys(asks).length;
+  return { scenario, answers };
+}
+
+async function laterBy(asks: Asks, scenario: Scenario, asking: Asking): Promise<Later> {
+  const answers: Record<string, Answer> = {};
+  for (const [name, question] of Object.entries(asks)) {
+    const answer = await asking(question);
+    if (answer !== null) answers[name] = answer;
+  }
+  const [of, come] = [Object.keys(asks).length, Object.keys(answers).length];
+  const whole = come === of ? { scenario, answers } : undefined;
   const none = (): void => undefined;
-  return { scenario, answers, done: of, of, state: 'finished', stop: none, goOn: none };
+  return { scenario, answers, whole, done: of, of, refused: of - come, state: 'finished', stop: none, goOn: none };
 }
 
 function hereOf({ id, data }: Readable, scenario: Scenario, units: UnitSystem, now: Answered, later: Later): Here {
@@ -136,8 +132,8 @@ function hereOf({ id, data }: Readable, scenario: Scenario, units: UnitSystem, n
     blank: none,
     setup: none,
     rows: (_figure, fresh) => fresh(),
+    once: (_name, _from, make) => make(),
     mark: (figure) => figure,
-    solver: { answer: () => Promise.reject(new Error('an entry asks for itself')) },
     shared: (make) => make(),
     redraw: none,
   };

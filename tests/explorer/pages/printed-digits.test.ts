@@ -18,7 +18,7 @@ import { answersAt, givenBy, printedBy, readable, type Asking } from '../../supp
 import { printedDifference } from '../../support/printed-difference.js';
 
 /** Settings of each page; the same on every commit, others where a number is asked for. */
-const settings = Number(process.env['PRINTED_SETTINGS'] ?? 20);
+const settings = Number(process.env['PRINTED_SETTINGS'] ?? 12);
 const sown = process.env['PRINTED_SETTINGS'] === undefined ? { seed: 20261128 } : {};
 
 /** Numbers that may be one off, of all that are printed; and more than one: of two troughs a limit is as bad in, a run at 1e-8 may take the other. */
@@ -52,14 +52,14 @@ const files = import.meta.glob<Record<string, PageRecord>>('../../../explorer/pa
 const records = [...Object.values(files).flatMap((file) => Object.values(file)), ...lessons.map(lessonPage)];
 
 /** What is printed for a scenario, by name; null where the solver refuses it. */
-type Printing = (scenario: Scenario, asking: Asking) => ReadonlyMap<string, string> | null;
+type Printing = (scenario: Scenario, asking: Asking) => Promise<ReadonlyMap<string, string> | null>;
 
-function printsWhatATightRunPrints(name: string, printing: Printing): void {
+async function printsWhatATightRunPrints(name: string, printing: Printing): Promise<void> {
   const beyond: string[] = [];
   let [numbers, onTheEdge] = [0, 0];
   for (const scenario of fc.sample(anyScenario, { numRuns: settings, ...sown })) {
-    const printed = printing(scenario, answersAt());
-    const tight = printing(scenario, answersAt(1e-8));
+    const printed = await printing(scenario, answersAt());
+    const tight = await printing(scenario, answersAt(1e-8));
     expect(printed === null).toBe(tight === null);
     for (const [id, text] of printed ?? []) {
       const difference = printedDifference(text, tight!.get(id)!);
@@ -87,16 +87,16 @@ describe.each(records.map((record) => [record.title, record] as const))('the pag
     vi.stubGlobal('document', { documentElement: { dataset: {} } });
     onTestFinished(() => void vi.unstubAllGlobals());
     const entries = await readable(record);
-    printsWhatATightRunPrints(title, (scenario, asking) => printedBy(entries, scenario, metric, asking));
+    await printsWhatATightRunPrints(title, (scenario, asking) => printedBy(entries, scenario, metric, asking));
   });
 });
 
 describe.each(questions.map((question) => [question.name, question] as const))(
   'the question ‘%s’',
   (name, question) => {
-    it('asks, hints and answers with the digits of runs at 1e-8', () => {
-      printsWhatATightRunPrints(name, (scenario, asking) => {
-        const given = givenBy(question.asks(scenario), scenario, asking);
+    it('asks, hints and answers with the digits of runs at 1e-8', async () => {
+      await printsWhatATightRunPrints(name, async (scenario, asking) => {
+        const given = await givenBy(question.asks(scenario), scenario, asking);
         if (given === null) return null;
         const posed = question.pose({ ...given, units: metric });
         if (posed === null) return new Map();
@@ -110,9 +110,9 @@ describe.each(questions.map((question) => [question.name, question] as const))(
 );
 
 describe.each(guesses.map((guess) => [guess.name, guess] as const))('the guess ‘%s’', (name, guess) => {
-  it('asks with the digits of runs at 1e-8, and so does what it says of a guess', () => {
-    printsWhatATightRunPrints(name, (scenario, asking) => {
-      const given = givenBy(guess.asks(scenario), scenario, asking);
+  it('asks with the digits of runs at 1e-8, and so does what it says of a guess', async () => {
+    await printsWhatATightRunPrints(name, async (scenario, asking) => {
+      const given = await givenBy(guess.asks(scenario), scenario, asking);
       if (given === null) return null;
       const { task, asked, field, means } = guess.pose({ ...given, units: metric });
       const [[from, to], [low, high]] = [field.x, field.y];

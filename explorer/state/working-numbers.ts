@@ -111,6 +111,7 @@ export const workingNumbers = {
   },
   jarVolume: { ...volume, label: 'volume of the spirit', start: litres(1) },
   jarStrength: { ...strength, label: 'strength of the spirit', start: 0.7 },
+  jarTemperature: { ...cool, label: 'how warm it was measured', start: celsius(20) },
   // how sure a reading is
   sureStrength: {
     quantity: 'strengthDifference',

@@ -33,6 +33,18 @@ describe('a run day', () => {
     expect(problems).toEqual([]);
   });
 
+  it('pours jars of the run together at a press', async () => {
+    const { page, problems } = await explorer.open('#down-to-strength');
+    const reader = new Reader(page);
+    const together = (): Promise<string> => reader.entry('Pouring together');
+    await page.getByRole('button', { name: /^Put in jar 1 of the run/u }).click();
+    await expect.poll(() => page.getByRole('spinbutton', { name: 'spirit 4: volume of the spirit' }).count()).toBe(1);
+    const four = await together();
+    await page.getByRole('button', { name: 'Undo' }).first().click();
+    await reader.seesChange(together, four);
+    expect(problems).toEqual([]);
+  });
+
   it('reads the kettle on a phone, and says when two readings cannot both be right', async () => {
     const { page, problems } = await explorer.open('#what-the-gauges-say', { viewport: { width: 390, height: 844 } });
     const reader = new Reader(page);

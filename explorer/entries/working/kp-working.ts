@@ -14,7 +14,7 @@ import { correctionOf } from '../../text/messages.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import { choiceOf } from '../run-sheet/choice-of.js';
 import { WorkingsChangedEvent } from './events.js';
-import { clauseStands, rowsOf, type Working, type WorkingList, type WorkingPart } from './working.js';
+import { clauseStands, rowsOf, type OfferedRow, type Working, type WorkingList, type WorkingPart } from './working.js';
 
 type Clause = Extract<WorkingPart, { readonly clause: string }>;
 
@@ -24,6 +24,7 @@ export class WorkingElement extends LitElement {
     workings: { attribute: false },
     units: { attribute: false },
     name: { attribute: false },
+    offered: { attribute: false },
     fault: { state: true },
   };
   declare working: Working;
@@ -31,6 +32,8 @@ export class WorkingElement extends LitElement {
   declare units: UnitSystem;
   /** Of the entry: no two lines of correction on a page have one id. */
   declare name: string;
+  /** Rows that can be put in by a press. */
+  declare offered: readonly OfferedRow[];
   declare private fault: { readonly key: string; readonly fault: NumberFault } | null;
 
   #specs = new Map<string, NumberSpec>();
@@ -39,6 +42,7 @@ export class WorkingElement extends LitElement {
   constructor() {
     super();
     this.fault = null;
+    this.offered = [];
     this.addEventListener('kp-number-focus', (event) => event.stopPropagation());
     this.addEventListener('kp-fault', (event) => this.#faulted(event));
     this.addEventListener('kp-change', (event) => this.#changed(event));
@@ -98,10 +102,18 @@ export class WorkingElement extends LitElement {
       ${
         rows.length < mostRows
           ? html`<p class="words-to-press">
-              ${this.#word(`Add a ${list.row}`, () => this.#rows(list, [...rows, rows.at(-1) ?? list.start[0]!], `a ${list.row} added`))}
-            </p>`
+                ${this.#word(`Add a ${list.row}`, () => this.#rows(list, [...rows, rows.at(-1) ?? list.start[0]!], `a ${list.row} added`))}
+              </p>
+              ${this.#offers(list, rows)}`
           : nothing
       }`;
+  }
+
+  #offers(list: WorkingList, rows: readonly WorkingRow[]): unknown {
+    if (this.offered.length === 0) return nothing;
+    return html`<p class="words-to-press">
+      ${this.offered.map(({ words, row }) => this.#word(words, () => this.#rows(list, [...rows, row], `a ${list.row} put in`)))}
+    </p>`;
   }
 
   #rowPart(list: WorkingList, row: WorkingRow, index: number, part: WorkingList['parts'][number]): unknown {

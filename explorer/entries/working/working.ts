@@ -6,9 +6,11 @@ import { numberWithUnit } from '../../components/number/number-spec.js';
 import { specOf } from '../../state/number-specs.js';
 import { workingNumbers, type WorkingNumberName, type WorkingValues } from '../../state/working-numbers.js';
 import { valuesOf, workingsIn, workingsName, type WorkingRow, type Workings } from '../../state/workings.js';
-import type { Json } from '../../state/notebook-record.js';
+import type { Common, Json } from '../../state/notebook-record.js';
+import type { Scenario } from '../../state/scenario.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
-import type { CautionName, Here, Provided } from '../entry.js';
+import type { Asks } from '../../worker/questions.js';
+import type { CautionName, Here, Later, Provided } from '../entry.js';
 import { anyPiece, type Piece, type PieceData } from '../pieces.js';
 import { plainWords } from '../plain-words.js';
 import './kp-working.js';
@@ -41,6 +43,13 @@ export interface WorkingList {
   readonly start: readonly WorkingRow[];
 }
 
+/** A row that can be put in by a press. */
+export interface OfferedRow {
+  /** 'Jar 3: 1.0 L at 78.2 % vol'. */
+  readonly words: string;
+  readonly row: WorkingRow;
+}
+
 /** What a working computes with. */
 export interface Worked {
   readonly values: WorkingValues;
@@ -51,6 +60,10 @@ export interface Worked {
 }
 
 export interface Working {
+  /** What it asks once the page stands, where it offers rows of the page's run. */
+  readonly asksLater?: (scenario: Scenario, common: Common) => Asks;
+  /** Words to press that put rows in, from the answers that have come. */
+  readonly offers?: (answers: Later['answers'], units: UnitSystem) => readonly OfferedRow[];
   /** Each paragraph a list of words and numbers. */
   readonly sentences: readonly (readonly WorkingPart[])[];
   readonly list?: WorkingList;
@@ -64,6 +77,7 @@ export interface Working {
 export function workingPiece(working: Working): Piece {
   const worked = ({ common, units }: Here<PieceData>): Worked => workedOf(working, workingsIn(common), units);
   return anyPiece({
+    ...(working.asksLater === undefined ? {} : { asksLater: working.asksLater }),
     view: (here) => view(here, working, worked(here)),
     notes: (here) => working.notes?.(worked(here)) ?? nothing,
     cautions: working.cautions ?? [],
@@ -107,6 +121,7 @@ function view(here: Here<PieceData>, working: Working, worked: Worked): unknown 
       .workings=${workingsIn(here.common)}
       .units=${here.units}
       .name=${here.id}
+      .offered=${working.offers?.(here.later?.answers ?? {}, here.units) ?? []}
       @kp-workings=${changed}
     ></kp-working>
     <div class="working-answer">${working.answer(worked)}</div>`;

@@ -2,7 +2,8 @@
 
 import { html } from 'lit';
 import { mix } from '#lib/index.js';
-import { strengthInk, volumeInk } from '../amounts.js';
+import { runSheetIn, sheetQuestion, type SheetRun } from '../../../state/run-sheet.js';
+import { strengthInk, strengthText, volumeInk, volumeText } from '../amounts.js';
 import { spiritsOf } from '../spirits-of.js';
 import { workingPiece, type Worked } from '../working.js';
 
@@ -18,6 +19,9 @@ function answer({ rows, units }: Worked): unknown {
   </p>`;
 }
 
+/** Jars of the run that can be put in. */
+const mostOffered = 12;
+
 export const pourTogether = workingPiece({
   sentences: [],
   list: {
@@ -30,6 +34,14 @@ export const pourTogether = workingPiece({
       { numbers: { jarVolume: 0.0015, jarStrength: 0.66 } },
     ],
   },
+  asksLater: (scenario, common) => ({ sheetRun: sheetQuestion(scenario, runSheetIn(common)) }),
+  offers: ({ sheetRun }, units) =>
+    sheetRun?.kind !== 'run'
+      ? []
+      : (sheetRun.solution as SheetRun).jars.slice(0, mostOffered).map((jar, index) => ({
+          words: `Put in jar ${String(index + 1)} of the run: ${volumeText(jar.volume_m3, units)} at ${strengthText(jar.strength, units)}`,
+          row: { numbers: { jarVolume: jar.volume_m3, jarStrength: jar.strength } },
+        })),
   answer,
   cautions: ['pouring'],
   notes: () => html`<p>All at 20 °C. The order in which they are poured changes nothing.</p>`,

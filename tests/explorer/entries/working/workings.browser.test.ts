@@ -131,6 +131,23 @@ describe('a working', () => {
     expect(poured.map(({ numbers }) => numbers.jarVolume)).toEqual([0.001, 0.0015, 0.0065]);
   });
 
+  it('counts a volume that was measured warm at 20 °C', async () => {
+    // 27 CFR 30.25 has 0.996 for 115 proof from 68 to 60 °F; from 30 to 20 °C it is some 0.991.
+    const one = await drawn('books', unitSystems.metric, {
+      [workingsName]: {
+        rows: {
+          books: [
+            { choice: 'charged', numbers: { jarVolume: 0.1, jarStrength: 0.6, jarTemperature: 303.15 } },
+            { choice: 'hearts', numbers: { jarVolume: 0.1, jarStrength: 0.6 } },
+          ],
+        },
+      },
+    });
+    expect(one.words()).toContain('Found are 60.0 L of 59.5 L');
+    await one.type('line 2: how warm it was measured', '30');
+    expect(one.words()).toContain('Found are 59.5 L of 59.5 L');
+  });
+
   it('says which reading is likeliest off where two ways disagree', async () => {
     const one = await drawn('two-ways', unitSystems.metric, {
       [workingsName]: { numbers: { kettleReading: 366.25, sureBoiling: 0.2 } },

@@ -125,6 +125,7 @@ export type {
   SolveStatistics,
 } from './run/solution.js';
 export { runAt, type RunAt, type VesselAt } from './run/readers/at.js';
+export { firstToTell, type FirstToTell, type PlateTells, type ToldBy } from './run/readers/first-to-tell.js';
 export { type EnergyAccount, energyAccount } from './run/readers/account.js';
 export { rowRecords, rowsAsCsv, SERIES, type SeriesName } from './run/readers/records.js';
 export { stepSummaries, type StepSummary } from './run/readers/steps.js';

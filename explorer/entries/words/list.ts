@@ -59,4 +59,9 @@ export const wordLines: readonly PieceLine[] = [
     load: async () => anyPiece((await doubler()).doublerFirst),
   },
   { name: 'retorts', title: 'Two doublers in series', load: async () => anyPiece((await doubler()).retorts) },
+  {
+    name: 'first-to-tell',
+    title: 'Which thermometer tells first',
+    load: async () => anyPiece((await import('./pieces/first-to-tell.js')).thermometerThatTells),
+  },
 ];

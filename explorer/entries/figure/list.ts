@@ -30,6 +30,11 @@ export const figureLines: readonly FigureLine[] = [
     load: async () => anyFigure((await import('./pieces/at-work.js')).boiling),
   },
   {
+    name: 'measured',
+    title: 'Measured points and the model',
+    load: async () => anyFigure((await import('./pieces/measured.js')).measured),
+  },
+  {
     name: 'sheet',
     title: 'The run by its sheet, along the clock',
     load: async () => anyFigure((await import('./pieces/sheet.js')).sheetTimeline),

@@ -152,6 +152,8 @@ function sheet(
   });
   const group = document.createElementNS('http://www.w3.org/2000/svg', 'g');
   group.setAttribute('class', 'kp-sheet kp-plot');
+  // Plot says so on the sheet itself, which stays behind.
+  group.setAttribute('text-anchor', 'middle');
   for (const child of [...drawn.children]) if (child.localName !== 'style') group.append(child);
   for (const one of group.querySelectorAll('*')) {
     for (const name of ['aria-label', 'aria-description', 'aria-hidden']) one.removeAttribute(name);

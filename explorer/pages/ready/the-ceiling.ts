@@ -43,6 +43,15 @@ export const theCeiling: PageRecord = {
     { id: 'ninety-six', kind: 'words', heading: 'What is the 96 %?', data: { show: 'ninety-six' } },
     { id: 'models', kind: 'table', data: { show: 'stages-by-model' }, close: true },
     { id: 'last-tenth', kind: 'words', data: { show: 'last-tenth' }, close: true },
+    {
+      id: 'measured-said',
+      kind: 'text',
+      heading: 'What was measured',
+      data: {
+        text: 'The curve on this page is fitted to published measurements. Each mark is one of them; the lower panel shows how far it lies from the curve at its own pressure.',
+      },
+    },
+    { id: 'measured', kind: 'figure', data: { figures: ['measured'] } },
     { id: 'plates-or-reflux', kind: 'table', heading: 'Plates or reflux?', data: { show: 'plates-or-reflux' } },
   ],
 };

@@ -2,12 +2,14 @@
 
 import { courseCases } from './course-cases.js';
 import { profileCases } from './profile-cases.js';
+import { measuredPoints } from '../../../explorer/figures/plots/measured-points.js';
 import { azeotropeDrift } from '../../../explorer/figures/plots/azeotrope-drift.js';
 import { boilingDiagram } from '../../../explorer/figures/boiling-diagram.js';
 import type { Figure } from '../../../explorer/figures/figure.js';
 import { lastCorner } from '../../../explorer/figures/last-corner.js';
 import { modelsOver, vapourPointsOver } from '../../../explorer/figures/laid-over.js';
 import type { BoilingDiagramRows, StaircaseDiagramRows } from '../../../explorer/rows/equilibrium.js';
+import type { MeasuredPointsRows } from '../../../explorer/rows/measured.js';
 import type { DriftRows } from '../../../explorer/rows/drift.js';
 import type { NamedRun, RunRows, RunsDrawn } from '../../../explorer/rows/run.js';
 import { ofRuns } from '../../../explorer/figures/run/of-runs.js';
@@ -134,6 +136,14 @@ const models = [
 const overCorner = vapourPointsOver(modelsOver(lastCorner));
 const cornerRows = { under: { under: steps, models }, measured: measuredRows };
 
+const measured: MeasuredPointsRows = {
+  curve,
+  sets: measuredRows.map((set) => ({
+    ...set,
+    difference: Array.from(set.vapourMoleFraction, (y, i) => y - inventedVapour(set.liquidMoleFraction[i]!)),
+  })),
+};
+
 export const cases: readonly Case[] = [
   { name: 'run history', figure: runFigure, rows: ofRuns(history), pair: false, pencils: 1 },
   { name: 'x-y diagram', figure: xyDiagram, rows: steps, pair: true, pencils: -1 },
@@ -148,6 +158,7 @@ export const cases: readonly Case[] = [
     pair: false,
     pencils: -1,
   },
+  { name: 'measured points', figure: measuredPoints, rows: measured, pair: false, pencils: -1 },
   { name: 'azeotrope against pressure', figure: azeotropeDrift, rows: drift, pair: false, pencils: -1 },
   { name: 'last corner laid over', figure: overCorner, rows: cornerRows, pair: true, pencils: -1 },
   ...courseCases,

@@ -161,6 +161,9 @@ export interface EntryKind<Data = Json, Asked extends Asks = Asks> {
   readonly label: (data: Data) => string;
   /** Loads what `asks` and `view` need for these data; the page waits for it. Undefined where all is at hand. */
   readonly prepare?: (data: Data) => Promise<void> | undefined;
+  /** Once drawn, it is drawn with new data before `prepare` is done with them: for an entry that is written in where it
+   * stands, which would lose letters to the text from before. */
+  readonly meanwhile?: true;
   /** Asked together with the rest of the page. Pure. */
   readonly asks?: (data: Data, scenario: Scenario, common: Common) => Asked;
   /** The page does not wait for what it asks, nor it for the page. */

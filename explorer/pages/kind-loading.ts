@@ -39,15 +39,16 @@ export class KindLoading {
     addEventListener('online', this.#again);
   }
 
-  /** Whether an entry is ready; begins to load what it needs. While its data change it stays what it was. */
+  /** Whether an entry is ready; begins to load what it needs. While new data wait for something it stays what it was,
+   * but where its kind says otherwise. */
   of({ id, kind: name, data }: EntryRecord): Readiness {
     const known = this.#known.get(id);
     if (known?.source === data) return known.readiness;
     const kind = kindAtHand(name);
-    const readiness = kind === undefined ? undefined : this.#prepared(id, kind, data);
+    const readiness = (kind === undefined ? undefined : this.#prepared(id, kind, data)) ?? known?.readiness;
     if (kind === undefined) void this.#fetch(id, name, data);
-    this.#known.set(id, { source: data, readiness: readiness ?? known?.readiness });
-    return readiness ?? known?.readiness;
+    this.#known.set(id, { source: data, readiness });
+    return readiness;
   }
 
   async #fetch(id: string, name: string, data: Json): Promise<void> {
@@ -74,7 +75,10 @@ export class KindLoading {
       () => this.#settle(id, data, ready),
       () => this.#settle(id, data, this.#missing()),
     );
-    return undefined;
+    const before = this.#known.get(id)?.readiness;
+    return kind.meanwhile === true && before !== undefined && 'kind' in before && before.kind === kind
+      ? ready
+      : undefined;
   }
 
   #missing(): Trouble {

@@ -43,7 +43,7 @@ function examined(
 /** Numbers that every model needs. */
 function numberFaults(problem: CompleteProblem): Fault[] {
   const { charge, heat, sheet, outputs, jars, model, tolerance, still } = problem;
-  const [finest, coarsest] = keepsEnergy(model) ? [1e-10, 1e-3] : [1e-12, 1e-2];
+  const [finest, coarsest] = [keepsEnergy(model) ? 1e-10 : 1e-12, 1e-3];
   const aim = `a tolerance from ${String(finest)} to ${String(coarsest)}`;
   const boilUp = keepsEnergy(model);
   return [

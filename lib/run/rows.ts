@@ -73,7 +73,7 @@ export class Rows {
       this.#begin(k);
       for (let i = first; i < after; i++) {
         const reached_s = this.#timeAt(i);
-        for (; next <= reached_s * (1 + SAME_MOMENT) && this.count < MOST_ROWS; next += interval_s) {
+        for (; next <= reached_s * (1 + SAME_MOMENT) && this.count < MOST_ROWS - 1; next += interval_s) {
           this.#add(k, i, this.#whereTime(i, next));
         }
       }
@@ -114,7 +114,9 @@ export class Rows {
     });
   }
 
+  /** Moments that round-off does not tell apart are one row. */
   #add(sheet: number, recorded: number, s: number): void {
+    if (this.#s.length > this.stepStarts.at(-1)! && s <= this.#s.at(-1)!) this.#drop();
     this.#sheet.push(sheet);
     this.#recorded.push(recorded);
     this.#s.push(s);
@@ -140,7 +142,9 @@ export class Rows {
       else {
         if (i !== recorded) view = path.step(i);
         recorded = i;
-        this.#engine.between(view!, path.kind(i), this.#s[row]!, out);
+        // A step too short for its ends to be told apart has nothing between them.
+        if (view!.to > view!.from) this.#engine.between(view!, path.kind(i), this.#s[row]!, out);
+        else out.set(view!.end);
       }
     }
     return states;

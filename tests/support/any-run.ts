@@ -77,6 +77,7 @@ const anyOutputs = (scale_s: number): Any<Outputs> =>
   oneOf<Outputs>(
     wide(5e-3, 1, 0.05).map((share) => ({ kind: 'every', interval_s: Math.max(1e-3, rounded(share * scale_s)) })),
     fc.integer({ min: 1, max: 4 }).map((points) => ({ kind: 'perStep', points })),
+    fc.integer({ min: 2, max: 400 }).map((rows) => ({ kind: 'evenly', rows })),
   );
 
 /** Energy that boils a charge away, J/m³. */

@@ -17,7 +17,8 @@ export const formula = anyKind<FormulaData, Record<string, never>>({
   start: emptyFormula,
   check: checkFormula,
   label: ({ text }) => (text.trim() === '' ? 'empty formula' : `formula ‘${text.trim()}’`),
-  prepare: ({ plot }) => (plot === null ? undefined : loadPlot()),
+  prepare: ({ plot }) => (plot === null || plotView !== undefined ? undefined : loadPlot()),
+  meanwhile: true,
   view: (here) => {
     const book = bookOf(here);
     return html`<kp-formula .here=${here} .book=${book} .known=${book.see(here)} .failed=${book.failed}></kp-formula>

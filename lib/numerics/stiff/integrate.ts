@@ -75,6 +75,8 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
   const probe = new Float64Array(system.size);
   const tally = { accepted: 0, rejected: 0 };
   let present: Progress | undefined;
+  /** Attempts that ending a step at an event took. */
+  let closing = 0;
   const view = { from: 0, to: 0, start: current, end: step.end, state, component };
   return {
     run,
@@ -141,6 +143,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
       }
       if (fired >= 0 && share < 1) {
         share = closeStep(events[fired]!, s, h, share, before[fired]!, origin);
+        attempts += closing;
         if (!(share > 0)) {
           // No step ends well at the event: come nearer first.
           tally.rejected++;
@@ -196,8 +199,11 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
    * itself reaches lies on the event or a hair beyond, never before it. Leaves that state in `step`. NaN when such a step fails.
    */
   function closeStep(event: FallingEvent, s: number, h: number, guess: number, above: number, origin: number): number {
-    const valueAt = (share: number): number =>
-      attempt(s, share * h) <= 1 ? event.value(origin + s + share * h, step.end) : NaN;
+    closing = 0;
+    const valueAt = (share: number): number => {
+      closing++;
+      return attempt(s, share * h) <= 1 ? event.value(origin + s + share * h, step.end) : NaN;
+    };
     let [last, valueLast] = [0, above];
     let share = guess;
     let value = valueAt(share);

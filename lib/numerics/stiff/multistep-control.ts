@@ -20,10 +20,12 @@ const LOOK_AFTER = 8;
 const RELAPSES = 3;
 /** An order is in doubt when the error of the one below is less than so many times its own, */
 const DOUBTFUL = 2;
-/** it is left when so many looks in a row find it so, */
+/** it is left when so many looks in a row find it so, or so many together, where errors go up and down from step to step, */
 const DOUBTS = 5;
-/** and it is not taken again for so many steps. */
+const LOOKS_TOGETHER = 32;
+/** and it is not taken again for so many steps, or so many where it was left for looks together: what goes up and down there does so one order lower, too. */
 const SHUNNED_FOR = 20;
+const SHUNNED_FOR_LONG = 400;
 
 /** Proposes step length and order from the scaled error of each attempt (1 = as large as allowed). */
 export class MultistepControl {
@@ -34,6 +36,10 @@ export class MultistepControl {
   #steps = 0;
   #failures = 0;
   #doubts = 0;
+  /** Errors at the present order, and what those of the order below would have been, of so many looks together. */
+  #looks = 0;
+  #owns = 0;
+  #belows = 0;
   /** Accepted steps in a row each of which had failed at first. */
   #relapses = 0;
   /** Steps for which the order must not rise. */
@@ -48,9 +54,17 @@ export class MultistepControl {
     this.#nextOrder = 1;
     this.#steps = 0;
     this.#failures = 0;
-    this.#doubts = 0;
+    this.#forget();
     this.#relapses = 0;
     this.#shunned = 0;
+  }
+
+  /** Of another order nothing is known yet. */
+  #forget(): void {
+    this.#doubts = 0;
+    this.#looks = 0;
+    this.#owns = 0;
+    this.#belows = 0;
   }
 
   /** By how much the step could grow at an error. */
@@ -88,9 +102,10 @@ export class MultistepControl {
     if (below < Infinity) {
       const growth = Math.min(GROWTH[order - 1]!, gain(below, order - 1));
       const heldByGrowth = own > GROWTH[order - 1]!;
-      this.#doubts = below < DOUBTFUL * error && !heldByGrowth ? this.#doubts + 1 : 0;
-      if ((heldByGrowth && growth > longest) || this.#doubts >= DOUBTS) {
-        if (!heldByGrowth) this.#shunned = SHUNNED_FOR;
+      if (heldByGrowth) this.#doubts = 0;
+      const doubtful = !heldByGrowth && this.#isDoubtful(error, below);
+      if ((heldByGrowth && growth > longest) || doubtful) {
+        if (!heldByGrowth) this.#shunned = this.#doubts >= DOUBTS ? SHUNNED_FOR : SHUNNED_FOR_LONG;
         this.#nextOrder = order - 1;
         longest = growth;
       }
@@ -106,10 +121,23 @@ export class MultistepControl {
     return h * longest;
   }
 
+  /** Whether the order is to be left for what its errors are beside those of the order below. */
+  #isDoubtful(error: number, below: number): boolean {
+    this.#doubts = below < DOUBTFUL * error ? this.#doubts + 1 : 0;
+    this.#owns += error;
+    this.#belows += below;
+    if (this.#doubts >= DOUBTS) return true;
+    if (++this.#looks < LOOKS_TOGETHER) return false;
+    const together = this.#belows < DOUBTFUL * this.#owns;
+    this.#looks = this.#owns = this.#belows = 0;
+    return together;
+  }
+
   rejected(h: number, error: number): number {
     if (++this.#failures >= PATIENCE && this.order > 1) {
       this.order--;
       this.#steps = 0;
+      this.#forget();
     }
     const factor = Number.isFinite(error) ? gain(error, this.order) : STRONGEST_CUT;
     return h * Math.min(MILDEST_CUT, Math.max(STRONGEST_CUT, factor));
@@ -117,7 +145,7 @@ export class MultistepControl {
 
   /** A step is past: a change of order takes effect. */
   advance(): void {
-    if (this.#nextOrder !== this.order) this.#doubts = 0;
+    if (this.#nextOrder !== this.order) this.#forget();
     this.#steps = this.#nextOrder === this.order ? this.#steps + 1 : 0;
     this.order = this.#nextOrder;
   }

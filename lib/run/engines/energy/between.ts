@@ -9,8 +9,9 @@ import { ENERGY, ETHANOL, type Streams, UNKNOWNS, WATER } from './streams.js';
 /** Less than this share of the smaller of both ends is a swing, if it is less by so much of all the holder has. */
 const LEAST_SHARE = 0.5;
 const OF_ALL = 3e-4;
-/** While a still fills: less heat than at both ends, by this share of the step's change and so much, mol, may be a swing; */
+/** Less heat or liquid than at both ends, by this share of the step's change, this share of what the part holds and no more than so much, mol, may be a swing; */
 const DIP_SHARE = 0.02;
+const DIP_OF_ALL = 5e-4;
 const DIP_mol = 1e-6;
 /** it is one if it is colder by this. */
 const COLDER_K = 0.3;
@@ -25,10 +26,10 @@ export class Between {
     this.#coldest_K = new Float64Array(streams.count);
   }
 
-  /** The state at a moment of a step; `filling` while holders still warm up or fill. */
-  state(step: StepView, s: number, out: Float64Array, filling: boolean): void {
+  /** The state at a moment of a step. */
+  state(step: StepView, s: number, out: Float64Array): void {
     step.state(s, out);
-    if (!this.#holdsTooLittle(step, out) && !(filling && this.#isTooCold(step, out))) return;
+    if (!this.#holdsTooLittle(step, out) && !this.#isTooCold(step, out)) return;
     const share = (s - step.from) / (step.to - step.from);
     for (let k = 0; k < out.length; k++) out[k] = step.start[k]! + share * (step.end[k]! - step.start[k]!);
   }
@@ -48,8 +49,12 @@ export class Between {
     const { count, readings } = this.#streams;
     let dips = false;
     for (let k = ENERGY; k < UNKNOWNS * count && !dips; k += UNKNOWNS) {
-      const slack = DIP_SHARE * Math.abs(end[k]! - start[k]!) + DIP_mol;
-      dips = state[k]! < Math.min(start[k]!, end[k]!) - slack;
+      const [n1, n2] = [k + ETHANOL, k + WATER];
+      const [from, to] = [start[n1]! + start[n2]!, end[n1]! + end[n2]!];
+      const slack = Math.min(DIP_mol, DIP_OF_ALL * Math.min(from, to));
+      dips =
+        state[k]! < Math.min(start[k]!, end[k]!) - DIP_SHARE * Math.abs(end[k]! - start[k]!) - slack ||
+        state[n1]! + state[n2]! < Math.min(from, to) - DIP_SHARE * Math.abs(to - from) - slack;
     }
     if (!dips) return false;
     const coldest = this.#coldest_K.fill(Infinity);

@@ -2,11 +2,14 @@
 
 import type { EthanolWater } from '../../../equilibrium/ethanol-water.js';
 import type { Fault } from '../../../errors.js';
-import { LAMBDA0, trainOf } from './holders.js';
+import { type Holder, LAMBDA0, MOL_PER_M3, trainOf } from './holders.js';
 import type { CompleteProblem } from '../../complete.js';
 
 /** A part that the vapour renews in less than this, s, is refused: films on metal are renewed in some 50 ms. Source: this project's choice. */
 const LEAST_RENEWAL_s = 1e-3;
+
+/** A part that holds less than this for each J/K of its metal is refused, mol: a tenth of a micrometre of liquid on a centimetre of copper. Source: this project's choice. */
+const LEAST_FILM = 1e-7;
 
 /** Everything round the still must be colder than the coldest boiling point there is at the head: else it boils by itself, and dries out. */
 export function surroundingsFaults({ still, activity }: CompleteProblem, system: EthanolWater): Fault[] {
@@ -44,5 +47,20 @@ export function holdUpFaults(problem: CompleteProblem): Fault[] {
   }
   held.set('still.productCondenser.holdUp', drum.scale_mol);
   const expected = `to hold ${least_mol.toPrecision(2)} mol or more, which vapour at ${(nominalVapour_mol_s * LAMBDA0).toPrecision(3)} W renews in a millisecond`;
-  return [...held].filter(([, mol]) => mol < least_mol).map(([argument, value]) => ({ argument, value, expected }));
+  const little = [...held].filter(([, mol]) => mol < least_mol);
+  return [...little.map(([argument, value]) => ({ argument, value, expected })), ...filmFaults(holders, where)];
+}
+
+/** Nor so little liquid on so much metal that the liquid is boiled away and condensed again by a breath of warmth in it. */
+function filmFaults(holders: readonly Holder[], where: Readonly<Record<Holder['kind'], string>>): Fault[] {
+  const thin = holders.filter(({ kind, scale_mol, metal_J_K }) => {
+    return kind !== 'kettle' && scale_mol < LEAST_FILM * metal_J_K;
+  });
+  const named = new Map(thin.map((holder) => [where[holder.kind], holder]));
+  return [...named].map(([argument, { kind, scale_mol, metal_J_K }]) => {
+    const [per, unit] = kind === 'head' ? [MOL_PER_M3, 'm³'] : [1, 'mol'];
+    const least = `${((LEAST_FILM * metal_J_K) / per).toPrecision(2)} ${unit} or more`;
+    const expected = `${least}, a tenth of a micrometre of liquid on ${metal_J_K.toPrecision(3)} J/K of metal`;
+    return { argument, value: scale_mol / per, expected };
+  });
 }

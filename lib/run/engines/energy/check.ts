@@ -13,6 +13,9 @@ import { rangeFault } from '../../check.js';
 import type { Charge } from '../../problem.js';
 import { stopRuleFaults } from '../../stop-rules.js';
 import { trainOf } from './holders.js';
+import { startingState } from './start.js';
+import { ETHANOL, WATER } from './streams.js';
+import { trainTables } from './tables.js';
 import type { CompleteProblem } from '../../complete.js';
 
 const BOILS_AT_MOST_K = 'the boiling point at the least';
@@ -26,7 +29,7 @@ export function energyFaults(problem: CompleteProblem, system: EthanolWater): Fa
     ...startFaults(problem),
   ];
   if (numbers.length > 0) return numbers;
-  const train = [...pressureFaults(problem), ...volumeFaults(problem), ...jarFaults(problem)];
+  const train = [...pressureFaults(problem), ...volumeFaults(problem, system), ...jarFaults(problem)];
   if (train.length === 0) train.push(...surroundingsFaults(problem, system), ...holdUpFaults(problem));
   if (train.length > 0) return train;
   const sheet = sheetFaults(problem);
@@ -93,7 +96,7 @@ function pressureFaults(problem: CompleteProblem): Fault[] {
 }
 
 /** What is filled in must fit, and plates, head and condenser must leave most of the charge in the kettle. */
-function volumeFaults(problem: CompleteProblem): Fault[] {
+function volumeFaults(problem: CompleteProblem, system: EthanolWater): Fault[] {
   const { still, charge, doublerCharges } = problem;
   const faults: Fault[] = [];
   const fits = (where: string, filled: Charge, room_m3: number): void => {
@@ -113,17 +116,43 @@ function volumeFaults(problem: CompleteProblem): Fault[] {
     fits(`doublerCharges[${String(i)}].charge`, own.charge, still.doublers[i]!.volume_m3);
   });
   if (faults.length > 0) return faults;
-  const { holders, drum } = trainOf(problem);
-  const held_mol = holders.reduce(
-    (sum, { kind, scale_mol }) => (kind === 'kettle' || kind === 'doubler' ? sum : sum + scale_mol),
-    drum.scale_mol,
-  );
-  const amounts = chargeAmounts(charge);
-  const total_mol = amounts.ethanol_mol + amounts.water_mol;
-  if (held_mol < 0.5 * total_mol) return [];
-  const expected = `plates, head and condenser that hold less than half the charge (about ${held_mol.toPrecision(3)} of ${total_mol.toPrecision(3)} mol)`;
-  return [{ argument: 'charge', value: total_mol, expected }];
+  return heldFaults(problem, system);
 }
+
+/** Plates, head and condenser leave most of the charge in the kettle; and something of it, with alcohol in it, where a hot run begins with all of them full. */
+function heldFaults(problem: CompleteProblem, system: EthanolWater): Fault[] {
+  const { charge, start, doublerCharges } = problem;
+  const { holders, drum, nominalVapour_mol_s } = trainOf(problem);
+  const parts = holders.filter(({ kind }) => kind !== 'kettle' && kind !== 'doubler');
+  const { ethanol_mol, water_mol } = chargeAmounts(charge);
+  const total_mol = ethanol_mol + water_mol;
+  const half_mol = parts.reduce((sum, { scale_mol }) => sum + scale_mol, drum.scale_mol);
+  const tooMuch = (held_mol: number, what: string): Fault[] => {
+    const expected = `plates, head and condenser that hold less than ${what} the charge (about ${held_mol.toPrecision(3)} of ${total_mol.toPrecision(3)} mol)`;
+    return [{ argument: 'charge', value: total_mol, expected }];
+  };
+  if (half_mol >= 0.5 * total_mol) return tooMuch(half_mol, 'half');
+  if (start !== 'firstVapour' || doublerCharges.length > 0) return [];
+  const full_mol = parts.reduce(
+    (sum, { brim_m3, brim_mol }) => sum + (brim_m3 === null ? brim_mol : brim_m3 * MOST_MOL_M3),
+    0,
+  );
+  const drum_mol = drum.brim_m3 * MOST_MOL_M3;
+  if (full_mol + MOST_VOLATILE * drum_mol < 0.5 * total_mol) return [];
+  const pressures = [...holders.map(({ pressure_Pa }) => pressure_Pa), drum.pressure_Pa];
+  const tables = trainTables(system.enthalpy(problem.activity), pressures, problem.model === 'equalHeats');
+  const state = startingState(problem, { holders, drum, nominalVapour_mol_s }, tables);
+  const leaves = (own: number, of: number): boolean => own > LEAST_LEFT * of;
+  if (leaves(state[ETHANOL]!, ethanol_mol) && leaves(state[WATER]!, water_mol)) return [];
+  return tooMuch(full_mol + drum_mol, 'most of');
+}
+
+/** A hot run begins with at least this share of the charge's alcohol, and of its water, in the kettle. */
+const LEAST_LEFT = 0.02;
+/** No liquid here holds more, mol/m³: water's molar density at 20 °C, rounded up. */
+const MOST_MOL_M3 = 56e3;
+/** Vapour is at most so many times as strong as a weak liquid. Source: limiting activity coefficient and vapour pressures, rounded up. */
+const MOST_VOLATILE = 15;
 
 /** More jars than this nobody fills. */
 const MOST_JARS = 10_000;

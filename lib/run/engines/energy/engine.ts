@@ -9,10 +9,11 @@ import { allCharged, DRY_SHARE } from '../../charge.js';
 import type { CompleteProblem } from '../../complete.js';
 import type { Engine, RunHolder, StepEnd, StepTask, Unmet } from '../../engine.js';
 import { Between } from './between.js';
+import { coldest_K } from './coldest.js';
 import { controlsOf } from './controls.js';
 import type { TrainEquations } from './equations.js';
 import { LAMBDA0, type Train, trainOf } from './holders.js';
-import { FILLING, type TrainMethods } from './methods.js';
+import type { TrainMethods } from './methods.js';
 import { startingState } from './start.js';
 import { type TrainTables, trainTables } from './tables.js';
 import { TrainState } from './train-state.js';
@@ -22,6 +23,10 @@ import { freshWorkspace, trainWorkspace } from './workspace.js';
 /** A step ends as one that goes on without end when its heat could have boiled the charge up so many times. */
 const LONGEST_STEP = 5;
 const FIRST_STEP_s = 0.05;
+/** A doubler that runs over at so many times the most vapour there is runs in circles: what enters it is vapour, and reflux of it. Source: this project's choice. */
+const CIRCLES = 10;
+/** An event lies on the far side of its margin by less than this share. */
+const ROUND_OFF = 1e-6;
 
 /** The engine of a checked problem. */
 export function energyEngine(problem: CompleteProblem, system: EthanolWater, fresh: boolean): Engine {
@@ -43,6 +48,8 @@ class EnergyEngine implements Engine {
   readonly #between: Between;
   readonly #dry_mol: number;
   readonly #charge_mol: number;
+  /** Doublers that run over into a part that drains back into them. */
+  readonly #circling: readonly number[];
   #task: StepTask | undefined;
   #falling: readonly FallingEvent[] = [];
 
@@ -70,7 +77,12 @@ class EnergyEngine implements Engine {
     this.#charge_mol = charged.kettle_mol;
     this.#dry_mol = DRY_SHARE * charged.kettle_mol;
     this.#plates = ratedPlates(still, train, headSlice);
+    space.equations.coldest_K = coldest_K(problem, tables);
     this.#between = new Between(space.equations.streams);
+    this.#circling = holders.flatMap(({ overflow }, j) => {
+      const above = holders[j + 1];
+      return overflow === 'over' && above !== undefined && above.overflow === 'back' ? [j] : [];
+    });
     this.moment.drumStart_J = this.moment.look(0, this.start()).drumEnergy_J;
   }
 
@@ -102,6 +114,7 @@ class EnergyEngine implements Engine {
     this.#falling = [
       ...task.rules,
       { value: (_s, u) => u[2]! + u[3]! - this.#dry_mol },
+      ...(this.#circling.length === 0 ? [] : [{ value: (s: number, u: Float64Array) => this.#roomToRun(s, u) }]),
       ...(plates === null ? [] : [{ value: (s: number, u: Float64Array) => plates.margin(moment.look(s, u)) }]),
     ];
     return this.#goOn(this.#run(task.from, task.start));
@@ -111,12 +124,27 @@ class EnergyEngine implements Engine {
     return this.#goOn(this.#methods.resume());
   }
 
-  unmet(): Unmet {
-    return { kind: 'neverMet', words: 'went on without end' };
+  unmet(_step: number, { s, state }: StepEnd): Unmet {
+    const full = this.#circling.find((j) => this.moment.look(s, state).liquidRate_mol_s(j) >= this.#circles_mol_s);
+    if (full === undefined) return { kind: 'neverMet', words: 'went on without end' };
+    const { kind, number } = this.holders[full]!;
+    const words = `was left after ${(s / 60).toFixed(1)} min: ${kind} ${String(number)} is full, and what runs over from it comes back to it from the parts above`;
+    return { kind: 'neverMet', words };
   }
 
-  between(view: StepView, mark: number, s: number, out: Float64Array): void {
-    this.#between.state(view, s, out, mark === FILLING);
+  /** Liquid that runs over at so much more than all vapour there is runs in circles. */
+  get #circles_mol_s(): number {
+    return CIRCLES * this.#train.nominalVapour_mol_s;
+  }
+
+  #roomToRun(s: number, state: Float64Array): number {
+    this.moment.look(s, state);
+    const most = this.#circling.reduce((sum, j) => Math.max(sum, this.moment.liquidRate_mol_s(j)), 0);
+    return this.#circles_mol_s * (1 + ROUND_OFF) - most;
+  }
+
+  between(view: StepView, _mark: number, s: number, out: Float64Array): void {
+    this.#between.state(view, s, out);
   }
 
   progress(s: number): number {
@@ -149,8 +177,9 @@ class EnergyEngine implements Engine {
   #goOn(reached: IntegrationEnd): StepEnd {
     const { rules, to, armed } = this.#task!;
     const dry = rules.length;
+    const rated = dry + (this.#circling.length === 0 ? 1 : 2);
     let end = reached;
-    while (end.kind === 'event' && end.event > dry && end.s < to) {
+    while (end.kind === 'event' && end.event === rated && end.s < to) {
       const state = Float64Array.from(end.state);
       const tied = this.#falling.findIndex(
         (event, i) => (i < dry ? armed(i) : i === dry) && event.value(end.s, state) <= 0,

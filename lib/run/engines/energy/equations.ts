@@ -2,6 +2,7 @@
 
 import type { StiffSystem } from '../../../numerics/stiff/stiff-system.js';
 import { TrainBalances } from './balances.js';
+import { tooCold } from './coldest.js';
 import { type HoldSlopes, holdSlopes } from './controls.js';
 import { fade, fadeSlope } from './fading.js';
 import { Kept } from './kept.js';
@@ -20,6 +21,8 @@ const NO_HOLD: HoldSlopes = { share_x: 0, share_I: 0, rate_x: 0, rate_I: 0 };
 export class TrainEquations extends TrainBalances implements StiffSystem {
   readonly autonomous = true;
   readonly kept = new Kept();
+  /** Nothing gets colder, K. */
+  coldest_K = 0;
 
   linearise(_s: number, u: Float64Array, slope: Float64Array): void {
     slope.fill(0);
@@ -37,7 +40,11 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
   }
 
   admit(u: Float64Array): boolean {
-    return this.kept.admit(u, this.count + 1);
+    if (!this.kept.admit(u, this.count + 1)) return false;
+    // The state last evaluated is an attempt's, and next to this one where all runs smoothly.
+    if (!this.filling && !tooCold(this.streams, this.coldest_K)) return true;
+    this.streams.evaluate(u);
+    return !tooCold(this.streams, this.coldest_K);
   }
 
   /** Time to the next corner, s, at the state last evaluated with slopes. */

@@ -25,10 +25,10 @@ export const FILLING = 1;
 const RUNNING = 0;
 
 /**
- * What a run may cost: sides and factorisations, for each block of the matrix. Some second and a half on the machine of docs/benchmarks.md,
+ * What a run may cost: sides and factorisations, for each block of the matrix. Some second and a quarter on the machine of docs/benchmarks.md,
  * and the same steps on every machine. Source: this project's choice.
  */
-const MOST_WORK = 15e6;
+const MOST_WORK = 12e6;
 /** Sides and factorisations of an attempt, at the least. */
 const OF_RODAS4 = 7;
 const OF_BDF5 = 2;

@@ -18,7 +18,7 @@ export const WATER = 3;
 /** A holder with less than this share of its usual amount gives its vapour reluctantly, and so never runs below nothing. */
 export const NEARLY_DRY = 1e-3;
 /** An amount that divides, mol: keeps a mole fraction defined in an empty holder. */
-export const NOTHING_mol = 1e-12;
+export const NOTHING_mol = 1e-18;
 const PER_LAMBDA = 1 / LAMBDA0;
 
 /** Slopes of a holder, so many side by side. */
@@ -108,7 +108,8 @@ export class Streams {
     const b = 11 * j;
     const c = 8 * j;
     const n1 = u[o + 2]!;
-    const N = Math.max(NOTHING_mol, n1 + u[o + 3]!);
+    const held = n1 + u[o + 3]!;
+    const N = held > NOTHING_mol ? held : NOTHING_mol;
     const perN = 1 / N;
     const x = n1 * perN;
     const position = x * intervals;
@@ -133,7 +134,8 @@ export class Streams {
     const w = constants[c + 4]!;
     const little = constants[c + 7]!;
     const perGate = 1 / (N + little);
-    const gate = N * perGate;
+    // What holds nothing gives nothing.
+    const gate = held > 0 ? held * perGate : 0;
     const rises = e >= w ? e : above(e, w);
     const dry = little * perGate;
     const spared = rate * dry * dry;

@@ -97,8 +97,13 @@ function holdUpFaults(problem: CompleteProblem): Fault[] {
     const expected = `plates and condenser that hold less than half the charge (${(0.5 * total_mol).toPrecision(3)} mol together, not ${together.toPrecision(3)})`;
     return [{ argument, value: onPlates ? plate_mol : condenser_mol, expected }];
   }
-  const least = SMALLEST_SHARE * total_mol;
-  const expected = `a hold-up of at least ${least.toPrecision(3)} mol for this charge (that little is as good as none)`;
+  // Vapour raised is the clock: the more there is of it, the larger the least hold-up whose renewal it can time.
+  const raised = problem.sheet.reduce(
+    (most, { reflux }) => (typeof reflux === 'number' ? Math.max(most, 1 + reflux) : most),
+    1,
+  );
+  const least = SMALLEST_SHARE * total_mol * raised;
+  const expected = `a hold-up of at least ${least.toPrecision(3)} mol for this charge and its reflux (that little is as good as none)`;
   return [
     ...(plates > 0 ? rangeFault('still.column.holdUp', plate_mol, least, 1e9, expected) : []),
     ...rangeFault('still.refluxCondenser.holdUp', condenser_mol, least, 1e9, expected),

@@ -15,6 +15,14 @@ import { loosest } from './error-gain.js';
  */
 const AMOUNT_WEIGHT = 0.001;
 
+/** A mole fraction may pass 0 and 1 by this trace. */
+const TRACE = 5e-4;
+
+/** Whether a mole fraction is one, but for a trace. */
+export function isFraction(x: number): boolean {
+  return x >= -TRACE && x <= 1 + TRACE;
+}
+
 /** The spout is what a run is judged by: its error counts so many times. */
 const SPOUT_COUNTS = 4;
 
@@ -95,6 +103,12 @@ export abstract class ColumnEquations implements StiffSystem {
     // The vapour of the kettle enters plate 1, or the condenser of a pot without plates.
     slope[2] = this.#kettleDrift;
     this.passOn(slope, this.#kettleDrift);
+  }
+
+  /** Whether a state can be: no mole fraction passes 0 or 1 by more than a trace. */
+  admit(u: Float64Array): boolean {
+    for (let k = 2; k <= this.condenser; k++) if (!isFraction(u[k]!)) return false;
+    return true;
   }
 
   weights(_u: Float64Array, out: Float64Array): void {

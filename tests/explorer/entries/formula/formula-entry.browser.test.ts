@@ -242,6 +242,26 @@ describe('a formula plotted', () => {
     await expect.poll(() => entry().querySelector('kp-figure')).toBeNull();
   });
 
+  it.each([
+    ['with its plot', (): unknown => undefined],
+    ['while what its plot needs is on its way', (): unknown => new Promise(() => undefined)],
+  ])('is typed in the middle %s: each letter stays where it was put', async (_, prepare) => {
+    const data = { text: 'pure = volume', plot: { against: 'volume', from: '0', to: '1 L' } };
+    host = new PageHost([{ id: 'f0', kind: 'formula', data }]);
+    await host.has('kp-figure figure');
+    const kind = (await kindNamed('formula'))!;
+    const before = kind.prepare!;
+    const spy = vi.spyOn(kind, 'prepare').mockImplementation((own) => (prepare() ?? before(own)) as Promise<void>);
+    field().focus();
+    field().setSelectionRange(2, 2);
+    await userEvent.keyboard('a');
+    await userEvent.keyboard('b');
+    expect(field().value).toBe('puabre = volume');
+    expect(host.entries[0]!.data).toEqual({ ...data, text: 'puabre = volume' });
+    expect(spy.mock.calls.length).toBeGreaterThan(0);
+    spy.mockRestore();
+  });
+
   it('may be a function of its own argument, with gaps that say why', async () => {
     opened('root(x) = sqrt(x)');
     await shows('is a function of x');

@@ -97,8 +97,8 @@ export const library: readonly Mutant[] = [
   {
     name: 'plates and condenser of a train may hold nine tenths of the charge',
     file: 'lib/run/engines/energy/check.ts',
-    from: 'if (held_mol < 0.5 * total_mol) return [];',
-    to: 'if (held_mol < 0.9 * total_mol) return [];',
+    from: 'if (half_mol >= 0.5 * total_mol)',
+    to: 'if (half_mol >= 0.9 * total_mol)',
     tests: ['energy/vessels'],
   },
   {

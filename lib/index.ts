@@ -87,6 +87,7 @@ export {
   equilibriumUncertainty,
   type EquilibriumUncertainty,
 } from './equilibrium/uncertainty.js';
+export { equilibriumUncertaintyOf, type Uncertain } from './equilibrium/uncertainty-of.js';
 
 // runs in time
 export { problemFaults, solve, type SolveOptions } from './run/solve.js';

@@ -217,10 +217,12 @@ export function likeliestAzeotrope(rows) {
  * larger, its root mean square over liquids from 0.01 to 0.9 at 20, 101 and 300 kPa; of ln α in proportion to 1 − x.
  */
 export function crossErrors(fit, found, scatter) {
-  const [low, high] = [CROSS - 0.1, CROSS + 0.1].map((cross) => {
+  const [below, above] = [CROSS - CROSS_STEP, CROSS + CROSS_STEP].map((cross) => {
     const form = expansion(STRETCH, SERIES, cross);
-    return bubbleSolver(form.model(fit(form, { scatter, start: found.parameters }).parameters));
+    const { parameters } = fit(form, { scatter, start: found.parameters });
+    return { parameters, solve: bubbleSolver(form.model(parameters)) };
   });
+  const [low, high] = [below.solve, above.solve];
   const rows = [20e3, 101325, 300e3].flatMap((pressure_Pa) =>
     [0.01, 0.03, 0.06, 0.12, 0.3, 0.5, 0.7, 0.9].map((x) => {
       const [a, b] = [{ ...low(x, pressure_Pa) }, { ...high(x, pressure_Pa) }];
@@ -230,5 +232,12 @@ export function crossErrors(fit, found, scatter) {
   const sum = (values) => values.reduce((total, each) => total + each, 0);
   const volatility = Math.sqrt(sum(rows.map((row) => row.volatility ** 2)) / sum(rows.map(({ x }) => (1 - x) ** 2)));
   const temperature_K = Math.sqrt(sum(rows.map((row) => row.temperature ** 2)) / rows.length);
-  return { crossVolatility: Number(volatility.toPrecision(2)), cross_K: Number(temperature_K.toPrecision(2)) };
+  return {
+    errors: { crossVolatility: Number(volatility.toPrecision(2)), cross_K: Number(temperature_K.toPrecision(2)) },
+    /** By how much each parameter follows the cross coefficient's standard error. */
+    follows: Array.from(above.parameters, (value, i) => (value - below.parameters[i]) / 2),
+  };
 }
+
+/** What is left open of c, as a standard error. */
+export const CROSS_STEP = 0.1;

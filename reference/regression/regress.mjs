@@ -9,6 +9,7 @@ import { expansion, nrtl, SERIES, STRETCH, wilson } from './models.mjs';
 import {
   azeotropeMisses,
   covarianceOf,
+  CROSS_STEP,
   crossErrors,
   leftOut,
   likeliestAzeotrope,
@@ -137,23 +138,24 @@ async function main() {
   });
   const without = leftOut(fit, form, found, FITTED, scatter);
   const covariance = covarianceOf(found, without);
+  const crossed = crossErrors(fit, found, scatter);
   const laboratory = {
-    ...crossErrors(fit, found, scatter),
+    ...crossed.errors,
     ...likeliestLaboratory(missesOf(form, found, covariance, without)),
     ...likeliestAzeotrope(azeotropeMisses(form, found, covariance, without)),
   };
   console.log('laboratories', laboratory);
   const factor = cholesky(covariance, n);
   await write('redlich-kister-covariance', {
-    coefficients: factor.flatMap((line, i) =>
-      line
-        .slice(0, i + 1)
-        .map((value, j) => ({ name: `L${i + 1}_${j + 1}`, value: digits(Number(value.toPrecision(8))), unit: '1' })),
-    ),
+    coefficients: [
+      ...factor.flatMap((line, i) => line.slice(0, i + 1).map((value, j) => [`L${i + 1}_${j + 1}`, value])),
+      ...crossed.follows.map((value, i) => [`cross_${i + 1}`, value]),
+    ].map(([name, value]) => ({ name, value: digits(Number(value.toPrecision(8))), unit: '1' })),
     constants: [
       ['reducedChiSquare', Number(reduced.toPrecision(5)), '1'],
       ['degreesOfFreedom', found.degreesOfFreedom, '1'],
       ['terms', SERIES[0], '1'],
+      ['crossStep', CROSS_STEP, '1'],
     ].map(row),
   });
   await write('laboratories-ethanol-water', {

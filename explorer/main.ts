@@ -17,12 +17,13 @@ import { OpenPages } from './pages/open-pages.js';
 import { whyNot } from './pages/refused-act.js';
 import { pages, readyEntries } from './pages/registry.js';
 import { undoKey } from './pages/undo-keys.js';
-import { setNumber } from './state/acts.js';
+import { setValue } from './state/acts.js';
 import { readAddress, writeAddress } from './state/address.js';
 import { done, redone, startHistory, undone, type History, type Step } from './state/history.js';
 import { newNotebook, workOn, type Notebook } from './state/notebook-record.js';
 import { isUnitSystemName, keepUnits, keptUnits, type NotebookState } from './state/notebook.js';
-import { parameters } from './state/parameters.js';
+import { inputAt } from './state/inputs.js';
+import { scenarioOn, withScenario } from './state/page-scenario.js';
 import { sameNumbers } from './state/scenario.js';
 import { createStore } from './state/store.js';
 import { unitSystems } from './text/unit-systems.js';
@@ -42,7 +43,7 @@ const asked = location.hash;
 const opened = readAddress(asked, namesIn(newNotebook));
 const store = createStore<NotebookState>({
   page: opened.page ?? first,
-  history: startHistory({ ...newNotebook, scenario: opened.scenario }),
+  history: startHistory(withScenario(newNotebook, opened.page ?? first, opened.scenario)),
   complaints: opened.complaints,
   units: keptUnits(),
 });
@@ -56,7 +57,9 @@ function namesIn({ pages: own }: Notebook): readonly string[] {
 function nextPage({ page, history: { now } }: NotebookState): PageElement['next'] {
   const next = listed[listed.findIndex(({ name }) => name === page) + 1];
   const ready = listed.some(({ name }) => name === page);
-  return !ready || next === undefined ? null : { title: next.title, address: writeAddress(next.name, now.scenario) };
+  return !ready || next === undefined
+    ? null
+    : { title: next.title, address: writeAddress(next.name, scenarioOn(now, next.name)) };
 }
 
 function show(state: NotebookState): void {
@@ -65,8 +68,8 @@ function show(state: NotebookState): void {
   const page = open.get(state.page, record);
   if (page !== undefined) {
     const units = unitSystems[state.units];
-    const { scenario } = now;
-    Object.assign(page, { scenario, units, next: nextPage(state), work: workOn(now, state.page) });
+    const scenario = scenarioOn(now, state.page);
+    Object.assign(page, { scenario, units, next: nextPage(state), work: workOn(now, state.page), notebook: now });
     if (record !== undefined) Object.assign(page, { record });
   }
   frame.page = page ?? null;
@@ -79,7 +82,7 @@ function show(state: NotebookState): void {
   frame.entries = [
     ...listed.map(({ name, title, group }) => ({ name, title, ...(group === undefined ? {} : { group }) })),
     ...now.pages.map(({ name, title }) => ({ name, title: title === '' ? 'Untitled' : title, group: 'Your pages' })),
-  ].map((entry) => ({ ...entry, address: writeAddress(entry.name, now.scenario) }));
+  ].map((entry) => ({ ...entry, address: writeAddress(entry.name, scenarioOn(now, entry.name)) }));
   const { title } = [...frame.entries, ...pages].find(({ name }) => name === state.page)!;
   document.title = `${title} · Kettle & Plate`;
 }
@@ -115,7 +118,7 @@ function goOn(after: History, wish: string | null | undefined): void {
   const { page: shown, complaints } = store.get();
   const names = namesIn(after.now);
   const page = typeof wish === 'string' && names.includes(wish) ? wish : names.includes(shown) ? shown : first;
-  if (page !== shown) history.pushState(null, '', writeAddress(page, after.now.scenario));
+  if (page !== shown) history.pushState(null, '', writeAddress(page, scenarioOn(after.now, page)));
   store.set({ history: after, page, complaints: page === shown ? complaints : [] });
   if (page !== shown) scrollTo(0, 0);
 }
@@ -127,16 +130,17 @@ store.subscribe((state, before) => {
   if (state.units !== before.units) keepUnits(state.units);
   clearTimeout(addressTimer);
   addressTimer = setTimeout(() => {
-    const address = writeAddress(state.page, state.history.now.scenario);
+    const address = writeAddress(state.page, scenarioOn(state.history.now, state.page));
     if (location.hash !== address) history.replaceState(null, '', address);
     rememberAddress(location.hash);
   }, addressRest_ms);
 });
 
-frame.addEventListener('kp-change', ({ detail }) => {
-  const row = parameters.find((parameter) => parameter.key === detail.key);
+frame.addEventListener('kp-change', ({ detail: { key, value } }) => {
+  const row = inputAt(key);
   if (row === undefined) return;
-  const next: Act['next'] = (notebook) => setNumber(notebook, row.key, detail.value);
+  const { page } = store.get();
+  const next: Act['next'] = (notebook) => setValue(notebook, page, row.key, value);
   act({ next, deed: { says: `${row.label} changed`, page: null, together: `number:${row.key}` } });
 });
 frame.addEventListener('kp-act', ({ detail }) => act(detail));
@@ -164,10 +168,11 @@ addEventListener('keydown', (event) => {
 });
 addEventListener('hashchange', () => {
   const { page: shown, history: past } = store.get();
-  const { page, scenario, complaints } = readAddress(location.hash, namesIn(past.now));
+  const { page: asked, scenario, complaints } = readAddress(location.hash, namesIn(past.now));
+  const page = asked ?? first;
   const next: Act['next'] = (notebook) =>
-    sameNumbers(notebook.scenario, scenario) ? notebook : { ...notebook, scenario };
-  store.set({ page: page ?? first, complaints });
+    sameNumbers(scenarioOn(notebook, page), scenario) ? notebook : withScenario(notebook, page, scenario);
+  store.set({ page, complaints });
   act({ next, deed: { says: 'numbers taken from the address', page: null } });
   if (store.get().page !== shown) scrollTo(0, 0);
 });

@@ -145,6 +145,7 @@ export type { LimitKind } from './run/limits/watch.js';
 export { type Limit, limitsOf } from './run/limits/limits.js';
 export type * from './still/still.js';
 export { stillFaults } from './still/check.js';
+export { descriptionFaults } from './still/check-description.js';
 export { completeStill, type Completion, completions, type StillDescription } from './still/describe.js';
 export { STILL_PRESETS, type StillPreset } from './still/presets.js';
 export { condenserCapacity, waterForDuty } from './still/condensers.js';

@@ -1,8 +1,7 @@
 // Notes in the margin of 'The ceiling'.
 
-import { html } from 'lit';
-import { fromSI } from '#lib/index.js';
-import { invented } from '../state/derive.js';
+import { html, nothing } from 'lit';
+import { fromSI, type PlainSolution } from '#lib/index.js';
 import { fixed, joined, trimmed } from '../text/format.js';
 import { cautions } from './cautions.js';
 import { modelName, source } from './words.js';
@@ -15,14 +14,17 @@ export const hands = html`<p>
 
 export const spoutCaution = cautions.spout;
 
-/** What nobody set on this page; `plate_mol` is what a plate holds. */
-export function inventedStill(plate_mol: number): unknown {
+/** What is simplified in the run of this page, and what stands on its plates. */
+export function inventedStill({ problem: { still, model } }: Pick<PlainSolution, 'problem'>): unknown {
+  const { column } = still;
+  const plates =
+    column.kind === 'plates' && column.holdUp.kind === 'volume'
+      ? html`A plate holds ${joined(trimmed(column.holdUp.volume_m3 * 1e6, 0), 'mL')} of liquid and costs
+        ${joined(fixed(fromSI(column.drop_Pa, 'kPa'), 2), 'kPa')} of pressure.`
+      : nothing;
   return html`<p>
-    The charge and the still are invented for this page. A plate holds ${joined(trimmed(plate_mol, 2), 'mol')} of liquid
-    and costs ${joined(fixed(fromSI(invented.plateDrop_Pa, 'kPa'), 2), 'kPa')} of pressure. The column runs
-    ${joined(fixed(fromSI(invented.totalReflux_s, 'min'), 0), 'min')} at total reflux, then at the ratio above until the
-    spout falls to ${joined(fixed(100 * invented.endStrength, 0), '% vol')}. Each mole of vapour that condenses on a
-    plate raises another.
+    The charge and the still are invented; all that nobody set stands at the foot of the page. ${plates}
+    ${model === 'equalFlows' ? html`Each mole of vapour that condenses on a plate raises another, and no wall loses heat.` : nothing}
   </p>`;
 }
 

@@ -5,7 +5,6 @@ import type { RunFigureRows } from '../rows/run.js';
 import { spoutAlongTime } from '../state/spout.js';
 import { resultsOf } from '../state/doubler.js';
 import { holderRow, insideDoubler } from '../state/inside-doubler.js';
-import { inventedParts } from '../state/invented-stills.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Doubling } from './the-doubler.js';
 
@@ -14,7 +13,7 @@ export function insideRows(now: Doubling, units: UnitSystem): RunFigureRows {
   const run = now.answers.doubler.solution;
   const { volume_m3, strength } = insideDoubler(run);
   const { time_s } = run;
-  const brim = inventedParts.doublerRoom * now.scenario.doublerVolume;
+  const brim = run.problem.still.doublers[0]!.volume_m3;
   return alongClock({
     since: 'since lighting up',
     panels: [
@@ -66,7 +65,7 @@ export function insideRows(now: Doubling, units: UnitSystem): RunFigureRows {
 }
 
 function phasesOf({ answers, scenario }: Doubling): RunFigureRows['phases'] {
-  const results = resultsOf(answers.doubler.solution, scenario.chargeVolume);
+  const results = resultsOf(answers.doubler.solution, scenario.charge.volume_m3);
   return [
     { from: 0, to: results.kettleBoils_s, label: 'the kettle heats up' },
     { from: results.kettleBoils_s, to: results.spoutRuns_s, label: 'the doubler' },

@@ -5,7 +5,8 @@
 import type { NumberSpecs } from '../state/number-specs.js';
 import type { Common, Json } from '../state/notebook-record.js';
 import type { RunCursor } from '../state/run-cursor.js';
-import type { ParameterKey, Scenario } from '../state/scenario.js';
+import type { Path } from '../state/inputs.js';
+import type { Scenario } from '../state/scenario.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Answer, Answers, Asks } from '../worker/questions.js';
 
@@ -124,9 +125,11 @@ export interface Here<Data = Json, Asked extends Asks = Asks> {
   readonly offer: (results: readonly Provided[]) => void;
 
   /** A number of the page in a sentence, set like those of the setup sentence. */
-  readonly blank: (key: ParameterKey) => unknown;
+  readonly blank: (key: Path) => unknown;
   /** The setup sentence with the page's ruler. */
-  readonly setup: (sentence: readonly (string | { readonly blank: ParameterKey })[]) => unknown;
+  readonly setup: (sentence: readonly (string | { readonly blank: Path })[]) => unknown;
+  /** Sets what stands at a path of what the page runs on: a sheet, for instance. Undone like everything else. */
+  readonly set: (path: string, value: unknown, words?: ChangeWords) => void;
   /** Rows of a figure: fresh ones where it is near the window, else those it had. Mark the figure with `data-figure`. */
   readonly rows: <Rows>(figure: string, fresh: () => Rows) => Rows;
   /** What `make` gives, under a name of the entry's own; made anew only when one of `from` changes. */

@@ -2,7 +2,8 @@
 
 import type { Common, Json } from '../state/notebook-record.js';
 import { faultInOwnStills, ownStillsName as name } from '../state/own-stills-check.js';
-import { stillsQuestions, type OwnStill, type StillsQuestions } from '../state/three-stills.js';
+import { columnOf, type OwnStill } from '../state/column-of.js';
+import { stillsQuestions, type StillsQuestions } from '../state/three-stills.js';
 import type { Scenario } from '../state/scenario.js';
 import type { Here } from './entry.js';
 
@@ -21,8 +22,7 @@ export function stillsAsks(scenario: Scenario, common: Common): StillsQuestions 
 
 /** Sets the column as it stands beside the others. */
 export function keepColumn({ common, scenario, setCommon }: Pick<Here, 'common' | 'scenario' | 'setCommon'>): void {
-  const { plates, efficiency, reflux } = scenario;
-  const next = [...ownStills(common), { plates, efficiency, reflux }];
+  const next: Json = [...ownStills(common), columnOf(scenario)].map((still) => ({ ...still }));
   setCommon(name, next, { says: 'column set beside the others' });
 }
 

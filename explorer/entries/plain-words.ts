@@ -4,6 +4,7 @@ import { nothing } from 'lit';
 import { numberWithUnit } from '../components/number/number-spec.js';
 import type { Asks } from '../worker/questions.js';
 import type { Here } from './entry.js';
+import { numberAt } from '../state/paths.js';
 
 interface Template {
   readonly strings: readonly string[];
@@ -30,7 +31,7 @@ export function plainWords(template: unknown): string {
 
 /** The same, with the numbers that can be set as words. */
 export function inWords<Data, Asked extends Asks>(here: Here<Data, Asked>): Here<Data, Asked> {
-  return { ...here, blank: (key) => numberWithUnit(here.specs[key], here.scenario[key]) };
+  return { ...here, blank: (key) => numberWithUnit(here.specs(key), numberAt(here.scenario, key) ?? 0) };
 }
 
 /** Mark-up with the values that stand in text; those of attributes are left out. */

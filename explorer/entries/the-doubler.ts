@@ -8,6 +8,7 @@ import {
   type DoublerQuestions,
   inventedDoubler,
   otherNames,
+  ownCharge,
   resultsOf,
   type DoublerResults,
 } from '../state/doubler.js';
@@ -15,6 +16,7 @@ import { insideDoubler, type InsideDoubler } from '../state/inside-doubler.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
 import { numberWithUnit } from '../components/number/number-spec.js';
 import type { NumberSpecs } from '../state/number-specs.js';
+import { stillOf } from '../state/paths.js';
 import { clock, fixed, joined, percent } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import { ink, print, roundStrength } from './words.js';
@@ -31,7 +33,7 @@ export interface DoublerNumbers {
 
 export function doublerNumbers({ scenario, answers }: Doubling): DoublerNumbers {
   const of = (name: 'pot' | 'doubler' | (typeof otherNames)[number]): DoublerResults =>
-    resultsOf(answers[name].solution, scenario.chargeVolume);
+    resultsOf(answers[name].solution, scenario.charge.volume_m3);
   return {
     pot: of('pot'),
     doubler: of('doubler'),
@@ -60,7 +62,7 @@ export function doublerRows(now: Doubling, units: UnitSystem): RunFigureRows {
     along: 'volume',
     measure: null,
     strengthFrom: null,
-    azeotrope: azeotropeRow(equilibrium, now.scenario.pressure, units.pressure),
+    azeotrope: azeotropeRow(equilibrium, stillOf(now.scenario).air.pressure_Pa, units.pressure),
     threshold: null,
     units,
   });
@@ -70,7 +72,7 @@ export function doublerRows(now: Doubling, units: UnitSystem): RunFigureRows {
 export function firstWords(now: Doubling, numbers: DoublerNumbers, units: UnitSystem, specs: NumberSpecs): unknown {
   const { doubler, pot, inside } = numbers;
   const waits = ink(clock(doubler.spoutRuns_s - doubler.kettleBoils_s));
-  const charge = ink(numberWithUnit(specs.doublerVolume, now.scenario.doublerVolume));
+  const charge = ink(numberWithUnit(specs('doublerCharges[0].charge.volume_m3'), ownCharge(now.scenario).volume_m3));
   const stronger = doubler.first > pot.first;
   if (now.answers.doubler.solution.firstVapour_s === null) return neverRuns(doubler, charge);
   return html`<p>
@@ -91,12 +93,12 @@ const smallCharge = 0.02;
 
 /** Where the strength of the first spirit came from. */
 function whenceWords({ scenario }: Doubling, { whenItRuns }: InsideDoubler, units: UnitSystem): unknown {
-  const { doublerVolume, doublerStrength, chargeVolume } = scenario;
-  if (doublerVolume < smallCharge * chargeVolume) {
+  const own = ownCharge(scenario);
+  if (own.volume_m3 < smallCharge * scenario.charge.volume_m3) {
     return html`So small a charge is gone before the first jar is full: what fills it is the pot’s own alcohol, one
     stage stronger.`;
   }
-  const brought = doublerVolume * doublerStrength > 0.5 * whenItRuns.volume_m3 * whenItRuns.strength;
+  const brought = own.volume_m3 * own.strength > 0.5 * whenItRuns.volume_m3 * whenItRuns.strength;
   return html`That is no doubling: it is what any liquid of ${ink(units.strength.withUnit(whenItRuns.strength))} gives
   when it boils.
   ${
@@ -128,20 +130,15 @@ export function laterWords(now: Doubling, { doubler, pot, inside }: DoublerNumbe
       ? html`What it holds keeps more than half its strength to the end of this run.`
       : html`${ink(clock(half - doubler.spoutRuns_s))} after the first drop half of what it held then is gone; more heat
         only makes it sooner. A doubler lives on its charge, and then on what the pot sends.`;
-  const end = print(roundStrength(inventedDoubler.endStrength, units));
   const gain = doubler.pureAlcohol_m3 - pot.pureAlcohol_m3;
-  const own = now.scenario.doublerVolume * now.scenario.doublerStrength;
-  const kept = ink(joined(fixed(units.volume.toShown(own), 2), units.volume.unit));
+  const own = ownCharge(now.scenario);
+  const kept = ink(joined(fixed(units.volume.toShown(own.volume_m3 * own.strength), 2), units.volume.unit));
   const more = ink(joined(fixed(units.volume.toShown(Math.abs(gain)), 2), units.volume.unit));
   return html`<p>
     ${spent} After that it passes on what it gets, a little late: nothing runs back to the pot, so but for what its
-    walls condense no more alcohol leaves it than comes in.
-    ${
-      pot.first > inventedDoubler.endStrength
-        ? html`Down to ${end} it brings over ${more} ${gain >= 0 ? 'more' : 'less'} pure alcohol than the bare pot;`
-        : html`The bare pot’s spout never stands above ${end}, and the doubler’s run ends there;`
-    }
-    ${kept} of pure alcohol went in with its charge. It makes no alcohol: it only moves it.
+    walls condense no more alcohol leaves it than comes in. By the end it has brought over ${more}
+    ${gain >= 0 ? 'more' : 'less'} pure alcohol than the bare pot; ${kept} of pure alcohol went in with its charge. It
+    makes no alcohol: it only moves it.
   </p>`;
 }
 
@@ -149,7 +146,7 @@ export function laterWords(now: Doubling, { doubler, pot, inside }: DoublerNumbe
 export function chargesTable(now: Doubling, { others }: DoublerNumbers, units: UnitSystem): unknown {
   const { strength, volume } = units;
   const names = ['water', 'wash', 'low wines', 'feints', 'heads and hearts'];
-  const own = (index: number): number => now.scenario.doublerVolume * inventedDoubler.otherCharges[index]!;
+  const own = (index: number): number => ownCharge(now.scenario).volume_m3 * inventedDoubler.otherCharges[index]!;
   const pure = (m3: number): string => fixed(volume.toShown(m3), 2);
   return html`<p class="table-title"><b>What it is charged with</b>, the rest the same</p>
     <table class="figures-table">
@@ -183,11 +180,11 @@ export function chargesTable(now: Doubling, { others }: DoublerNumbers, units: U
 export function retortWords(now: Doubling, units: UnitSystem): unknown {
   const { jars } = now.answers.retorts.solution;
   const [spirit, high, low] = [2, 3, 4].map((step) => jars.find((jar) => jar.step === step));
-  const { chargeVolume, chargeStrength } = now.scenario;
+  const { charge } = now.scenario;
   const { lowWines, highWines, cuts } = inventedDoubler;
   const pure = (m3: number): unknown => ink(joined(fixed(units.volume.toShown(m3), 2), units.volume.unit));
   const inCharge = ({ share, strength }: { share: number; strength: number }): number =>
-    share * strength * chargeVolume;
+    share * strength * charge.volume_m3;
   if (spirit === undefined || high === undefined || low === undefined) {
     return html`<p>
       With this charge the spout never stands above ${print(roundStrength(cuts[0], units))}: there is no spirit to keep
@@ -204,7 +201,7 @@ export function retortWords(now: Doubling, units: UnitSystem): unknown {
       wines, then new low wines to ${print(roundStrength(cuts[2], units))}.
     </p>
     <p>
-      The wash holds ${pure(chargeVolume * chargeStrength)} of pure alcohol and the spirit kept takes out
+      The wash holds ${pure(charge.volume_m3 * charge.strength)} of pure alcohol and the spirit kept takes out
       ${pure(spirit.pureAlcohol_m3)}. The high wines give back ${pure(high.pureAlcohol_m3)} of the
       ${pure(inCharge(highWines))} they were charged with, the low wines ${pure(low.pureAlcohol_m3)} of
       ${pure(inCharge(lowWines))}. Where both come back about whole, the spirit is the wash’s own alcohol and the

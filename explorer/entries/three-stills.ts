@@ -5,13 +5,15 @@ import { ofRuns } from '../figures/run/of-runs.js';
 import type { RunFigureRows } from '../rows/run.js';
 import type { Answered } from './entry.js';
 import { azeotropeRow } from '../state/equilibrium-rows.js';
-import { inventedStills, ownNames, stillNames, stillResults } from '../state/three-stills.js';
-import type { OwnStill, StillName, StillResults, StillRun, StillsQuestions } from '../state/three-stills.js';
+import { columnOf, type OwnStill } from '../state/column-of.js';
+import { ownNames, stillNames, stillResults } from '../state/three-stills.js';
+import type { StillName, StillResults, StillRun, StillsQuestions } from '../state/three-stills.js';
 import { numberWithUnit } from '../components/number/number-spec.js';
 import type { NumberSpecs } from '../state/number-specs.js';
 import { clock, fixed, joined, percent } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import { ink, print, roundStrength } from './words.js';
+import { stillOf } from '../state/paths.js';
 
 export type Stills = Answered<StillsQuestions>;
 export type Results = Readonly<Record<'pot' | 'doubler' | 'column', StillResults>> &
@@ -31,20 +33,20 @@ export function runOf({ answers }: Stills, name: StillName): StillRun {
 export function resultsOf(now: Stills): Results {
   const entries = namesOf(now).map((name): [StillName, StillResults] => [
     name,
-    stillResults(runOf(now, name), now.scenario.wantedStrength),
+    stillResults(runOf(now, name), now.scenario.asked.strength),
   ]);
   return Object.fromEntries(entries) as unknown as Results;
 }
 
 /** What a still of plates is called. */
 export function columnLabel({ plates, reflux }: OwnStill, specs: NumberSpecs): string {
-  const many = plates === 0 ? 'no plates' : numberWithUnit(specs.plates, plates);
-  return `${many}, reflux ${numberWithUnit(specs.reflux, reflux)}`;
+  const many = plates === 0 ? 'no plates' : numberWithUnit(specs('still.column.count'), plates);
+  return `${many}, reflux ${numberWithUnit(specs('sheet[2].reflux'), reflux)}`;
 }
 
 /** Labels in the order of the stills. */
 export function labelsOf(now: Stills, own: readonly OwnStill[], specs: NumberSpecs): readonly string[] {
-  const names = ['bare pot', 'pot with a doubler', columnLabel(now.scenario, specs)];
+  const names = ['bare pot', 'pot with a doubler', columnLabel(columnOf(now.scenario), specs)];
   return [...names, ...own.map((still) => columnLabel(still, specs))].slice(0, namesOf(now).length);
 }
 
@@ -61,18 +63,18 @@ export function stillRows(now: Stills, own: readonly OwnStill[], units: UnitSyst
       weight: 'result',
       run: runOf(now, name),
     })),
-    azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure, units.pressure),
+    azeotrope: azeotropeRow(now.answers.equilibrium, stillOf(now.scenario).air.pressure_Pa, units.pressure),
     along: 'volume',
     measure: null,
     strengthFrom: null,
-    threshold: now.scenario.wantedStrength,
+    threshold: now.scenario.asked.strength,
     units,
   });
 }
 
 /** What comes over above the strength that counts, and what it costs. */
 export function recoveredWords(now: Stills, results: Results, units: UnitSystem): unknown {
-  const wanted = ink(roundStrength(now.scenario.wantedStrength, units));
+  const wanted = ink(roundStrength(now.scenario.asked.strength, units));
   return html`<p>
       ${above('The bare pot', results.pot, wanted, units)} ${above('The doubler', results.doubler, wanted, units)}
       ${above('The column', results.column, wanted, units)}
@@ -81,7 +83,8 @@ export function recoveredWords(now: Stills, results: Results, units: UnitSystem)
 }
 
 /** What the column does with its heat; without plates or reflux it does nothing with it. */
-function paidWords({ scenario: { plates, reflux } }: Stills): unknown {
+function paidWords({ scenario }: Stills): unknown {
+  const { plates, reflux } = columnOf(scenario);
   const back = ink(percent(reflux / (1 + reflux)));
   if (reflux === 0) {
     return html`With nothing sent back the column has no push: its plates give up what they hold and then pass on what
@@ -131,7 +134,9 @@ export function endedByAlcohol(now: Stills): boolean {
 }
 
 function endedWords(now: Stills): unknown {
-  const share = print(percent(1 - inventedStills.alcoholLeft));
+  const last = now.scenario.sheet.at(-1)!.until.find(({ kind }) => kind === 'alcoholLeftBelow');
+  if (last?.kind !== 'alcoholLeftBelow') return html`All are run by the same sheet.`;
+  const share = print(percent(1 - last.share));
   return endedByAlcohol(now)
     ? html`All go on until ${share} of all alcohol filled in is out of the still.`
     : html`Not every run gets to ${share} of the alcohol: with these numbers one ends before.`;
@@ -146,11 +151,11 @@ export function recoveredTable(
   specs: NumberSpecs,
 ): unknown {
   const { volume, strength } = units;
-  const charge = volume.toShown(now.scenario.chargeVolume);
+  const charge = volume.toShown(now.scenario.charge.volume_m3);
   const digits = charge < 10 ? 3 : pureDigits(charge);
   const pure = (m3: number): string => fixed(volume.toShown(m3), digits);
   const amount = digits === 3 ? pure : volume.text;
-  const wanted = roundStrength(now.scenario.wantedStrength, units);
+  const wanted = roundStrength(now.scenario.asked.strength, units);
   const energy = energyShown(units);
   const orNone = (value: number | null, text: (value: number) => string): string =>
     value === null ? '–' : text(value);

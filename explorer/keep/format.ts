@@ -5,7 +5,7 @@ import { letters } from '../state/limits.js';
 
 export const formatName = 'kettle-and-plate notebook';
 /** Version of the layout that is written; every earlier one is read. */
-export const formatVersion = 2;
+export const formatVersion = 3;
 export const extension = 'kettle';
 export const mediaType = 'application/vnd.kettle-and-plate.notebook+json';
 

@@ -4,6 +4,7 @@
 import type { Act } from '../pages/act-event.js';
 import { newNotebook, type Json, type Notebook } from '../state/notebook-record.js';
 import type { NotebookState } from '../state/notebook.js';
+import { scenarioOn, withScenario } from '../state/page-scenario.js';
 import { sameNumbers } from '../state/scenario.js';
 import type { Store } from '../state/store.js';
 import { Autosave, type KeptState } from './autosave.js';
@@ -103,11 +104,12 @@ export class Keeping extends EventTarget {
       if (opening.kind !== 'none') this.#say(leftOnShelf);
       return;
     }
-    const asked = this.notebook.scenario;
+    const { page } = this.#book.store.get();
+    const asked = scenarioOn(this.notebook, page);
     if (!this.#take(opening) || opening.kind !== 'opened' || !asksForNumbers(address)) return;
-    if (sameNumbers(opening.reading.notebook.scenario, asked)) return;
+    if (sameNumbers(scenarioOn(opening.reading.notebook, page), asked)) return;
     const deed = { says: 'numbers taken from the address', page: null };
-    this.#book.act({ next: (notebook) => ({ ...notebook, scenario: asked }), deed });
+    this.#book.act({ next: (notebook) => withScenario(notebook, page, asked), deed });
   }
 
   /** Opens a notebook of the shelf; false where nothing of it can be read. */

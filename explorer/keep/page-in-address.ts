@@ -2,12 +2,12 @@
 // letters that addresses allow. What is longer is handed on as a file.
 
 import { withoutEnd } from '../text/ends.js';
-import type { PageRecord } from '../state/notebook-record.js';
-import { formatName, formatVersion } from './format.js';
+import { newNotebook, type PageRecord } from '../state/notebook-record.js';
+import { formatName } from './format.js';
 import { readNotebookFile } from './read-file.js';
+import { notebookRecord } from './write-file.js';
 
-/** Key of the page in an address. */
-export const pageKey = 'own';
+export { pageInAddress as pageKey } from '../state/address.js';
 /** Longest address that is made, letters: what messages and chats let through whole. */
 export const longestAddress = 2000;
 /** Most that a page in an address may come to when it is unpacked, bytes. */
@@ -21,23 +21,22 @@ export async function packPage(page: PageRecord): Promise<string> {
   return withoutEnd(btoa(binary).replaceAll('+', '-').replaceAll('/', '_'), '=');
 }
 
-/** The page that `packPage` wrote; undefined where it cannot be read. Checked like a page in a file. */
-export async function unpackPage(packed: string, readyPages: readonly string[]): Promise<PageRecord | undefined> {
+/** The page that `packPage` wrote; undefined where it cannot be read. Checked like a page in a file, `old` ones like one of version 2. */
+export async function unpackPage(
+  packed: string,
+  readyPages: readonly string[],
+  old = false,
+): Promise<PageRecord | undefined> {
   try {
     const binary = atob(packed.replaceAll('-', '+').replaceAll('_', '/'));
     const bytes = Uint8Array.from(binary, (letter) => letter.charCodeAt(0));
     const text = await textOf(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw')));
     const page: unknown = JSON.parse(text);
     const written = new Date(0).toISOString();
-    const file = {
-      format: formatName,
-      version: formatVersion,
-      written,
-      name: '',
-      numbers: {},
-      pages: [page],
-      work: {},
-    };
+    const empty = notebookRecord(newNotebook, written) as object;
+    const file = old
+      ? { format: formatName, version: 2, written, name: '', numbers: {}, pages: [page], work: {} }
+      : { ...empty, pages: [page] };
     const reading = await readNotebookFile(JSON.stringify(file), readyPages, new Date(0));
     return reading.kind === 'read' ? reading.notebook.pages[0] : undefined;
   } catch {

@@ -3,17 +3,19 @@
 
 import * as v from 'valibot';
 import { kindNamed } from '../entries/registry.js';
-import type { EntryRecord, Notebook, PageRecord, PageWork } from '../state/notebook-record.js';
+import type { StillDescription } from '#lib/index.js';
+import type { EntryRecord, Notebook, PageRecord, PageWork, Parts } from '../state/notebook-record.js';
+import { faultInPart, type PartName } from '../state/parts-check.js';
+import type { ChargeSet, SheetSet } from '../state/scenario.js';
 import { beyondLimits } from '../state/within-limits.js';
 import { formatName, formatVersion, limits } from './format.js';
-import { fromVersion1, type Migrated } from './migrate.js';
-import { fromFileNumbers } from './numbers.js';
+import { fromVersion1, fromVersion2, type Migrated } from './migrate.js';
 import { addressIn } from './address-text.js';
 import { faultOfLayout } from './layout-fault.js';
 import { faultInJson, isReserved } from './plain-json.js';
 import { beyond, damaged, newer, notANotebook, tooLarge, type Reading } from './reading.js';
 import { readWork } from './read-work.js';
-import { asJson, version1, version2 } from './schema.js';
+import { asJson, version1, version2, version3, type FileV3 } from './schema.js';
 
 /** The entries of a ready page; undefined where it has none. */
 export type ReadyEntries = (page: string) => Promise<readonly EntryRecord[] | undefined>;
@@ -55,7 +57,8 @@ async function fromParsed(
   if (version > formatVersion) return newer(version);
   const fault = faultInJson(parsed);
   if (fault !== undefined) return damaged('', `it ${fault}`);
-  const read = version === 1 ? readVersion1(parsed, pages, now) : readVersion2(parsed);
+  const read =
+    version === 1 ? readVersion1(parsed, pages, now) : version === 2 ? readVersion2(parsed) : readVersion3(parsed);
   return 'kind' in read ? read : toNotebook(read, pages, entries);
 }
 
@@ -67,7 +70,41 @@ function readVersion1(parsed: object, pages: readonly string[], now: Date): Migr
 function readVersion2(parsed: object): Migrated | Reading {
   const result = v.safeParse(version2, parsed);
   if (!result.success) return damaged(...faultOfLayout(result.issues[0]));
+  const migrated = fromVersion2(result.output);
+  return 'why' in migrated ? damaged(migrated.where, migrated.why) : migrated;
+}
+
+function readVersion3(parsed: object): Migrated | Reading {
+  const result = v.safeParse(version3, parsed);
+  if (!result.success) return damaged(...faultOfLayout(result.issues[0]));
   return { file: result.output, page: undefined, notes: [] };
+}
+
+/** What is wrong with the stills, charges and sheets of a file. */
+function faultInParts({ stills, charges, sheets, asked }: FileV3): [where: string, why: string] | undefined {
+  const lists = { stills, charges, sheets } as const;
+  for (const [list, parts] of Object.entries(lists) as [string, readonly Readonly<Record<string, unknown>>[]][]) {
+    const names = parts.map(({ name }) => name);
+    if (new Set(names).size < names.length) return [list, 'two of them have the same name'];
+    for (const [at, part] of parts.entries()) {
+      for (const [name, value] of Object.entries(part)) {
+        const why = name === 'name' ? undefined : faultInPart(name as PartName, value);
+        if (why !== undefined) return [`${list}.${String(at)}`, why];
+      }
+    }
+  }
+  const why = faultInPart('asked', asked);
+  return why === undefined ? undefined : ['asked', why];
+}
+
+/** Stills, charges and sheets by name, as a notebook has them. */
+function partsOf({ stills, charges, sheets, asked }: FileV3): Parts & Pick<Notebook, 'asked'> {
+  return {
+    stills: stills.map(({ name, still }) => ({ name, what: still as StillDescription })),
+    charges: charges.map(({ name, ...what }) => ({ name, what: what as ChargeSet })),
+    sheets: sheets.map(({ name, ...what }) => ({ name, what: what as SheetSet })),
+    asked,
+  };
 }
 
 async function toNotebook(
@@ -75,8 +112,8 @@ async function toNotebook(
   ready: readonly string[],
   readyEntries: ReadyEntries,
 ): Promise<Reading> {
-  const scenario = fromFileNumbers(file.numbers);
-  if (typeof scenario === 'string') return damaged('numbers', scenario);
+  const wrong = faultInParts(file);
+  if (wrong !== undefined) return damaged(...wrong);
   const names = file.pages.map(({ name }) => name);
   const called = [...names, ...file.pages.flatMap(({ entries }) => entries.map(({ id }) => id))].find(isReserved);
   if (called !== undefined) return damaged('pages', `nothing can be called ‘${called}’`);
@@ -106,7 +143,7 @@ async function toNotebook(
     work[name] = read.work;
     said.push(...read.notes);
   }
-  const notebook: Notebook = { version: 1, name: file.name, scenario, pages, work };
+  const notebook: Notebook = { version: 1, name: file.name, ...partsOf(file), pages, work };
   const over = beyondLimits(notebook);
   if (over !== undefined) return over.where === '' ? beyond(over.why) : damaged(over.where, over.why);
   return { kind: 'read', notebook, notes: said, ...(page === undefined ? {} : { page }) };

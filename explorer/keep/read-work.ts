@@ -3,9 +3,9 @@
 // cannot be used any more is set aside under a name of its own, in the notebook, and said.
 
 import { kindNamed } from '../entries/registry.js';
-import type { EntryRecord, Json, PageWork } from '../state/notebook-record.js';
+import type { EntryRecord, Json, PageWork, Uses } from '../state/notebook-record.js';
+import { faultInScenario } from '../state/parts-check.js';
 import { faultInShared } from '../state/shared-values.js';
-import { fromFileNumbers } from './numbers.js';
 import type { FileWork } from './schema.js';
 
 export type ReadWork =
@@ -21,9 +21,8 @@ export async function readWork(
   ready: ((page: string) => Promise<readonly EntryRecord[] | undefined>) | undefined,
 ): Promise<ReadWork> {
   const where = `work.${page}`;
-  const pencils = done.pencils.map(fromFileNumbers);
-  const fault = pencils.find((one) => typeof one === 'string');
-  if (typeof fault === 'string') return { where: `${where}.pencils`, why: fault };
+  const fault = done.pencils.map(faultInScenario).find((why) => why !== undefined);
+  if (fault !== undefined) return { where: `${where}.pencils`, why: fault };
   for (const [name, value] of Object.entries(done.common)) {
     const why = faultInShared(name, value as Json);
     if (why !== undefined) return { where: `${where}.common.${name}`, why };
@@ -40,7 +39,12 @@ export async function readWork(
     if (why !== undefined) notes.push(setAside(page, id, why, name));
   }
   return {
-    work: { pencils: pencils as PageWork['pencils'], common: done.common as PageWork['common'], entries },
+    work: {
+      pencils: done.pencils as PageWork['pencils'],
+      common: done.common as PageWork['common'],
+      entries,
+      ...(done.uses === undefined ? {} : { uses: done.uses as Uses }),
+    },
     notes,
   };
 }

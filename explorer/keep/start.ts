@@ -7,6 +7,7 @@ import { watchVersions, type NewVersion } from '../offline/watch.js';
 import { writeAddress } from '../state/address.js';
 import type { NotebookState } from '../state/notebook.js';
 import { addPage, freePageName } from '../state/page-acts.js';
+import { scenarioOn } from '../state/page-scenario.js';
 import type { KeptState } from './autosave.js';
 import { Keeping, type Book } from './keeping.js';
 import './kp-keeping-words.js';
@@ -36,7 +37,7 @@ export async function startKeeping(
   await takePage(book, address);
   const words = Object.assign(document.createElement('kp-keeping-words'), { keeping });
   const follow = ({ page, history: { now } }: NotebookState): void =>
-    void Object.assign(words, { page, shelfAddress: writeAddress('notebooks', now.scenario) });
+    void Object.assign(words, { page, shelfAddress: writeAddress('notebooks', scenarioOn(now, 'notebooks')) });
   book.store.subscribe(follow);
   follow(book.store.get());
   frame.keeping = words;
@@ -129,9 +130,10 @@ function noticeOf(state: KeptState): string {
 
 /** A page of someone's own that came with the address. */
 async function takePage({ act, store, goTo, readyPages }: Book, address: string): Promise<void> {
-  const packed = new URLSearchParams(address.split('?', 2)[1] ?? '').get(pageKey);
+  const fields = new URLSearchParams(address.split('?', 2)[1] ?? '');
+  const packed = fields.get(pageKey);
   if (packed === null) return;
-  const page = await unpackPage(packed, readyPages);
+  const page = await unpackPage(packed, readyPages, fields.get('v') === '1');
   if (page === undefined) {
     store.set({ complaints: ['The page in this address is damaged. Ask for it as a file.'] });
     return;
@@ -143,7 +145,7 @@ async function takePage({ act, store, goTo, readyPages }: Book, address: string)
   });
   store.set({ complaints: [] });
   goTo(name);
-  history.replaceState(null, '', writeAddress(name, store.get().history.now.scenario));
+  history.replaceState(null, '', writeAddress(name, scenarioOn(store.get().history.now, name)));
 }
 
 /** Brings a file in; where it is refused the reader is led to where that is said. */

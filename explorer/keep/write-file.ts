@@ -1,21 +1,24 @@
 // A notebook -> the text of its file: JSON that people can read too, numbers in SI with their units named.
 
-import type { Json, Notebook, PageWork } from '../state/notebook-record.js';
-import type { Scenario } from '../state/scenario.js';
+import type { StillDescription } from '#lib/index.js';
+import type { Json, Named, Notebook } from '../state/notebook-record.js';
 import { fileName } from '../components/hand/hand-over.js';
 import { extension, formatName, formatVersion } from './format.js';
-import { toFileNumbers } from './numbers.js';
 
 /** The record that stands in a file. What did not change in a notebook is the same object in its record, too. */
-export function notebookRecord({ name, scenario, pages, work }: Notebook, written: string): Json {
+export function notebookRecord(notebook: Notebook, written: string): Json {
+  const { name, stills, charges, sheets, asked, pages, work } = notebook;
   return {
     format: formatName,
     version: formatVersion,
     written,
     name,
-    numbers: numbersOf(scenario),
+    stills: stillsOf(stills),
+    charges: partsOf(charges),
+    sheets: partsOf(sheets),
+    asked: asked as unknown as Json,
     pages: pages as unknown as Json,
-    work: Object.fromEntries(Object.entries(work).map(([page, done]) => [page, workOf(done)])),
+    work: work as unknown as Json,
   };
 }
 
@@ -23,8 +26,10 @@ export function notebookFile(notebook: Notebook, now: Date): string {
   return `${JSON.stringify(notebookRecord(notebook, now.toISOString()), null, 2)}\n`;
 }
 
-const numbersOf = once((scenario: Scenario): Json => toFileNumbers(scenario));
-const workOf = once((work: PageWork): Json => ({ ...work, pencils: work.pencils.map(numbersOf) }));
+const stillOf = once(({ name, what }: Named<StillDescription>): Json => ({ name, still: what as unknown as Json }));
+const partOf = once(({ name, what }: Named<object>): Json => ({ name, ...what }));
+const stillsOf = once((list: Notebook['stills']): Json => list.map(stillOf));
+const partsOf = once((list: readonly Named<object>[]): Json => list.map(partOf));
 
 /** A function that makes of the same object the same again. */
 function once<Of extends object>(make: (of: Of) => Json): (of: Of) => Json {

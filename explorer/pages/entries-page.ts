@@ -6,10 +6,17 @@ import type { Here, Provided } from '../entries/entry.js';
 import { permit } from '../entries/words.js';
 import { wanted } from '../offline/wanted.js';
 import { keepPencil, rubOutPencil } from '../state/acts.js';
-import { noPageWork, type EntryRecord, type PageRecord, type PageWork } from '../state/notebook-record.js';
-import { startingScenario } from '../state/parameters.js';
+import {
+  newNotebook,
+  noPageWork,
+  type EntryRecord,
+  type Notebook,
+  type PageRecord,
+  type PageWork,
+} from '../state/notebook-record.js';
 import type { RunCursor } from '../state/run-cursor.js';
-import type { ParameterKey, Scenario } from '../state/scenario.js';
+import type { Path } from '../state/inputs.js';
+import { startingScenario, type Scenario } from '../state/scenario.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Solver } from '../worker/solver-client.js';
 import { ActEvent, CopyPageEvent, type Act } from './act-event.js';
@@ -22,6 +29,7 @@ import { LaterAsking } from './later-asking.js';
 import { NearView } from './near-view.js';
 import type { PageElement } from './page-element.js';
 import { NumberDesk } from './number-desk.js';
+import { PartsFold } from './parts/parts-fold.js';
 import { sections } from './sections.js';
 
 export class EntriesPage extends LitElement implements PageElement {
@@ -32,6 +40,7 @@ export class EntriesPage extends LitElement implements PageElement {
     next: { attribute: false },
     record: { attribute: false },
     work: { attribute: false },
+    notebook: { attribute: false },
     own: { attribute: false },
     cursor: { state: true },
     complete: { type: Boolean, reflect: true },
@@ -42,6 +51,8 @@ export class EntriesPage extends LitElement implements PageElement {
   declare next: PageElement['next'];
   declare record: PageRecord;
   declare work: PageWork;
+  /** What holds the stills, charges and sheets by name. */
+  declare notebook: Notebook;
   /** Whether it is a page of the reader's own. */
   declare own: boolean;
   declare cursor: RunCursor;
@@ -55,17 +66,19 @@ export class EntriesPage extends LitElement implements PageElement {
   readonly #asks = new AsksOf();
   readonly #asking = new PageAsking(() => this.solver, this.#redraw);
   readonly later = new LaterAsking(() => this.solver, this.#redraw);
+  readonly #parts = new PartsFold(this);
   readonly #offered = new Map<string, readonly Provided[]>();
   readonly #shared = new Map<string, unknown>();
   readonly #made = new Map<string, { readonly from: readonly unknown[]; readonly made: unknown }>();
   #editing: PageEditing | undefined;
   #toBeReadOnly = false;
 
-  constructor(record: PageRecord, first: ParameterKey = 'chargeVolume') {
+  constructor(record: PageRecord, first: Path = 'charge.volume_m3') {
     super();
     this.record = record;
     this.scenario = startingScenario;
     this.work = noPageWork;
+    this.notebook = newNotebook;
     this.next = null;
     this.own = false;
     this.complete = false;
@@ -138,7 +151,8 @@ export class EntriesPage extends LitElement implements PageElement {
     if (this.own && this.#editing === undefined && !this.#toBeReadOnly) return nothing;
     const shown = this.#drawables();
     return html`${this.#head()} ${sections(shown, this.#editing, this.own)}
-    ${this.complete ? this.#editing?.foot(this.record) : nothing} ${this.#foot()}`;
+    ${this.complete ? this.#editing?.foot(this.record) : nothing} ${this.complete ? this.#parts.view() : nothing}
+    ${this.#foot()}`;
   }
 
   protected override updated(): void {

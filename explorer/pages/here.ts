@@ -1,7 +1,7 @@
 // What a page hands to one of its entries: see the contract in entries/entry.ts.
 
 import type { EntryKind, Here, Neighbour } from '../entries/entry.js';
-import { keepWork, setCommon } from '../state/acts.js';
+import { keepWork, setCommon, setValue } from '../state/acts.js';
 import type { EntryRecord, Json } from '../state/notebook-record.js';
 import { changeEntry } from '../state/page-acts.js';
 import { remembered } from '../state/memo.js';
@@ -58,6 +58,8 @@ export function hereOf(page: EntriesPage, record: EntryRecord, kind: EntryKind, 
     offer: (results) => page.offer(id, results),
     blank: (key) => page.desk.blank(key),
     setup: (sentence) => page.desk.setup(sentence),
+    set: (path, value, words) =>
+      page.act((notebook) => setValue(notebook, name, path, value), { says: 'page changed', entry: id, ...words }),
     rows: (figure, fresh) => page.near.rows(`${id}/${figure}`, fresh),
     once: (thing, from, make) => page.once(`${id}/${thing}`, from, make),
     mark: (figure) => `${id}/${figure}`,

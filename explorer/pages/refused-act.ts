@@ -2,7 +2,8 @@
 // for a file that is read, on what the act changed.
 
 import { kindAtHand } from '../entries/registry.js';
-import { workOn, type EntryRecord, type Notebook, type PageRecord } from '../state/notebook-record.js';
+import { workOn, type EntryRecord, type Named, type Notebook, type PageRecord } from '../state/notebook-record.js';
+import { faultInNamed } from '../state/parts-check.js';
 import { faultInShared } from '../state/shared-values.js';
 import { beyondLimits } from '../state/within-limits.js';
 import { readyPageAtHand } from './registry.js';
@@ -10,8 +11,16 @@ import { readyPageAtHand } from './registry.js';
 /** A sentence; undefined for an act that can be done. */
 export function whyNot(next: Notebook, before: Notebook): string | undefined {
   if (next === before) return undefined;
-  const why = beyondLimits(next, before)?.why ?? ofPages(next, before);
+  const why = beyondLimits(next, before)?.why ?? ofParts(next, before) ?? ofPages(next, before);
   return why === undefined ? undefined : `${why.charAt(0).toUpperCase()}${why.slice(1)}. Nothing was changed.`;
+}
+
+/** Stills, charges and sheets that are another than before. */
+function ofParts(next: Notebook, before: Notebook): string | undefined {
+  return firstOf(['stills', 'charges', 'sheets'] as const, (list) => {
+    const known = new Set<unknown>(before[list]);
+    return firstOf<Named<unknown>>(next[list], (part) => (known.has(part) ? undefined : faultInNamed(list, part.what)));
+  });
 }
 
 function ofPages(next: Notebook, before: Notebook): string | undefined {

@@ -2,7 +2,7 @@
 // loaded when it is first opened.
 
 import type { EntryRecord, PageRecord } from '../state/notebook-record.js';
-import type { ParameterKey } from '../state/scenario.js';
+import type { Path } from '../state/inputs.js';
 import type { PageElement } from './page-element.js';
 
 export interface PageEntry {
@@ -19,7 +19,7 @@ export interface PageEntry {
 /** What stands on a ready page, and which number has the ruler at first. */
 interface Ready {
   readonly record: PageRecord;
-  readonly first: ParameterKey;
+  readonly first: Path;
 }
 
 /** Records that have been loaded, by name. */
@@ -54,26 +54,29 @@ function course(name: string, title: string): PageEntry {
 
 export const pages: readonly PageEntry[] = [
   ready('the-ceiling', 'The ceiling', async () => {
-    return { record: (await import('./ready/the-ceiling.js')).theCeiling, first: 'plates' };
+    return { record: (await import('./ready/the-ceiling.js')).theCeiling, first: 'still.column.count' };
   }),
   ready('one-charge-three-stills', 'One charge, three stills', async () => {
     const { oneChargeThreeStills } = await import('./ready/one-charge-three-stills.js');
-    return { record: oneChargeThreeStills, first: 'wantedStrength' };
+    return { record: oneChargeThreeStills, first: 'asked.strength' };
   }),
   ready('the-doubler', 'The doubler', async () => {
-    return { record: (await import('./ready/the-doubler.js')).theDoubler, first: 'doublerStrength' };
+    return { record: (await import('./ready/the-doubler.js')).theDoubler, first: 'doublerCharges[0].charge.strength' };
   }),
   ready('the-stills-limits', 'The still’s limits', async () => {
-    return { record: (await import('./ready/the-stills-limits.js')).theStillsLimits, first: 'heat' };
+    return { record: (await import('./ready/the-stills-limits.js')).theStillsLimits, first: 'still.kettle.power_W' };
   }),
   ready('what-the-gauges-say', 'What the gauges say', async () => {
-    return { record: (await import('./ready/what-the-gauges-say.js')).whatTheGaugesSay, first: 'pressure' };
+    return {
+      record: (await import('./ready/what-the-gauges-say.js')).whatTheGaugesSay,
+      first: 'still.air.pressure_Pa',
+    };
   }),
   ready('down-to-strength', 'Down to strength', async () => {
-    return { record: (await import('./ready/down-to-strength.js')).downToStrength, first: 'chargeVolume' };
+    return { record: (await import('./ready/down-to-strength.js')).downToStrength, first: 'charge.volume_m3' };
   }),
   ready('the-books', 'The books', async () => {
-    return { record: (await import('./ready/the-books.js')).theBooks, first: 'chargeVolume' };
+    return { record: (await import('./ready/the-books.js')).theBooks, first: 'charge.volume_m3' };
   }),
   course('what-boils', 'What boils'),
   course('one-plate-more', 'One plate more'),

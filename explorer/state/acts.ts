@@ -1,14 +1,16 @@
-// What can be done with any page of a notebook: set a number, keep and rub out pencil lines, set what the
+// What can be done with any page of a notebook: set a value, keep and rub out pencil lines, set what the
 // entries of a page share, keep what the reader did. Pure; an act that changes nothing gives the same notebook.
 
 import { counts } from './limits.js';
 import { workOn, type Json, type Notebook, type PageWork } from './notebook-record.js';
-import { withNumber, type ParameterKey, type Scenario } from './scenario.js';
+import { scenarioOn, withScenario } from './page-scenario.js';
+import { withValue } from './paths.js';
+import type { Scenario } from './scenario.js';
 import { without } from './without.js';
 
-export function setNumber(notebook: Notebook, key: ParameterKey, value: number): Notebook {
-  const scenario = withNumber(notebook.scenario, key, value);
-  return scenario === notebook.scenario ? notebook : { ...notebook, scenario };
+/** Sets what stands at a path of what a page runs on: a number, a step, a whole sheet. Pages that use the same part follow. */
+export function setValue(notebook: Notebook, page: string, path: string, value: unknown): Notebook {
+  return withScenario(notebook, page, withValue(scenarioOn(notebook, page), path, value));
 }
 
 /** Keeps a run, by its numbers, as a pencil line of a page; the oldest goes first. */

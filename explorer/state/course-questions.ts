@@ -5,33 +5,37 @@ import { DEFAULT_ACTIVITY } from '#lib/index.js';
 import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
 import type { RunQuestion } from '../worker/kinds/run.js';
 import type { AnswerTo } from '../worker/questions.js';
-import { columnProblem } from './derive.js';
-import { readAfterShare } from './compare.js';
+import { quickRun } from './derive.js';
+import { ratioOf, untilCollected, withRatio } from './problems.js';
+import { drawnParts, type DrawnPart } from './run-results.js';
 import type { Scenario } from './scenario.js';
 
 /** A run until the measure is full. */
 export type MeasureQuestion = RunQuestion<'time_s' | 'spoutStrength'>;
 
+/** Collected when the spout is read, as a share of the charge's volume. */
+const readAfterShare = 1 / 60;
+
 /** The measure of spirit whose strength and time are looked at, m³. */
-export function measureOf(scenario: Scenario): number {
-  return readAfterShare * scenario.chargeVolume;
+export function measureOf({ charge }: Pick<Scenario, 'charge'>): number {
+  return readAfterShare * charge.volume_m3;
 }
 
 export function boilingAt(pressure_Pa: number): EquilibriumQuestion {
   return { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa };
 }
 
+/** The page's run at its ratio; a sheet that draws otherwise is run at none. */
+export function wholeRun(scenario: Scenario): RunQuestion<DrawnPart> {
+  return quickRun(withRatio(scenario, ratioOf(scenario)), drawnParts);
+}
+
 /** A column from the first vapour, through its spell at total reflux, until the measure is full. */
 export function untilMeasure(scenario: Scenario): MeasureQuestion {
-  const problem = columnProblem(scenario);
-  const [hold, draw] = problem.sheet;
-  const until = [{ kind: 'collectedVolume', volume_m3: measureOf(scenario) }] as const;
+  const until = untilCollected(withRatio(scenario, ratioOf(scenario)), measureOf(scenario));
+  const { kind, problem, keep } = quickRun(until, ['time_s', 'spoutStrength'] as const);
   const outputs = { kind: 'every', interval_s: 1e9 } as const; // begin and end of each step is all that is read
-  return {
-    kind: 'run',
-    problem: { ...problem, sheet: [hold!, { ...draw!, until }], outputs },
-    keep: ['time_s', 'spoutStrength'],
-  };
+  return { kind, problem: { ...problem, outputs }, keep };
 }
 
 /** What the spout reads when the measure is full, % vol / 100, and how long filling it took, s. */

@@ -8,7 +8,6 @@ import type { OverTheLiquidRows } from '../rows/course.js';
 import type { StrengthStepsRows } from '../rows/course.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { EquilibriumAnswer } from '../worker/kinds/equilibrium.js';
-import { invented } from './derive.js';
 import { azeotropeRow } from './equilibrium-rows.js';
 
 /** Points of a drawn curve; the weak end is steep and gets more than its share. */
@@ -101,7 +100,7 @@ export function lessonRunRows(
     along: 'volume',
     measure: null,
     threshold: null,
-    strengthFrom: invented.endStrength,
+    strengthFrom: null,
     units,
   };
 }

@@ -1,19 +1,16 @@
 // 'The doubler': the reader's pot with and without a doubler, the doubler charged with other things, and two doublers
 // in series, as problems; and what they come to as numbers.
 
-import { DEFAULT_ACTIVITY, type DoublerCharge, type EnergyProblem } from '#lib/index.js';
 import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
 import type { KeptRun, RunPart, RunQuestion } from '../worker/kinds/run.js';
-import { chargeOf } from './derive.js';
-import { drawingTolerance, drawnRows } from './drawn-runs.js';
-import { inventedStill } from './invented-stills.js';
+import { potOf, withDoublers } from './beside.js';
+import { boilingOf } from './derive.js';
+import { energyProblem } from './problems.js';
 import { drawnParts, positionIn, readAt } from './run-results.js';
-import type { Scenario } from './scenario.js';
+import { startingScenario, type ChargeSet, type Filling, type Scenario } from './scenario.js';
 
 /** Invented for this page. */
 export const inventedDoubler = {
-  /** Every run ends when the spout falls to this, % vol / 100. */
-  endStrength: 0.1,
   /** What else the doubler could be charged with, % vol / 100; the first stands for water. */
   otherCharges: [0.000_01, 0.1, 0.3, 0.5, 0.7],
   /** Two in series: their charges as shares of the kettle's, and their strengths. */
@@ -48,65 +45,55 @@ export const otherNames = ['water', 'otherwise', 'lowWines', 'feints', 'heads'] 
 
 /** The questions of the page. */
 export function doublerQuestions(scenario: Scenario): DoublerQuestions {
-  const { chargeVolume, chargeStrength, heat, pressure, doublerVolume, doublerStrength } = scenario;
-  const charge = { chargeVolume, chargeStrength, heat, pressure };
-  const end = [{ kind: 'spoutStrengthBelow', strength: inventedDoubler.endStrength } as const];
-  const run = (strengths: readonly number[]): DoublerQuestion =>
-    question(
-      doublerParts,
-      charge,
-      strengths.map((strength) => ({ kind: 'volume', volume_m3: doublerVolume, strength })),
-      [{ reflux: 'none', until: end }],
-    );
-  const [water, otherwise, lowWines, feints, heads] = inventedDoubler.otherCharges;
-  const retort = ({ share, strength }: { share: number; strength: number }): DoublerCharge['charge'] => ({
+  const own = ownCharge(scenario);
+  const run = (...charges: readonly Filling[]): DoublerQuestion => question(doublerParts, scenario, charges);
+  const otherwise = (strength: number): DoublerQuestion => run({ ...own, strength });
+  const retort = ({ share, strength }: { share: number; strength: number }): Filling => ({
     kind: 'volume',
-    volume_m3: share * chargeVolume,
+    volume_m3: share * scenario.charge.volume_m3,
     strength,
   });
+  const [water, wash, lowWines, feints, heads] = inventedDoubler.otherCharges;
+  const retorts = [retort(inventedDoubler.lowWines), retort(inventedDoubler.highWines)];
   return {
-    pot: run([]),
-    doubler: { ...run([doublerStrength]), keep: insideParts },
-    water: run([water]),
-    otherwise: run([otherwise]),
-    lowWines: run([lowWines]),
-    feints: run([feints]),
-    heads: run([heads]),
-    retorts: question(
-      ['jars'],
-      charge,
-      [retort(inventedDoubler.lowWines), retort(inventedDoubler.highWines)],
-      inventedDoubler.cuts.map((strength) => ({
-        reflux: 'none',
-        until: [{ kind: 'spoutStrengthBelow', strength } as const],
-      })),
-    ),
-    equilibrium: { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa: pressure },
+    pot: run(),
+    doubler: { ...run(own), keep: insideParts },
+    water: otherwise(water),
+    otherwise: otherwise(wash),
+    lowWines: otherwise(lowWines),
+    feints: otherwise(feints),
+    heads: otherwise(heads),
+    retorts: question(['jars'], { ...scenario, still: potOf(scenario.still), sheet: byCuts }, retorts),
+    equilibrium: boilingOf(scenario),
   };
 }
 
-type ChargeNumbers = Pick<Scenario, 'chargeVolume' | 'chargeStrength' | 'heat' | 'pressure'>;
+/** The sheet of two in series: from cut to cut. */
+const byCuts: Scenario['sheet'] = [
+  { reflux: 'none', until: [{ kind: 'firstVapour' }] },
+  ...inventedDoubler.cuts.map((strength) => ({
+    reflux: 'none' as const,
+    until: [{ kind: 'spoutStrengthBelow', strength } as const],
+  })),
+];
 
+/** What the doubler of the page is charged with. */
+export function ownCharge({ doublerCharges }: ChargeSet): Filling {
+  return (doublerCharges[0] ?? startingScenario.doublerCharges[0]!).charge;
+}
+
+/** The pot's run through doublers of these charges. */
 function question<Kept extends RunPart>(
   keep: readonly Kept[],
-  numbers: ChargeNumbers,
-  charges: readonly DoublerCharge['charge'][],
-  drawing: EnergyProblem['sheet'],
+  scenario: Scenario,
+  charges: readonly Filling[],
 ): RunQuestion<Kept> {
+  const doublerCharges = charges.map((charge) => ({ charge }));
+  const still = withDoublers(scenario.still, doublerCharges);
   return {
     kind: 'run',
     keep,
-    problem: {
-      still: inventedStill({ ...numbers, doublerCharges: charges, plates: 0, efficiency: 1 }),
-      charge: chargeOf(numbers as Scenario),
-      doublerCharges: charges.map((charge) => ({ charge })),
-      activity: DEFAULT_ACTIVITY,
-      heat: { kind: 'power', power_W: numbers.heat },
-      sheet: [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }, ...drawing],
-      outputs: drawnRows,
-      start: 'cold',
-      tolerance: drawingTolerance,
-    },
+    problem: energyProblem({ ...scenario, still, doublerCharges, jars: { kind: 'perStep' } }),
   };
 }
 

@@ -17,6 +17,8 @@ import type { EquilibriumAnswer } from '../worker/kinds/equilibrium.js';
 import type { CeilingRun } from './derive.js';
 import { remembered } from './memo.js';
 import { positionIn, readAt, readPlate } from './run-results.js';
+import { stillOf } from './paths.js';
+import { ratioOf } from './problems.js';
 import type { Scenario } from './scenario.js';
 
 /** Points of a drawn curve; the weak end is steep and gets more than its share. */
@@ -105,7 +107,7 @@ export function plateStairRows(
     vapourOnSlice(answer.slice, kettle),
     ...plates.map((plate) => readPlate(run.plateVapour, run.plates, plate, position)),
   ];
-  const { reflux } = scenario;
+  const reflux = ratioOf(scenario);
   const slope = reflux / (reflux + 1);
   return {
     curve,
@@ -118,7 +120,7 @@ export function plateStairRows(
     },
     operatingLine: run.plates === 0 ? null : { slope, intercept: (1 - slope) * head, label: refluxLabel(reflux) },
     kettleStrength: readAt(run.kettleStrength, position),
-    azeotrope: azeotropeRow(answer, scenario.pressure, units.pressure),
+    azeotrope: azeotropeRow(answer, stillOf(scenario).air.pressure_Pa, units.pressure),
     strengthScale: strengthScale(),
     units,
   };

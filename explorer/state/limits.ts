@@ -10,6 +10,7 @@ export interface Letters {
 
 export const letters = {
   notebookName: { most: 120, what: 'the name of a notebook' },
+  part: { most: 80, what: 'the name of a still, a charge or a run sheet' },
   title: { most: 200, what: 'a title' },
   promise: { most: 400, what: 'what a page promises' },
   heading: { most: 200, what: 'a heading' },
@@ -27,6 +28,8 @@ export const letters = {
 export const counts = {
   /** Pages of the reader's own in a notebook. */
   pages: 400,
+  /** Stills of a notebook; as many charges, and as many run sheets. */
+  parts: 100,
   /** Entries on a page. */
   entries: 500,
   /** Pencil lines on a page. */

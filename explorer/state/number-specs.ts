@@ -1,4 +1,4 @@
-// The parameter table in one system of units, as the blanks and the ruler want it.
+// The table of inputs in one system of units, as the blanks and the ruler want it.
 
 import { InputError, pressureAtAltitude, strengthFromProof, toSI } from '#lib/index.js';
 import type { NumberSpec } from '../components/number/number-spec.js';
@@ -7,10 +7,10 @@ import { wanted } from '../offline/wanted.js';
 import { joined, trimmed } from '../text/format.js';
 import { plainUnit, readText } from '../text/parse.js';
 import type { UnitSystem } from '../text/unit-systems.js';
-import { parameters, type Measured } from './parameters.js';
-import type { ParameterKey } from './scenario.js';
+import { inputAt, type Measured, type Path } from './inputs.js';
 
-export type NumberSpecs = Readonly<Record<ParameterKey, NumberSpec>>;
+/** What the elements need to know of the number at a path. */
+export type NumberSpecs = (path: Path) => NumberSpec;
 
 /** A number's way between SI and the unit shown, its unit in the blank, and what else it may be typed in. */
 interface Shown {
@@ -22,13 +22,18 @@ interface Shown {
 
 const made = new Map<string, NumberSpecs>();
 
-/** One spec a key; the same object for the same units. */
+/** The same function, and for a path the same spec, for the same units. */
 export function numberSpecs(units: UnitSystem): NumberSpecs {
   const known = made.get(units.name);
   if (known !== undefined) return known;
-  const specs = Object.fromEntries(parameters.map((row) => [row.key, specOf(row, units)])) as NumberSpecs;
-  made.set(units.name, specs);
-  return specs;
+  const specs = new Map<Path, NumberSpec>();
+  const of: NumberSpecs = (path) => {
+    const spec = specs.get(path) ?? specOf(inputAt(path)!, units);
+    specs.set(path, spec);
+    return spec;
+  };
+  made.set(units.name, of);
+  return of;
 }
 
 /** The spec of any number that can be set. */
@@ -65,6 +70,11 @@ export function specOf(row: Measured, units: UnitSystem): NumberSpec {
 
 function shownAs(quantity: Measured['quantity'], units: UnitSystem): Shown {
   const same = (value: number): number => value;
+  if (typeof quantity === 'object') {
+    const { unit, si } = quantity;
+    const fromShown = by(si);
+    return { toShown: (value) => value / si, fromShown, suffix: () => joined('', unit), typed: { [unit]: fromShown } };
+  }
   switch (quantity) {
     case 'plates':
       return {
@@ -85,7 +95,7 @@ function shownAs(quantity: Measured['quantity'], units: UnitSystem): Shown {
         toShown: (seconds) => seconds / 60,
         fromShown: (shown) => 60 * shown,
         suffix: () => '\u00a0min',
-        typed: { min: by('min'), h: by('h'), hours: by('h'), s: same },
+        typed: { min: as('min'), h: as('h'), hours: as('h'), s: same },
       };
     case 'count':
       return { toShown: same, fromShown: Math.round, suffix: () => '', typed: {} };
@@ -141,21 +151,25 @@ function orBeyond(convert: (value: number) => number, rises = true): (value: num
 const atAltitude = orBeyond(pressureAtAltitude, false);
 const ofProof = orBeyond(strengthFromProof);
 const percent = (value: number): number => value / 100;
-const by =
+const as =
   (symbol: Parameters<typeof toSI>[1]) =>
   (value: number): number =>
     toSI(value, symbol);
+const by =
+  (si: number) =>
+  (value: number): number =>
+    si * value;
 
 /** Units the small table knows, as people write them. */
 const typedUnits = {
   volume: {
-    L: by('L'),
-    litre: by('L'),
-    litres: by('L'),
-    liters: by('L'),
-    'US gal': by('US gal'),
-    'imp gal': by('imp gal'),
-    'UK gal': by('imp gal'),
+    L: as('L'),
+    litre: as('L'),
+    litres: as('L'),
+    liters: as('L'),
+    'US gal': as('US gal'),
+    'imp gal': as('imp gal'),
+    'UK gal': as('imp gal'),
   },
   strength: {
     '%': percent,
@@ -165,14 +179,14 @@ const typedUnits = {
     proof: ofProof,
     'US proof': ofProof,
   },
-  temperature: { C: by('°C'), '°C': by('°C'), F: by('°F'), '°F': by('°F') },
-  across: { mm: by('mm'), cm: (value: number) => value / 100, m: by('m'), in: by('in'), inch: by('in') },
-  power: { W: by('W'), kW: by('kW'), 'BTU/h': by('BTU/h') },
+  temperature: { C: as('°C'), '°C': as('°C'), F: as('°F'), '°F': as('°F') },
+  across: { mm: as('mm'), cm: (value: number) => value / 100, m: as('m'), in: as('in'), inch: as('in') },
+  power: { W: as('W'), kW: as('kW'), 'BTU/h': as('BTU/h') },
   pressure: {
-    kPa: by('kPa'),
-    mmHg: by('mmHg'),
-    bar: by('bar'),
-    psi: by('psi'),
+    kPa: as('kPa'),
+    mmHg: as('mmHg'),
+    bar: as('bar'),
+    psi: as('psi'),
     m: atAltitude,
     metres: atAltitude,
   },
@@ -184,6 +198,7 @@ function dimensionsOf(quantity: Measured['quantity']): readonly {
   readonly toParameter: (si: number) => number;
 }[] {
   const same = (si: number): number => si;
+  if (typeof quantity === 'object') return [];
   if (quantity === 'volume') return [{ dimension: 'm^3', toParameter: same }];
   if (quantity === 'power') return [{ dimension: 'W', toParameter: same }];
   if (quantity === 'across') return [{ dimension: 'm', toParameter: same }];

@@ -1,6 +1,6 @@
 // Whether a value from outside is the stills of the reader's own that stand beside the others.
 
-import { parameters } from './parameters.js';
+import { inputNamed } from './inputs.js';
 
 export const mostOwnStills = 3;
 /** Where a page keeps them among what its entries share. */
@@ -16,7 +16,7 @@ export function faultInOwnStills(value: unknown): string | undefined {
   for (const still of value as readonly unknown[]) {
     const numbers = (typeof still === 'object' && still !== null ? still : {}) as Readonly<Record<string, unknown>>;
     for (const key of stillNumbers) {
-      const { low, high, quantity } = parameters.find((row) => row.key === key)!;
+      const { low, high, quantity } = inputNamed(key)!;
       const number = numbers[key];
       const whole = quantity !== 'plates' || Number.isInteger(number);
       if (typeof number === 'number' && number >= low && number <= high && whole) continue;

@@ -57,9 +57,10 @@ export function runResults(run: DrawnRun, threshold: number): RunResults {
   };
 }
 
-/** Row at which collecting begins: the start of the last step of the run sheet. */
-export function firstDrawn(run: Pick<DrawnRun, 'stepStarts' | 'rows'>): number {
-  return Math.min(run.stepStarts.at(-1) ?? 0, run.rows - 1);
+/** Row at which collecting begins: the last before anything has come over. */
+export function firstDrawn({ collectedVolume_m3, rows }: Pick<DrawnRun, 'collectedVolume_m3' | 'rows'>): number {
+  const found = collectedVolume_m3.findIndex((volume) => volume > 0);
+  return found < 0 ? rows - 1 : Math.max(0, found - 1);
 }
 
 /** Row, with its part, at which `column` reads `value`; the column rises. */

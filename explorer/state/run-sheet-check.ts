@@ -2,11 +2,11 @@
 // number they can compute with. What a still can do is the library's to say.
 
 import type { Reflux, StopRule, RunStep } from '#lib/index.js';
+import { mostSteps } from './inputs-of-run.js';
 
-/** Where a page keeps it among what its entries share. */
-export const runSheetName = 'runSheet';
-export const mostSteps = 12;
 export const mostRules = 3;
+
+const stepFields = ['reflux', 'heat', 'until'];
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -33,18 +33,26 @@ const refluxWords = ['total', 'none', 'asSet'];
 
 /** What is wrong with a run sheet, and what would be right; undefined where nothing is. */
 export function faultInRunSheet(value: unknown): string | undefined {
-  const sheet = fields(value);
-  if (sheet === undefined) return 'a run sheet needs `steps` and `jar_m3`';
-  const { steps, jar_m3 } = sheet;
-  if (jar_m3 !== null && !isNumber(jar_m3)) return '`jar_m3` of a run sheet is a number of m³, or null';
-  if (!Array.isArray(steps) || steps.length < 1 || steps.length > mostSteps) {
-    return `a run sheet needs \`steps\`, a list of 1 to ${String(mostSteps)}`;
+  const both = fields(value);
+  if (both === undefined) return 'a run sheet needs `sheet` and `jars`';
+  const { sheet, jars } = both;
+  if (!isJars(jars)) return '`jars` of a run sheet are of the kind ‘perStep’, or of the kind ‘size’ with a `volume_m3`';
+  if (!Array.isArray(sheet) || sheet.length < 1 || sheet.length > mostSteps) {
+    return `a run sheet needs \`sheet\`, a list of 1 to ${String(mostSteps)} steps`;
   }
-  return firstFault(steps, (step, at) => within(`step ${String(at + 1)}`, faultInStep(step)));
+  return firstFault(sheet, (step, at) => within(`step ${String(at + 1)}`, faultInStep(step)));
+}
+
+function isJars(value: unknown): boolean {
+  const { kind, volume_m3 } = fields(value) ?? {};
+  return kind === 'perStep' || (kind === 'size' && isNumber(volume_m3) && volume_m3 > 0);
 }
 
 function faultInStep(value: unknown): string | undefined {
-  const { reflux, heat, until } = (fields(value) ?? {}) as Partial<Record<keyof RunStep, unknown>>;
+  const step = (fields(value) ?? {}) as Partial<Record<keyof RunStep, unknown>>;
+  const { reflux, heat, until } = step;
+  const unknown = Object.keys(step).find((name) => !stepFields.includes(name));
+  if (unknown !== undefined) return `it has \`${unknown}\`, which no step has`;
   if (heat !== undefined && !isPower(heat))
     return '`heat` is of the kind ‘power’ with a `power_W`, a number of watts, or left out';
   if (!Array.isArray(until) || until.length < 1 || until.length > mostRules) {

@@ -3,11 +3,9 @@
 
 import type { Json } from './notebook-record.js';
 import { faultInOwnStills, ownStillsName } from './own-stills-check.js';
-import { faultInRunSheet, runSheetName } from './run-sheet-check.js';
 import { faultInWorkings, workingsName } from './workings.js';
 
 const faults: Readonly<Record<string, (value: Json) => string | undefined>> = {
-  [runSheetName]: faultInRunSheet,
   [ownStillsName]: faultInOwnStills,
   [workingsName]: faultInWorkings,
 };

@@ -1,25 +1,17 @@
 // 'One charge, three stills': the same charge as problems of real stills, from lighting up until the same share of all
 // alcohol has come over, and what each comes to. Beside the three of the page stand up to three of the reader's own.
 
-import { DEFAULT_ACTIVITY, type StopRule, type RunStep } from '#lib/index.js';
+import type { StillDescription } from '#lib/index.js';
 import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
 import type { KeptRun, RunQuestion } from '../worker/kinds/run.js';
-import { chargeOf, invented } from './derive.js';
-import { drawingTolerance, drawnRows } from './drawn-runs.js';
-import { inventedStill } from './invented-stills.js';
+import { potOf, withDoublers } from './beside.js';
+import type { OwnStill } from './column-of.js';
+import { boilingOf } from './derive.js';
+import { ownCharge } from './doubler.js';
+import { withValue } from './paths.js';
+import { energyProblem, withRatio } from './problems.js';
 import { drawnParts, runResults, type RunResults } from './run-results.js';
 import type { Scenario } from './scenario.js';
-
-/** Invented for this page. */
-export const inventedStills = {
-  /** Every run ends when this share of all alcohol filled in is left in the still, ... */
-  alcoholLeft: 0.05,
-  /** ... or when so much of the charge's volume has come over. */
-  mostCollected: 0.85,
-} as const;
-
-/** A still of the reader's own, kept beside the others: the numbers that make it. */
-export type OwnStill = Pick<Scenario, 'plates' | 'efficiency' | 'reflux'>;
 
 /** What is kept of each run. */
 const stillParts = [...drawnParts, 'supplied_J', 'lost_W'] as const;
@@ -44,62 +36,24 @@ export type StillName = (typeof stillNames)[number] | (typeof ownNames)[number];
 
 /** The questions of the page. */
 export function stillsQuestions(scenario: Scenario, own: readonly OwnStill[] = []): StillsQuestions {
-  const { doublerVolume, doublerStrength, pressure } = scenario;
-  const charge = { kind: 'volume', volume_m3: doublerVolume, strength: doublerStrength } as const;
+  const doublerCharges = [{ charge: ownCharge(scenario) }];
   return {
-    pot: question(scenario, [], null),
-    doubler: question(scenario, [charge], null),
-    column: question(scenario, [], scenario),
-    ...Object.fromEntries(own.map((still, index) => [ownNames[index]!, question(scenario, [], still)])),
-    equilibrium: { kind: 'equilibrium', activity: DEFAULT_ACTIVITY, pressure_Pa: pressure },
+    pot: question(scenario, potOf(scenario.still)),
+    doubler: question({ ...scenario, doublerCharges }, withDoublers(scenario.still, doublerCharges)),
+    column: question(scenario, scenario.still),
+    ...Object.fromEntries(own.map((still, index) => [ownNames[index]!, ownQuestion(scenario, still)])),
+    equilibrium: boilingOf(scenario),
   };
 }
 
-type DoublerFilling = { readonly kind: 'volume'; readonly volume_m3: number; readonly strength: number };
-
-function question(
-  scenario: Scenario,
-  doublerCharges: readonly DoublerFilling[],
-  column: OwnStill | null,
-): StillQuestion {
-  const { chargeVolume, heat, pressure } = scenario;
-  const plates = column?.plates ?? 0;
-  const efficiency = column?.efficiency ?? 1;
-  const all = doublerCharges.reduce((sum, { volume_m3 }) => sum + volume_m3, chargeVolume);
-  const until: readonly StopRule[] = [
-    { kind: 'alcoholLeftBelow', share: inventedStills.alcoholLeft },
-    { kind: 'collectedVolume', volume_m3: inventedStills.mostCollected * all },
-  ];
-  return {
-    kind: 'run',
-    keep: stillParts,
-    problem: {
-      still: inventedStill({ chargeVolume, heat, pressure, doublerCharges, plates, efficiency }),
-      charge: chargeOf(scenario),
-      doublerCharges: doublerCharges.map((charge) => ({ charge })),
-      activity: DEFAULT_ACTIVITY,
-      heat: { kind: 'power', power_W: heat },
-      sheet: sheetOf(plates, column?.reflux ?? 0, until),
-      outputs: drawnRows,
-      start: 'cold',
-      tolerance: drawingTolerance,
-    },
-  };
+/** Every still is run by the page's sheet. */
+function question(scenario: Scenario, still: StillDescription): StillQuestion {
+  return { kind: 'run', keep: stillParts, problem: energyProblem({ ...scenario, still, jars: { kind: 'perStep' } }) };
 }
 
-/** A pot gives from the first vapour on; a column is first equalised. */
-function sheetOf(plates: number, reflux: number, until: readonly StopRule[]): readonly RunStep[] {
-  if (plates === 0) {
-    return [
-      { reflux: 'none', until: [{ kind: 'firstVapour' }] },
-      { reflux: 'none', until },
-    ];
-  }
-  return [
-    { reflux: 'total', until: [{ kind: 'firstVapour' }] },
-    { reflux: 'total', until: [{ kind: 'duration', seconds: invented.totalReflux_s }] },
-    { reflux, until },
-  ];
+function ownQuestion(scenario: Scenario, { plates, efficiency, reflux }: OwnStill): StillQuestion {
+  const counted = withValue(withValue(scenario, 'still.column.efficiency', efficiency), 'still.column.count', plates);
+  return question(withRatio(counted, reflux), counted.still);
 }
 
 /** What one still makes of the charge. */

@@ -17,6 +17,10 @@ export function beyondLimits(notebook: Notebook, before?: Notebook): Beyond | un
   return first([
     () => text('name', notebook.name, letters.notebookName),
     () => tooMany('pages', notebook.pages.length, counts.pages, 'a notebook', 'pages', before?.pages.length),
+    () =>
+      firstOf(['stills', 'charges', 'sheets'] as const, (list) =>
+        tooMany(list, notebook[list].length, counts.parts, 'a notebook', list, before?.[list].length),
+      ),
     () => ofPages(notebook, before),
     () => firstOf(Object.keys(notebook.work), (page) => ofWork(notebook, page, before)),
     () => ofRecord(notebook, before),

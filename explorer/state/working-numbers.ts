@@ -2,7 +2,7 @@
 // that two workings of a page name alike is the same number. One row each, as in the table of the notebook's numbers.
 
 import { toSI } from '#lib/index.js';
-import { everywhere, grain, type Measured } from './parameter.js';
+import { everywhere, grain, type Measured } from './input.js';
 
 /** A number of a working. */
 export interface WorkingNumber extends Omit<Measured, 'key'> {

@@ -1,10 +1,9 @@
 // A reader keeps a notebook, comes back to it, hands it on and opens what others hand on; nothing is lost on the way.
 
+import { readFile } from 'node:fs/promises';
 import { text } from 'node:stream/consumers';
 import type { Download, Page } from 'playwright';
 import { describe, expect, inject, it } from 'vitest';
-import { notebookFile } from '../../explorer/keep/write-file.js';
-import { newNotebook } from '../../explorer/state/notebook-record.js';
 import { explorerInBrowser, type OpenPage } from '../support/open-explorer.js';
 import { damage, keptIn } from '../support/kept-in.js';
 import { Reader } from '../support/reader.js';
@@ -57,7 +56,7 @@ describe('a notebook', () => {
     await page.locator('main figure').first().waitFor();
     await page.getByRole('button', { name: 'Keep as a pencil line' }).first().click();
     await reader.type('plates', '20');
-    await expect.poll(() => keptIn(page)).toMatch(/"plates": 20|"set":20/u);
+    await expect.poll(() => keptIn(page)).toMatch(/"count": 20|"set":20/u);
     await toNotebooks(page);
     await page.getByLabel('Its name').fill('October wash');
     await expect.poll(() => shelf(page).innerText()).toContain('October wash');
@@ -93,7 +92,7 @@ describe('a notebook', () => {
     const { page, reader } = await opened('#the-ceiling');
     await page.locator('main figure').first().waitFor();
     await reader.type('plates', '20');
-    await expect.poll(() => keptIn(page)).toContain('"plates": 20');
+    await expect.poll(() => keptIn(page)).toContain('"count": 20');
     const other = await page.context().newPage();
     await other.goto(page.url().split('#')[0]!);
     const second = new Reader(other);
@@ -136,7 +135,7 @@ describe('a notebook', () => {
     await page.unroute(file);
     await page.goto(inject('url'));
     await reader.sees(() => reader.number('plates'), '20 plates');
-    await expect.poll(() => keptIn(page)).toContain('"plates": 20');
+    await expect.poll(() => keptIn(page)).toContain('"count": 20');
     const other = await page.context().newPage();
     await other.goto(inject('url'));
     await new Reader(other).sees(() => new Reader(other).number('plates'), '20 plates');
@@ -146,10 +145,7 @@ describe('a notebook', () => {
 
   it('that earlier versions kept is taken over', async () => {
     const { page, reader } = await opened('#the-ceiling');
-    const file = notebookFile(
-      { ...newNotebook, name: 'Old wash', scenario: { ...newNotebook.scenario, plates: 17 } },
-      new Date(0),
-    );
+    const file = await readFile(new URL('../explorer/keep/kept/version-2.kettle', import.meta.url), 'utf8');
     await page.evaluate((record) => {
       localStorage.setItem('kettle-and-plate.notebook.old', record);
       localStorage.setItem('kettle-and-plate.latest', 'old');
@@ -168,7 +164,7 @@ describe('a notebook', () => {
     const { page, reader } = await opened('#the-ceiling');
     await page.locator('main figure').first().waitFor();
     await reader.type('plates', '20');
-    await expect.poll(() => keptIn(page)).toContain('"plates": 20');
+    await expect.poll(() => keptIn(page)).toContain('"count": 20');
     await reader.type('plates', '21');
     await expect.poll(() => keptIn(page)).toContain('"set":21');
     await damage(page, 'journal', '[{"at":["numbers","pl');
@@ -224,12 +220,12 @@ describe('a notebook', () => {
     await reader.sees(() => page.locator('.notice').innerText(), says);
     const file = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the notebook as a file' }).click();
-    expect(await contentOf(file)).toContain('"plates": 20');
+    expect(await contentOf(file)).toContain('"count": 20');
     await page.getByRole('button', { name: 'See to it' }).click();
     await reader.sees(() => page.getByRole('region', { name: 'This notebook' }).innerText(), says);
     const again = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save it as a file' }).click();
-    expect(await contentOf(again)).toContain('"plates": 20');
+    expect(await contentOf(again)).toContain('"count": 20');
   });
 
   it('is kept again by itself when there is room again, and the line goes', async () => {
@@ -242,7 +238,7 @@ describe('a notebook', () => {
     await reader.sees(() => page.locator('.notice').innerText(), 'has no room left');
     await page.evaluate(() => Object.assign(window, { room: true }));
     await expect.poll(() => page.locator('.notice p').count()).toBe(0);
-    expect(await keptIn(page)).toContain('"plates": 20');
+    expect(await keptIn(page)).toContain('"count": 20');
   });
 
   it('that cannot be kept for want of a part can be saved as a file, and is kept once the part is there', async () => {
@@ -256,10 +252,10 @@ describe('a notebook', () => {
     await reader.sees(() => page.locator('.notice').innerText(), 'Nothing you do is kept');
     const saved = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the notebook as a file' }).click();
-    expect(await contentOf(saved)).toContain('"plates": 20');
+    expect(await contentOf(saved)).toContain('"count": 20');
     await page.unroute(file);
     await page.getByRole('button', { name: 'Try again' }).click();
-    await expect.poll(() => keptIn(page)).toContain('"plates": 20');
+    await expect.poll(() => keptIn(page)).toContain('"count": 20');
     expect(await page.locator('.notice p').count()).toBe(0);
   });
 });

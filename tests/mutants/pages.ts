@@ -69,15 +69,15 @@ export const pages: readonly Mutant[] = [
   {
     name: 'an address of another version is read as if it were of this',
     file: 'explorer/state/address.ts',
-    from: 'if (fields.length > 0 && written !== version) {',
-    to: 'if (fields.length > 0 && written === undefined) {',
+    from: "if (fields.length > 0 && !versions.includes(says ?? '')) {",
+    to: 'if (fields.length > 0 && says === undefined) {',
     tests: ['state/address'],
   },
   {
     name: 'an address may set half a plate',
     file: 'explorer/state/address.ts',
-    from: 'if (inRange && whole) return',
-    to: 'if (inRange) return',
+    from: 'if (inLimits(row, si) && whole) return',
+    to: 'if (inLimits(row, si)) return',
     tests: ['state/address'],
   },
   {

@@ -7,24 +7,45 @@ import { kindNamed, kindNames } from '../../explorer/entries/registry.js';
 import { tableLines } from '../../explorer/entries/table/list.js';
 import { wordLines } from '../../explorer/entries/words/list.js';
 import { notebookFile } from '../../explorer/keep/write-file.js';
-import { newNotebook, type EntryRecord, type Json, type PageWork } from '../../explorer/state/notebook-record.js';
-import { startingSheet } from '../../explorer/state/run-sheet.js';
+import { STILL_PRESETS } from '#lib/index.js';
+import {
+  newNotebook,
+  type EntryRecord,
+  type Json,
+  type Notebook,
+  type PageWork,
+} from '../../explorer/state/notebook-record.js';
+import { startingScenario } from '../../explorer/state/scenario.js';
 
 const written = new Date('2026-11-28T12:00:00Z');
 const common: PageWork['common'] = {
-  runSheet: {
-    ...startingSheet,
-    steps: [
-      ...startingSheet.steps,
-      {
-        reflux: { kind: 'hold', strength: 0.94, leastShare: 0.3, mostShare: 0.97 },
-        heat: { kind: 'power', power_W: 3000 },
-        until: [{ kind: 'refluxAbove', ratio: 9 }],
-      },
-    ],
-  } as unknown as Json,
   'own-stills': [{ plates: 3, efficiency: 0.7, reflux: 2 }],
   measured: true,
+};
+/** Every kind of still, and a sheet with every way to send back. */
+const everything: Pick<Notebook, 'stills' | 'sheets'> = {
+  stills: [
+    ...newNotebook.stills,
+    ...STILL_PRESETS.map(({ name, still }) => ({ name, what: still })),
+    { name: 'packed', what: { kettle: { volume_m3: 0.1 }, column: { kind: 'packing', height_m: 1 } } },
+  ],
+  sheets: [
+    ...newNotebook.sheets,
+    {
+      name: 'held',
+      what: {
+        jars: { kind: 'perStep' },
+        sheet: [
+          ...newNotebook.sheets[0]!.what.sheet,
+          {
+            reflux: { kind: 'hold', strength: 0.94, leastShare: 0.3, mostShare: 0.97 },
+            heat: { kind: 'power', power_W: 3000 },
+            until: [{ kind: 'refluxAbove', ratio: 9 }],
+          },
+        ],
+      },
+    },
+  ],
 };
 const guess: Json = {
   points: [
@@ -47,7 +68,7 @@ export async function fullFile(): Promise<string> {
   add('formula', { text: 'pure = volume * strength', plot: { against: 'strength', from: '1%', to: '95%' } });
   add('question', { own: { lead: 'How much', tail: 'L.', answer: 'pure', within: 2, hints: ['Think.', 'It is 11.'] } });
   const entries = { guess, question: { written: '3', met: false }, 'own-words': { text: 'As I see it.' } };
-  const work: PageWork = { pencils: [newNotebook.scenario], common, entries };
+  const work: PageWork = { pencils: [startingScenario], common, entries };
   const readyWork: PageWork = {
     ...work,
     entries: {
@@ -65,6 +86,7 @@ export async function fullFile(): Promise<string> {
   return notebookFile(
     {
       ...newNotebook,
+      ...everything,
       name: 'Everything',
       pages,
       work: Object.fromEntries([['page-1', work], ...ready.map((name) => [name, readyWork])]),

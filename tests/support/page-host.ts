@@ -4,10 +4,10 @@
 import { onTestFinished } from 'vitest';
 import { EntriesPage } from '../../explorer/pages/entries-page.js';
 import { undoKey } from '../../explorer/pages/undo-keys.js';
-import { setNumber } from '../../explorer/state/acts.js';
+import { setValue } from '../../explorer/state/acts.js';
 import { done, redone, startHistory, undone, type History } from '../../explorer/state/history.js';
 import { newNotebook, workOn, type PageRecord } from '../../explorer/state/notebook-record.js';
-import { parameters } from '../../explorer/state/parameters.js';
+import { scenarioOn } from '../../explorer/state/page-scenario.js';
 import { unitSystems } from '../../explorer/text/unit-systems.js';
 import { solverAtHand } from './answers.js';
 import { settled } from './settled.js';
@@ -35,8 +35,8 @@ export class PageHost {
       this.said.push(deed.says);
     });
     this.page.addEventListener('kp-change', ({ detail }) => {
-      const key = parameters.find((row) => row.key === detail.key)!.key;
-      const next = setNumber(this.history.now, key, detail.value);
+      const { key } = detail;
+      const next = setValue(this.history.now, this.#name, key, detail.value);
       this.#go(done(this.history, next, { says: key, page: null, together: key, at: this.#clock }));
     });
     addEventListener(
@@ -107,8 +107,8 @@ export class PageHost {
   #show(): void {
     const { now } = this.history;
     const record = now.pages.find(({ name }) => name === this.#name);
-    const { scenario } = now;
-    Object.assign(this.page, { scenario, units: unitSystems.metric, work: workOn(now, this.#name) });
+    const scenario = scenarioOn(now, this.#name);
+    Object.assign(this.page, { scenario, units: unitSystems.metric, work: workOn(now, this.#name), notebook: now });
     if (record !== undefined) this.page.record = record;
   }
 }

@@ -131,6 +131,7 @@ function hereOf({ id, data }: Readable, scenario: Scenario, units: UnitSystem, n
     offer: none,
     blank: none,
     setup: none,
+    set: none,
     rows: (_figure, fresh) => fresh(),
     once: (_name, _from, make) => make(),
     mark: (figure) => figure,

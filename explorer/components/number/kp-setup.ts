@@ -10,6 +10,9 @@ import type { NumberSpec } from './number-spec.js';
 /** A piece of a sentence: words, or the number with this key. */
 export type SentencePart<Key extends string = string> = string | { readonly blank: Key };
 
+/** Stands for a number that the still or the sheet in use has not. */
+export const notThere = html`<span class="not-there">(not there)</span>`;
+
 /** The correction of one number, in words. */
 export interface Correction {
   readonly key: string;
@@ -24,18 +27,18 @@ export class Setup extends LitElement {
   static override properties: PropertyDeclarations = {
     sentence: { attribute: false },
     specs: { attribute: false },
-    values: { attribute: false },
-    earlier: { attribute: false },
+    valueAt: { attribute: false },
+    earlierAt: { attribute: false },
     inFocus: { attribute: false },
     docked: { attribute: false },
     correction: { attribute: false },
   };
   declare sentence: readonly SentencePart[];
-  declare specs: Readonly<Record<string, NumberSpec>>;
-  /** SI values by key. */
-  declare values: Readonly<Record<string, number>>;
-  /** SI values of the run kept in pencil; null where none is kept. */
-  declare earlier: Readonly<Record<string, number>> | null;
+  declare specs: (key: string) => NumberSpec;
+  /** SI value of a key; undefined where there is nothing to set. */
+  declare valueAt: (key: string) => number | undefined;
+  /** The same of the run kept in pencil; null where none is kept. */
+  declare earlierAt: ((key: string) => number | undefined) | null;
   /** Key of the number the ruler holds. */
   declare inFocus: string;
   declare docked: boolean;
@@ -46,15 +49,20 @@ export class Setup extends LitElement {
   }
 
   protected override render(): unknown {
-    const spec = this.specs[this.inFocus]!;
     return html`<p class="setup-sentence">${this.#words()}</p>
       <p class="correction" id="correction" role="status">${this.#correctionLine()}</p>
-      <kp-ruler
-        .spec=${spec}
-        .value=${this.values[this.inFocus]}
-        .earlier=${this.earlier?.[this.inFocus] ?? null}
-        ?docked=${this.docked}
-      ></kp-ruler>`;
+      ${this.#ruler()}`;
+  }
+
+  #ruler(): unknown {
+    const value = this.valueAt(this.inFocus);
+    if (value === undefined) return nothing;
+    return html`<kp-ruler
+      .spec=${this.specs(this.inFocus)}
+      .value=${value}
+      .earlier=${this.earlierAt?.(this.inFocus) ?? null}
+      ?docked=${this.docked}
+    ></kp-ruler>`;
   }
 
   /** Words and blanks; a blank and the punctuation after it never part. */
@@ -64,15 +72,14 @@ export class Setup extends LitElement {
       if (typeof part === 'string') return typeof parts[index - 1] === 'object' ? part.replace(/^\S+/, '') : part;
       const next = parts[index + 1];
       const closing = typeof next === 'string' ? (/^\S+/.exec(next)?.[0] ?? '') : '';
-      return html`<span class="kept-together"
-        ><kp-blank
-          .spec=${this.specs[part.blank]}
-          .value=${this.values[part.blank]}
-          ?current=${part.blank === this.inFocus}
-        ></kp-blank
-        >${closing}</span
-      >`;
+      return html`<span class="kept-together">${this.#blank(part.blank)}${closing}</span>`;
     });
+  }
+
+  #blank(key: string): unknown {
+    const value = this.valueAt(key);
+    if (value === undefined) return notThere;
+    return html`<kp-blank .spec=${this.specs(key)} .value=${value} ?current=${key === this.inFocus}></kp-blank>`;
   }
 
   #correctionLine(): unknown {

@@ -19,7 +19,7 @@ export const ceilingMoves = anyKind<Readonly<Record<string, never>>, { readonly 
   check: () => good({}),
   label: () => 'the ceiling against pressure',
   apart: true,
-  asks: (_data, { ceilingPressure }) => ({ here: questionAt(ceilingPressure) }),
+  asks: (_data, { asked }) => ({ here: questionAt(asked.pressure_Pa) }),
   asksLater: () => line,
   whole: true,
   cautions: () => ['vacuum'],
@@ -27,8 +27,8 @@ export const ceilingMoves = anyKind<Readonly<Record<string, never>>, { readonly 
     html`<kp-ceiling-moves
       .line=${once('line', [later?.whole?.answers], () => Object.values((later?.whole?.answers ?? {}) as Answers<Line>))}
       .here=${now?.answers.here.points[0]}
-      .pressure=${scenario.ceilingPressure}
+      .pressure=${scenario.asked.pressure_Pa}
       .units=${units}
     ></kp-ceiling-moves>`,
-  words: ({ scenario, units }) => `The ceiling asked at ${units.pressure.withUnit(scenario.ceilingPressure)}.`,
+  words: ({ scenario, units }) => `The ceiling asked at ${units.pressure.withUnit(scenario.asked.pressure_Pa)}.`,
 });

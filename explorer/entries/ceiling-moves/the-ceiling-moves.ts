@@ -19,7 +19,7 @@ import type { AzeotropeAt, DriftAnswer } from '../../worker/kinds/drift.js';
 import { cautions } from '../cautions.js';
 import * as words from './words.js';
 
-const key = 'ceilingPressure';
+const key = 'asked.pressure_Pa';
 
 export class CeilingMoves extends LitElement {
   static override properties: PropertyDeclarations = {
@@ -65,7 +65,7 @@ export class CeilingMoves extends LitElement {
 
   protected override render(): unknown {
     const { units, pressure, line, here } = this;
-    const spec = numberSpecs(units)[key];
+    const spec = numberSpecs(units)(key);
     const complete = line.length > 0;
     const wrong = this.fault === null ? null : correctionOf(spec, this.fault, pressure);
     return html`<section class="entry prose" aria-labelledby="ceiling-moves">

@@ -2,8 +2,9 @@
 
 import { kinds, type KindName } from '../../formula/kinds.js';
 import type { PageQuantity } from '../../formula/sheet.js';
-import { parameters, type Parameter } from '../../state/parameters.js';
-import type { ParameterKey, Scenario } from '../../state/scenario.js';
+import { inputs, type Input } from '../../state/inputs.js';
+import { numberAt } from '../../state/paths.js';
+import type { Scenario } from '../../state/scenario.js';
 import type { PageResult } from '../entry.js';
 
 /** A number of the page as the list shows it. */
@@ -11,10 +12,7 @@ export interface NamedNumber extends PageQuantity {
   readonly label: string;
 }
 
-/** Shorter than the keys; a key that is not here is its own name. */
-const shorter: Partial<Record<ParameterKey, string>> = { chargeVolume: 'volume', chargeStrength: 'strength' };
-
-const kindOf: Readonly<Record<Parameter['quantity'], KindName>> = {
+const kindOf: Readonly<Record<Exclude<Input['quantity'], object>, KindName>> = {
   volume: 'volume',
   strength: 'strength',
   power: 'power',
@@ -30,9 +28,10 @@ const kindOf: Readonly<Record<Parameter['quantity'], KindName>> = {
 /** All of them, each name once: what is set goes before what entries offer. */
 export function numbersOf(scenario: Scenario, results: readonly PageResult[]): readonly NamedNumber[] {
   const numbers = new Map<string, NamedNumber>();
-  for (const { key, label, quantity } of parameters) {
-    const name = nameOf(key);
-    numbers.set(name, { name, label, kind: kindOf[quantity], si: scenario[key] });
+  for (const { key, label, quantity, inFormulas: name } of inputs) {
+    const si = name === undefined ? undefined : numberAt(scenario, key);
+    if (name === undefined || si === undefined || typeof quantity === 'object') continue;
+    numbers.set(name, { name, label, kind: kindOf[quantity], si });
   }
   for (const { name, label, quantity, value } of results) {
     const kind = quantity === null ? 'number' : quantity === 'across' ? 'length' : quantity;
@@ -40,10 +39,6 @@ export function numbersOf(scenario: Scenario, results: readonly PageResult[]): r
     numbers.set(name, { name, label, kind, si: value });
   }
   return [...numbers.values()];
-}
-
-export function nameOf(key: ParameterKey): string {
-  return shorter[key] ?? key;
 }
 
 function isKind(name: string): name is KindName {

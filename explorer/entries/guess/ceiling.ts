@@ -3,12 +3,15 @@
 import { guessFigure } from '../../figures/guess-figure.js';
 import { platesAnswer, strengthByPlates } from '../../figures/strength-by-plates.js';
 import type { StrengthByPlatesRows } from '../../rows/course.js';
-import { boilingAt, measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
+import { measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
 import type { AnswerTo, Question } from '../../worker/questions.js';
 import { ceilingWords } from './ceiling-words.js';
 import { fieldOf, type GuessDefinition } from './definition.js';
 import { plates, ratio } from './quantities.js';
+import { ratioOf } from '../../state/problems.js';
+import { withValue, stillOf } from '../../state/paths.js';
+import { boilingOf } from '../../state/derive.js';
 
 const figure = guessFigure<StrengthByPlatesRows>({
   figure: strengthByPlates,
@@ -32,9 +35,9 @@ export const ceiling: GuessDefinition = {
   asks: (scenario) => {
     const runs = counts.map((count): [string, Question] => [
       String(count),
-      untilMeasure({ ...scenario, plates: count }),
+      untilMeasure(withValue(scenario, 'still.column.count', count)),
     ]);
-    return { equilibrium: boilingAt(scenario.pressure), ...Object.fromEntries(runs) };
+    return { equilibrium: boilingOf(scenario), ...Object.fromEntries(runs) };
   },
   pose: ({ answers, scenario, units }) => {
     const { strength } = units;
@@ -43,9 +46,11 @@ export const ceiling: GuessDefinition = {
     const start = { x: counts[1], y: known };
     const { equilibrium } = answers;
     const azeotrope =
-      equilibrium?.kind === 'equilibrium' ? azeotropeRow(equilibrium, scenario.pressure, units.pressure) : null;
+      equilibrium?.kind === 'equilibrium'
+        ? azeotropeRow(equilibrium, stillOf(scenario).air.pressure_Pa, units.pressure)
+        : null;
     const after = units.volume.withUnit(measureOf(scenario));
-    const at = ratio.withUnit(scenario.reflux);
+    const at = ratio.withUnit(ratioOf(scenario));
     const rows: StrengthByPlatesRows = {
       plates: counts,
       strength: strengths,

@@ -3,13 +3,16 @@
 import { guessFigure } from '../../figures/guess-figure.js';
 import { refluxAnswer, refluxPrice } from '../../figures/reflux-price.js';
 import type { RefluxPriceRows } from '../../rows/course.js';
-import { boilingAt, measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
+import { measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
 import type { Scenario } from '../../state/scenario.js';
 import type { AnswerTo, Question, Asks } from '../../worker/questions.js';
 import { fieldOf, type GuessDefinition } from './definition.js';
 import { minutes, ratio } from './quantities.js';
 import { refluxWords } from './reflux-words.js';
+import { withRatio } from '../../state/problems.js';
+import { stillOf } from '../../state/paths.js';
+import { boilingOf } from '../../state/derive.js';
 
 const figure = guessFigure<RefluxPriceRows>({
   figure: refluxPrice,
@@ -24,8 +27,8 @@ const lowest = 0.8;
 
 /** The runs by ratio and the equilibrium at their pressure. */
 export function refluxAsks(scenario: Scenario): Asks {
-  const runs = ratios.map((reflux): [string, Question] => [String(reflux), untilMeasure({ ...scenario, reflux })]);
-  return { equilibrium: boilingAt(scenario.pressure), ...Object.fromEntries(runs) };
+  const runs = ratios.map((reflux): [string, Question] => [String(reflux), untilMeasure(withRatio(scenario, reflux))]);
+  return { equilibrium: boilingOf(scenario), ...Object.fromEntries(runs) };
 }
 
 export const reflux: GuessDefinition = {
@@ -47,7 +50,9 @@ export const reflux: GuessDefinition = {
       known: start.x,
       strengthFrom: Math.min(lowest, full[0]!.strength),
       azeotrope:
-        equilibrium?.kind === 'equilibrium' ? azeotropeRow(equilibrium, scenario.pressure, units.pressure) : null,
+        equilibrium?.kind === 'equilibrium'
+          ? azeotropeRow(equilibrium, stillOf(scenario).air.pressure_Pa, units.pressure)
+          : null,
       measure,
       minutes,
       units,

@@ -3,13 +3,14 @@
 import { guessFigure } from '../../figures/guess-figure.js';
 import { platesAnswer, strengthByPlates } from '../../figures/strength-by-plates.js';
 import type { StrengthByPlatesRows } from '../../rows/course.js';
-import { boilingAt } from '../../state/course-questions.js';
 import { ladderOf } from '../../state/course-rows.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import { fieldOf, type GuessDefinition } from './definition.js';
 import { plates } from './quantities.js';
 import { stepsWords } from './steps-words.js';
+import { stillOf } from '../../state/paths.js';
+import { boilingOf } from '../../state/derive.js';
 
 const figure = guessFigure<StrengthByPlatesRows>({
   figure: strengthByPlates,
@@ -27,11 +28,11 @@ export const steps: GuessDefinition<{ readonly equilibrium: EquilibriumQuestion 
   title: 'what each plate adds',
   axes: ({ strength }) => ({ x: plates, y: { ...strength, step: Math.round(strength.toShown(0.01)) } }),
   caution: 'spout',
-  asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
+  asks: (scenario) => ({ equilibrium: boilingOf(scenario) }),
   pose: ({ answers: { equilibrium }, scenario, units }) => {
     const { strength } = units;
-    const ladder = ladderOf(equilibrium.slice, scenario.chargeStrength, mostPlates);
-    const azeotrope = azeotropeRow(equilibrium, scenario.pressure, units.pressure);
+    const ladder = ladderOf(equilibrium.slice, scenario.charge.strength, mostPlates);
+    const azeotrope = azeotropeRow(equilibrium, stillOf(scenario).air.pressure_Pa, units.pressure);
     const counts = ladder.map((_, plate) => plate);
     const start = { x: 0, y: ladder[0]! };
     const rows: StrengthByPlatesRows = {

@@ -3,11 +3,12 @@
 import { guessFigure } from '../../figures/guess-figure.js';
 import { vapourOverLiquid } from '../../figures/vapour-over-liquid.js';
 import type { OverTheLiquidRows } from '../../rows/course.js';
-import { boilingAt } from '../../state/course-questions.js';
 import { overLiquidRows } from '../../state/course-rows.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import { fieldOf, type GuessDefinition } from './definition.js';
 import { vapourWords } from './vapour-words.js';
+import { stillOf } from '../../state/paths.js';
+import { boilingOf } from '../../state/derive.js';
 
 const figure = guessFigure<OverTheLiquidRows>({
   figure: vapourOverLiquid,
@@ -27,9 +28,9 @@ export const vapour: GuessDefinition<{ readonly equilibrium: EquilibriumQuestion
     y: { ...strength, step: Math.round(strength.toShown(0.01)) },
   }),
   caution: 'kettle',
-  asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
+  asks: (scenario) => ({ equilibrium: boilingOf(scenario) }),
   pose: ({ answers, scenario, units }) => {
-    const rows = overLiquidRows(answers.equilibrium, null, scenario.pressure, units);
+    const rows = overLiquidRows(answers.equilibrium, null, stillOf(scenario).air.pressure_Pa, units);
     const { strength } = units;
     return {
       task: 'Draw how strong the vapour is, condensed, over a boiling liquid of each strength, from water on the left to pure alcohol on the right.',

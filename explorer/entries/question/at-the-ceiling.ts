@@ -1,6 +1,6 @@
 // 'Why it stops': what the azeotrope gives off, and what lifts a tall column.
 
-import { boilingAt, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
+import { untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
 import { boilOf } from '../../state/course-rows.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { AnswerTo, Question } from '../../worker/questions.js';
@@ -8,6 +8,9 @@ import { joined, trimmed } from '../../text/format.js';
 import { roundStrength } from '../words.js';
 import type { QuestionDefinition } from './definition.js';
 import { readRatio, strengthReadIn } from './readable.js';
+import { withRatio } from '../../state/problems.js';
+import { withValue } from '../../state/paths.js';
+import { boilingOf } from '../../state/derive.js';
 
 /** A tenth of a per cent and a bit: what is printed. */
 const printed = { absolute: 0.0015 } as const;
@@ -17,7 +20,7 @@ const beside = 0.01;
 /** Strength over a kettle that holds the azeotrope. */
 export const overAzeotrope: QuestionDefinition<{ readonly equilibrium: EquilibriumQuestion }> = {
   name: 'over-azeotrope',
-  asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
+  asks: (scenario) => ({ equilibrium: boilingOf(scenario) }),
   pose: ({ answers: { equilibrium }, units }) => {
     const { azeotrope, slice } = equilibrium;
     if (azeotrope === null) return null;
@@ -57,7 +60,10 @@ export const refluxForNinetySix: QuestionDefinition = {
   name: 'reflux-for-ninety-six',
   asks: (scenario) =>
     Object.fromEntries(
-      ratios.map((reflux): [string, Question] => [String(reflux), untilMeasure({ ...scenario, plates: tall, reflux })]),
+      ratios.map((reflux): [string, Question] => [
+        String(reflux),
+        untilMeasure(withRatio(withValue(scenario, 'still.column.count', tall), reflux)),
+      ]),
     ),
   pose: ({ answers, units }) => {
     const { strength } = units;

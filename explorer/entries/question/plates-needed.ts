@@ -1,6 +1,5 @@
 // 'One plate more': how many ideal plates pass a strength, and how many more the next per cent takes.
 
-import { boilingAt } from '../../state/course-questions.js';
 import { ladderOf } from '../../state/course-rows.js';
 import type { Given } from '../entry.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
@@ -8,6 +7,7 @@ import { roundStrength } from '../words.js';
 import type { PosedQuestion, QuestionDefinition } from './definition.js';
 import { readPlates } from './readable.js';
 import { countInWords } from '../../text/format.js';
+import { boilingOf } from '../../state/derive.js';
 
 type Asks = { readonly equilibrium: EquilibriumQuestion };
 
@@ -17,13 +17,13 @@ const most = 40;
 /** How many plates pass 90 % vol. */
 export const platesToNinety: QuestionDefinition<Asks> = {
   name: 'plates-to-ninety',
-  asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
+  asks: (scenario) => ({ equilibrium: boilingOf(scenario) }),
   pose: (given) => {
-    const ladder = ladderOf(given.answers.equilibrium.slice, given.scenario.chargeStrength, most);
+    const ladder = ladderOf(given.answers.equilibrium.slice, given.scenario.charge.strength, most);
     const plates = ladder.findIndex((strength) => strength > 0.9);
     if (plates < 1) return null;
     const goal = roundStrength(0.9, given.units);
-    const kettle = given.units.strength.withUnit(given.scenario.chargeStrength);
+    const kettle = given.units.strength.withUnit(given.scenario.charge.strength);
     return posed(given, ladder, 0, plates, {
       lead: `A kettle of ${kettle}, everything sent back. To pass ${goal} takes`,
       tail: 'ideal plates.',
@@ -38,7 +38,7 @@ export const platesToNinetySix: QuestionDefinition<Asks> = {
   name: 'plates-to-ninety-six',
   asks: platesToNinety.asks,
   pose: (given) => {
-    const ladder = ladderOf(given.answers.equilibrium.slice, given.scenario.chargeStrength, most);
+    const ladder = ladderOf(given.answers.equilibrium.slice, given.scenario.charge.strength, most);
     const from = ladder.findIndex((strength) => strength > 0.95);
     const to = ladder.findIndex((strength) => strength > 0.96);
     if (from < 1 || to <= from) return null;

@@ -10,7 +10,7 @@ type Read = (text: string) => Reading;
 
 /** A strength: '60', '60 % vol', '120 proof'; % vol / 100. */
 export function strengthReadIn(units: UnitSystem): Read {
-  return numberSpecs(units).wantedStrength.read;
+  return numberSpecs(units)('asked.strength').read;
 }
 
 /** Minutes, or hours when it says so; s. */

@@ -1,11 +1,13 @@
 // 'Reflux': how much is boiled for each part kept, and how long another ratio takes.
 
-import { boilingAt, measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
+import { measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
 import type { Scenario } from '../../state/scenario.js';
 import { fixed, joined, trimmed } from '../../text/format.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { QuestionDefinition } from './definition.js';
 import { readCount, readMinutes } from './readable.js';
+import { ratioOf, withRatio } from '../../state/problems.js';
+import { boilingOf } from '../../state/derive.js';
 
 /** A ratio at which each part kept costs twice or half as many boiled, on the page's scale. */
 export function otherRatio(reflux: number): number {
@@ -18,8 +20,9 @@ const toOne = (ratio: number): string => joined(trimmed(ratio, 2), ': 1');
 /** Parts boiled for each part kept. */
 export const boiledPerKept: QuestionDefinition<{ readonly equilibrium: EquilibriumQuestion }> = {
   name: 'boiled-per-kept',
-  asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
-  pose: ({ scenario: { reflux } }) => {
+  asks: (scenario) => ({ equilibrium: boilingOf(scenario) }),
+  pose: ({ scenario }) => {
+    const reflux = ratioOf(scenario);
     const answer = reflux + 1;
     const sent = trimmed(reflux, 2);
     return {
@@ -47,10 +50,10 @@ export const timeAtRatio: QuestionDefinition<TimeAsks> = {
   name: 'time-at-ratio',
   asks: (scenario: Scenario) => ({
     here: untilMeasure(scenario),
-    there: untilMeasure({ ...scenario, reflux: otherRatio(scenario.reflux) }),
+    there: untilMeasure(withRatio(scenario, otherRatio(ratioOf(scenario)))),
   }),
   pose: ({ answers, scenario, units }) => {
-    const { reflux } = scenario;
+    const reflux = ratioOf(scenario);
     const other = otherRatio(reflux);
     const [here_s, there_s] = [whenFull(answers.here).time_s, whenFull(answers.there).time_s];
     const measure = units.volume.withUnit(measureOf(scenario));

@@ -2,11 +2,11 @@
 
 import { moleFractionFromStrength, temperatureOnSlice, type CurveSlice } from '#lib/index.js';
 import { boilOf } from '../../state/course-rows.js';
-import { boilingAt } from '../../state/course-questions.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { QuestionDefinition } from './definition.js';
 import { roundStrength } from '../words.js';
 import { strengthReadIn } from './readable.js';
+import { boilingOf } from '../../state/derive.js';
 
 type Asks = { readonly equilibrium: EquilibriumQuestion };
 
@@ -23,11 +23,11 @@ const nearInWash = { absolute: 0.015 } as const;
 /** Strength of what rises from a liquid other than the reader's. */
 export const whatRises: QuestionDefinition<Asks> = {
   name: 'what-rises',
-  asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
+  asks: (scenario) => ({ equilibrium: boilingOf(scenario) }),
   pose: ({ answers: { equilibrium }, scenario, units }) => {
     const { strength } = units;
     const { slice, azeotrope } = equilibrium;
-    const liquid = Math.abs(scenario.chargeStrength - liquids[0]) > 0.03 ? liquids[0] : liquids[1];
+    const liquid = Math.abs(scenario.charge.strength - liquids[0]) > 0.03 ? liquids[0] : liquids[1];
     const rises = (from: number): string => strength.withUnit(boilOf(slice, from).vapour);
     const asked = roundStrength(liquid, units);
     const reached = (given: number): string => {

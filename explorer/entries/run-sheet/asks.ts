@@ -1,15 +1,14 @@
 // What every entry that shows the page's run sheet asks: its run.
 
-import type { Common } from '../../state/notebook-record.js';
-import { runSheetIn, sheetQuestion, type SheetRun } from '../../state/run-sheet.js';
+import { sheetQuestion, type SheetRun } from '../../state/run-sheet.js';
 import type { Scenario } from '../../state/scenario.js';
 import type { Answered } from '../entry.js';
 
 export type SheetAsks = { readonly sheetRun: ReturnType<typeof sheetQuestion> };
 export type SheetNow = Answered<SheetAsks>;
 
-export function sheetAsks(scenario: Scenario, common: Common): SheetAsks {
-  return { sheetRun: sheetQuestion(scenario, runSheetIn(common)) };
+export function sheetAsks(scenario: Scenario): SheetAsks {
+  return { sheetRun: sheetQuestion(scenario) };
 }
 
 /** The run of the sheet. */

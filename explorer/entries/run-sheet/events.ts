@@ -1,14 +1,14 @@
 // What the run sheet says to its entry.
 
-import type { RunSheet } from '../../state/run-sheet.js';
+import type { SheetSet } from '../../state/scenario.js';
 
 /** The reader changed the sheet. */
 export class SheetChangedEvent extends CustomEvent<{
-  readonly sheet: RunSheet;
+  readonly sheet: SheetSet;
   readonly says: string;
   readonly together: string | undefined;
 }> {
-  constructor(sheet: RunSheet, says: string, together?: string) {
+  constructor(sheet: SheetSet, says: string, together?: string) {
     super('kp-sheet', { detail: { sheet, says, together }, bubbles: true });
   }
 }

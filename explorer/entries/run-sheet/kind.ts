@@ -4,10 +4,9 @@
 import { html } from 'lit';
 import './kp-run-sheet.js';
 import { overruled } from '#lib/index.js';
-import { runSheetName } from '../../state/run-sheet-check.js';
-import { runSheetIn, type RunSheet } from '../../state/run-sheet.js';
+import { stillOf } from '../../state/paths.js';
+import type { SheetSet } from '../../state/scenario.js';
 import { cursorX, timeCursor } from '../../state/run-cursor.js';
-import type { Json } from '../../state/notebook-record.js';
 import { clock } from '../../text/format.js';
 import { anyKind, good, type Here } from '../entry.js';
 import { sheetAsks, sheetRun, type SheetAsks } from './asks.js';
@@ -23,13 +22,13 @@ export const runSheet = anyKind<SheetData, SheetAsks>({
   start: {},
   check: () => good({}),
   label: () => 'run sheet',
-  asks: (_data, scenario, common) => sheetAsks(scenario, common),
+  asks: (_data, scenario) => sheetAsks(scenario),
   cautions: () => ['heating', 'spout', 'kettle'],
   view: (here) =>
     html`<kp-run-sheet
-        .sheet=${runSheetIn(here.common)}
+        .given=${here.scenario}
         .units=${here.units}
-        .heat=${here.scenario.heat}
+        .heat=${stillOf(here.scenario).kettle.power_W}
         .running=${runningStep(here)}
         @kp-sheet=${({ detail }: SheetChangedEvent) => {
           const { sheet, says, together } = detail;
@@ -51,18 +50,19 @@ export const runSheet = anyKind<SheetData, SheetAsks>({
       },
     ];
   },
-  words: ({ common, units }) =>
-    runSheetIn(common)
-      .steps.map((step, index) => {
+  words: ({ scenario, units }) =>
+    scenario.sheet
+      .map((step, index) => {
         const ends = step.until.map((rule) => endSaid(rule, units)).join(' or ');
         return `${String(index + 1)}. ${stepSaid(step, units)}, until ${ends}`;
       })
       .join('\n'),
 });
 
-function share(here: Here<SheetData, SheetAsks>, sheet: RunSheet, says: string, together?: string): void {
+function share(here: Here<SheetData, SheetAsks>, next: SheetSet, says: string, together?: string): void {
   const words = together === undefined ? { says } : { says, together: `run sheet ${together}` };
-  here.setCommon(runSheetName, sheet as unknown as Json, words);
+  if (next.jars === here.scenario.jars) here.set('sheet', next.sheet, words);
+  else here.set('jars', next.jars, words);
 }
 
 /** The step that runs at the page's cursor. */
@@ -79,9 +79,8 @@ function overruling(here: Here<SheetData, SheetAsks>): unknown {
   const run = sheetRun(here.now);
   const at_s = cursorX(timeCursor(here.cursor, run), run);
   const act = (): void => {
-    const sheet = runSheetIn(here.common);
-    const steps = overruled(sheet.steps, run, Math.min(at_s, run.time_s.at(-1)!), {});
-    share(here, { ...sheet, steps }, `the sheet can be changed from ${clock(at_s)} on`);
+    const sheet = overruled(here.scenario.sheet, run, Math.min(at_s, run.time_s.at(-1)!), {});
+    share(here, { sheet, jars: here.scenario.jars }, `the sheet can be changed from ${clock(at_s)} on`);
   };
   return html`<p class="words-to-press">
     <button type="button" class="word-button" @click=${act}>Do something else from ${clock(at_s)} on</button>

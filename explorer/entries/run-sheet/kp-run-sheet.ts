@@ -6,7 +6,7 @@ import '../../components/number/kp-blank.js';
 import type { NumberChange, NumberFaultReport } from '../../components/number/events.js';
 import type { NumberFault, NumberSpec } from '../../components/number/number-spec.js';
 import type { StopRule, RunStep } from '#lib/index.js';
-import type { RunSheet } from '../../state/run-sheet.js';
+import type { SheetSet } from '../../state/scenario.js';
 import { correctionOf } from '../../text/messages.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import * as change from './changes.js';
@@ -14,15 +14,18 @@ import { choiceOf } from './choice-of.js';
 import { SheetChangedEvent } from './events.js';
 import { ofStep, ruleKinds, rules, sheetSpec, stepNumbers } from './rules.js';
 
+/** Jars to begin with. */
+const oneSize = { kind: 'size', volume_m3: 1e-3 } as const;
+
 export class RunSheetElement extends LitElement {
   static override properties: PropertyDeclarations = {
-    sheet: { attribute: false },
+    given: { attribute: false },
     units: { attribute: false },
     heat: { attribute: false },
     running: { attribute: false },
     fault: { state: true },
   };
-  declare sheet: RunSheet;
+  declare given: SheetSet;
   declare units: UnitSystem;
   /** Heat where a step has none of its own, W. */
   declare heat: number;
@@ -48,23 +51,24 @@ export class RunSheetElement extends LitElement {
   }
 
   protected override render(): unknown {
+    const { jars } = this.given;
     return html`<ol class="run-sheet">
-        ${this.sheet.steps.map((step, index) => this.#step(step, index))}
+        ${this.given.sheet.map((step, index) => this.#step(step, index))}
       </ol>
       ${this.#correction()}
       <p class="run-sheet-jars">
         The distillate runs into
         ${
-          this.sheet.jar_m3 === null
-            ? html`a jar for each step. ${this.#word('Take jars of one size', () => this.#jars(1e-3))}`
-            : html`jars of ${this.#blank('jar', stepNumbers.jar, this.sheet.jar_m3)}.
-              ${this.#word('Take a jar for each step', () => this.#jars(null))}`
+          jars.kind === 'perStep'
+            ? html`a jar for each step. ${this.#word('Take jars of one size', () => this.#jars(oneSize))}`
+            : html`jars of ${this.#blank('jar', stepNumbers.jar, jars.volume_m3)}.
+              ${this.#word('Take a jar for each step', () => this.#jars({ kind: 'perStep' }))}`
         }
       </p>`;
   }
 
   #step(step: RunStep, index: number): unknown {
-    const { steps } = this.sheet;
+    const { sheet: steps } = this.given;
     const name = `step ${String(index + 1)}`;
     return html`<li
       class=${index === this.running ? 'running' : ''}
@@ -79,7 +83,7 @@ export class RunSheetElement extends LitElement {
           step.until.length < change.mostRules
             ? this.#word(
                 'Or until',
-                () => this.#send(change.withOneMoreRule(this.sheet, index), `another end for ${name}`),
+                () => this.#send(change.withOneMoreRule(this.given, index), `another end for ${name}`),
                 name,
               )
             : nothing
@@ -88,22 +92,22 @@ export class RunSheetElement extends LitElement {
           steps.length < change.mostSteps
             ? this.#word(
                 'Add a step after',
-                () => this.#send(change.withStepAfter(this.sheet, index), `a step added after ${name}`),
+                () => this.#send(change.withStepAfter(this.given, index), `a step added after ${name}`),
                 name,
               )
             : nothing
         }
-        ${index > 0 ? this.#word('Move up', () => this.#send(change.withStepMoved(this.sheet, index, -1), `${name} moved up`), name) : nothing}
+        ${index > 0 ? this.#word('Move up', () => this.#send(change.withStepMoved(this.given, index, -1), `${name} moved up`), name) : nothing}
         ${
           index < steps.length - 1
             ? this.#word(
                 'Move down',
-                () => this.#send(change.withStepMoved(this.sheet, index, 1), `${name} moved down`),
+                () => this.#send(change.withStepMoved(this.given, index, 1), `${name} moved down`),
                 name,
               )
             : nothing
         }
-        ${steps.length > 1 ? this.#word('Take out', () => this.#send(change.withoutStep(this.sheet, index), `${name} taken out`), name) : nothing}
+        ${steps.length > 1 ? this.#word('Take out', () => this.#send(change.withoutStep(this.given, index), `${name} taken out`), name) : nothing}
       </p>
     </li>`;
   }
@@ -121,7 +125,7 @@ export class RunSheetElement extends LitElement {
       name,
       change.sendsBackKinds.map((one) => [one, change.sendsBackWords[one]] as const),
       kind,
-      (next) => this.#send(change.withReflux(this.sheet, index, next), `${name} changed`),
+      (next) => this.#send(change.withReflux(this.given, index, next), `${name} changed`),
     );
     return html`${choice}${spaced(number)}`;
   }
@@ -137,7 +141,7 @@ export class RunSheetElement extends LitElement {
       ],
       power_W === undefined ? 'all' : 'own',
       (whose) =>
-        this.#send(change.withPower(this.sheet, index, whose === 'own' ? this.heat : undefined), `${name} changed`),
+        this.#send(change.withPower(this.given, index, whose === 'own' ? this.heat : undefined), `${name} changed`),
     );
     const number =
       power_W === undefined ? null : this.#blank(`${String(index)} power`, ofStep(stepNumbers.power, index), power_W);
@@ -152,7 +156,7 @@ export class RunSheetElement extends LitElement {
       name,
       ruleKinds.map((kind) => [kind, rules[kind].choice] as const),
       rule.kind,
-      (kind) => this.#send(change.withRuleKind(this.sheet, index, at, kind), `${name} changed`),
+      (kind) => this.#send(change.withRuleKind(this.given, index, at, kind), `${name} changed`),
     );
     const number =
       value === null || words.number === null
@@ -160,7 +164,7 @@ export class RunSheetElement extends LitElement {
         : this.#blank(`${String(index)} until ${String(at)}`, ofStep(words.number, index), value);
     const out =
       count > 1
-        ? this.#word('Not this', () => this.#send(change.withoutRule(this.sheet, index, at), `${name} taken out`), name)
+        ? this.#word('Not this', () => this.#send(change.withoutRule(this.given, index, at), `${name} taken out`), name)
         : null;
     return html`${choice}${spaced(number)}${spaced(out)}`;
   }
@@ -193,8 +197,8 @@ export class RunSheetElement extends LitElement {
     </button>`;
   }
 
-  #jars(jar_m3: number | null): void {
-    this.#send({ ...this.sheet, jar_m3 }, 'jars changed');
+  #jars(jars: SheetSet['jars']): void {
+    this.#send({ ...this.given, jars }, 'jars changed');
   }
 
   #correction(): unknown {
@@ -226,14 +230,14 @@ export class RunSheetElement extends LitElement {
     const [index = '0', what, at = '0'] = key.split(' ');
     const step = Number(index);
     const says = `a number of the run sheet changed`;
-    if (key === 'jar') this.#send({ ...this.sheet, jar_m3: value }, says, key);
-    else if (what === 'reflux') this.#send(change.withRefluxNumber(this.sheet, step, value), says, key);
-    else if (what === 'power') this.#send(change.withPower(this.sheet, step, value), says, key);
-    else this.#send(change.withRuleNumber(this.sheet, step, Number(at), value), says, key);
+    if (key === 'jar') this.#send({ ...this.given, jars: { kind: 'size', volume_m3: value } }, says, key);
+    else if (what === 'reflux') this.#send(change.withRefluxNumber(this.given, step, value), says, key);
+    else if (what === 'power') this.#send(change.withPower(this.given, step, value), says, key);
+    else this.#send(change.withRuleNumber(this.given, step, Number(at), value), says, key);
   }
 
-  #send(sheet: RunSheet, says: string, together?: string): void {
-    this.dispatchEvent(new SheetChangedEvent(sheet, says, together));
+  #send(next: SheetSet, says: string, together?: string): void {
+    this.dispatchEvent(new SheetChangedEvent(next, says, together));
   }
 }
 

@@ -3,7 +3,7 @@
 import { toSI, type StopRule } from '#lib/index.js';
 import type { NumberSpec } from '../../components/number/number-spec.js';
 import { specOf } from '../../state/number-specs.js';
-import type { Measured } from '../../state/parameters.js';
+import type { Measured } from '../../state/inputs.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 
 export type RuleKind = StopRule['kind'];

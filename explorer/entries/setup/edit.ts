@@ -4,10 +4,14 @@ import { html } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { atMost } from '../../components/field/at-most.js';
 import { letters } from '../../state/limits.js';
-import { parameters } from '../../state/parameters.js';
+import { inputs, type Input } from '../../state/inputs.js';
 import type { Here } from '../entry.js';
 import type { SetupData } from './kind.js';
 import { readSentence, written } from './written.js';
+
+/** Those that formulas know, too. */
+const often = inputs.filter(({ inFormulas }) => inFormulas !== undefined);
+const others = inputs.filter((row) => !often.includes(row));
 
 export function edit({ id, data, change }: Here<SetupData>): unknown {
   const text = written(data.sentence);
@@ -25,17 +29,18 @@ export function edit({ id, data, change }: Here<SetupData>): unknown {
     area.focus();
     requestAnimationFrame(() => area.setSelectionRange(at + token.length, at + token.length));
   };
+  const word = ({ name, label }: Input): unknown =>
+    html`<button type="button" class="word-button" @click=${(event: Event) => insert(event, name)}>${label}</button> `;
   return html`<label class="edit-field">
       <span>Sentence; a name in braces is a number</span>
       <textarea rows="4" data-in-history ${atMost(letters.sentence)} .value=${live(text)} @input=${type}></textarea>
     </label>
     <p class="edit-choices">
       <span>Put a number in:</span>
-      ${parameters.map(
-        ({ inAddress, label }) =>
-          html`<button type="button" class="word-button" @click=${(event: Event) => insert(event, inAddress)}>
-            ${label}
-          </button> `,
-      )}
-    </p>`;
+      ${often.map(word)}
+    </p>
+    <details class="edit-choices">
+      <summary>More numbers of stills and sheets</summary>
+      ${others.map(word)}
+    </details>`;
 }

@@ -5,14 +5,14 @@ import type { SentencePart } from '../../components/number/kp-setup.js';
 import { numberWithUnit } from '../../components/number/number-spec.js';
 import { letters, tooLong } from '../../state/limits.js';
 import type { Json } from '../../state/notebook-record.js';
-import { parameters } from '../../state/parameters.js';
-import type { ParameterKey } from '../../state/scenario.js';
+import { isPath, type Path } from '../../state/inputs.js';
+import { numberAt } from '../../state/paths.js';
 import { anyKind, good, shown, wrong, type Checked } from '../entry.js';
 import { written } from './written.js';
 
 export interface SetupData {
   /** Words, and numbers by their key. */
-  readonly sentence: readonly SentencePart<ParameterKey>[];
+  readonly sentence: readonly SentencePart<Path>[];
   /** Whether the margin says what ink, print and pencil are. */
   readonly hands?: boolean;
 }
@@ -25,13 +25,13 @@ const hands = html`<p>
 
 const sentence = [
   'A charge of ',
-  { blank: 'chargeVolume' },
+  { blank: 'charge.volume_m3' },
   ' at ',
-  { blank: 'chargeStrength' },
+  { blank: 'charge.strength' },
   ' in a kettle with ',
-  { blank: 'plates' },
+  { blank: 'still.column.count' },
   ', reflux ',
-  { blank: 'reflux' },
+  { blank: 'sheet[2].reflux' },
   '.',
 ] as const;
 
@@ -52,10 +52,13 @@ export const setup = anyKind<SetupData, Record<string, never>>({
   },
   notes: ({ data }) => (data.hands === true ? hands : nothing),
   edit: async () => await import('./edit.js'),
-  words: ({ data, specs, scenario }) =>
-    data.sentence
-      .map((part) => (typeof part === 'string' ? part : numberWithUnit(specs[part.blank], scenario[part.blank])))
-      .join(''),
+  words: ({ data, specs, scenario }) => {
+    const said = (path: Path): string => {
+      const value = numberAt(scenario, path);
+      return value === undefined ? '(not there)' : numberWithUnit(specs(path), value);
+    };
+    return data.sentence.map((part) => (typeof part === 'string' ? part : said(part.blank))).join('');
+  },
 });
 
 function check(data: Json): Checked<SetupData> {
@@ -71,5 +74,5 @@ function check(data: Json): Checked<SetupData> {
 
 function isBlank(part: Json): boolean {
   const { blank } = (part ?? {}) as { blank?: Json };
-  return parameters.some(({ key }) => key === blank);
+  return isPath(blank);
 }

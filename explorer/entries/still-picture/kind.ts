@@ -18,7 +18,7 @@ export const stillPictureKind = anyKind<PictureData, SheetAsks>({
   start: {},
   check: () => good({}),
   label: () => 'picture of the still',
-  asks: (_data, scenario, common) => sheetAsks(scenario, common),
+  asks: (_data, scenario) => sheetAsks(scenario),
   cautions: () => ['kettle', 'cooling'],
   view: (here) => {
     const drawn = pictured(here);

@@ -5,7 +5,8 @@ import type { SentencePart } from '../../components/number/kp-setup.js';
 import type { Figure } from '../../figures/figure.js';
 import type { Asks } from '../../worker/questions.js';
 import type { Given } from '../../entries/entry.js';
-import type { ParameterKey, Scenario } from '../../state/scenario.js';
+import type { Path } from '../../state/inputs.js';
+import type { Scenario } from '../../state/scenario.js';
 
 /** A figure with its rows; any figure, as long as the rows are those it takes. */
 export interface ShownFigure {
@@ -65,9 +66,9 @@ export interface Lesson<Asked extends Asks = Asks> {
   readonly opening: readonly string[];
   /** Name of its guess. */
   readonly guess: string;
-  readonly sentence: readonly SentencePart<ParameterKey>[];
+  readonly sentence: readonly SentencePart<Path>[];
   /** The number the ruler holds first. */
-  readonly inFocus: ParameterKey;
+  readonly inFocus: Path;
   readonly asks: (scenario: Scenario) => Asked;
   readonly numbers: (now: Given<Asked>, kept: readonly Given<Asked>[]) => LessonNumbers;
   /** What to do with the sentence, step by step. */

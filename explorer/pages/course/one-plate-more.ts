@@ -1,12 +1,13 @@
 // Lesson 2: a plate boils once more what rose to it, and has less and less to gain.
 
 import { strengthCorner, strengthSteps } from '../../figures/strength-steps.js';
-import { boilingAt } from '../../state/course-questions.js';
 import { strengthStepsRows } from '../../state/course-rows.js';
 import { countInWords, ordinal } from '../../text/format.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { Lesson } from './lesson.js';
 import { gain, modelSource, spoutCaution } from './shared.js';
+import { stillOf, numberAt } from '../../state/paths.js';
+import { boilingOf } from '../../state/derive.js';
 
 export const onePlateMore: Lesson<{ readonly equilibrium: EquilibriumQuestion }> = {
   name: 'one-plate-more',
@@ -20,20 +21,22 @@ export const onePlateMore: Lesson<{ readonly equilibrium: EquilibriumQuestion }>
   guess: 'steps',
   sentence: [
     'A kettle of ',
-    { blank: 'chargeStrength' },
+    { blank: 'charge.strength' },
     ' under ',
-    { blank: 'plates' },
+    { blank: 'still.column.count' },
     ', each of them ideal, with everything sent back.',
   ],
-  inFocus: 'plates',
-  asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
+  inFocus: 'still.column.count',
+  asks: (scenario) => ({ equilibrium: boilingOf(scenario) }),
   numbers: ({ scenario, answers: { equilibrium }, units }) => {
     const { strength } = units;
-    const { chargeStrength, plates, pressure } = scenario;
-    const rows = strengthStepsRows(equilibrium, chargeStrength, plates, pressure, units);
+    const { strength: kettleStrength } = scenario.charge;
+    const plates = numberAt(scenario, 'still.column.count') ?? 0;
+    const { pressure_Pa } = stillOf(scenario).air;
+    const rows = strengthStepsRows(equilibrium, kettleStrength, plates, pressure_Pa, units);
     const steps = Array.from(rows.steps);
     const [kettle, top] = [steps[0]!, steps.at(-1)!];
-    const ladder = strengthStepsRows(equilibrium, chargeStrength, 10, pressure, units).steps;
+    const ladder = strengthStepsRows(equilibrium, kettleStrength, 10, pressure_Pa, units).steps;
     const adds = (plate: number): string => gain(ladder[plate - 1]!, ladder[plate]!, units);
     const words =
       plates === 0

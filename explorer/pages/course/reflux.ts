@@ -2,7 +2,7 @@
 
 import { ofRuns } from '../../figures/run/of-runs.js';
 import { runFigure } from '../../figures/run/run-figure.js';
-import { boilingAt, measureOf } from '../../state/course-questions.js';
+import { measureOf, wholeRun } from '../../state/course-questions.js';
 import { lessonRunRows } from '../../state/course-rows.js';
 import { type DrawnPart, runResults } from '../../state/run-results.js';
 import type { Given } from '../../entries/entry.js';
@@ -10,7 +10,10 @@ import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { RunQuestion } from '../../worker/kinds/run.js';
 import { clock, joined, trimmed } from '../../text/format.js';
 import type { Lesson } from './lesson.js';
-import { modelSource, round, spoutCaution, whenMeasureIsIn, wholeRun } from './shared.js';
+import { modelSource, round, spoutCaution, whenMeasureIsIn } from './shared.js';
+import { ratioOf } from '../../state/problems.js';
+import { stillOf } from '../../state/paths.js';
+import { boilingOf } from '../../state/derive.js';
 
 type Asked = { readonly run: RunQuestion<DrawnPart>; readonly equilibrium: EquilibriumQuestion };
 
@@ -30,22 +33,22 @@ export const reflux: Lesson<Asked> = {
   guess: 'reflux',
   sentence: [
     'A column of ',
-    { blank: 'plates' },
+    { blank: 'still.column.count' },
     ', each ',
-    { blank: 'efficiency' },
+    { blank: 'still.column.efficiency' },
     ' efficient, runs at reflux ',
-    { blank: 'reflux' },
+    { blank: 'sheet[2].reflux' },
     ', heated by ',
-    { blank: 'heat' },
+    { blank: 'still.kettle.power_W' },
     '.',
   ],
-  inFocus: 'reflux',
-  asks: (scenario) => ({ run: wholeRun(scenario), equilibrium: boilingAt(scenario.pressure) }),
+  inFocus: 'sheet[2].reflux',
+  asks: (scenario) => ({ run: wholeRun(scenario), equilibrium: boilingOf(scenario) }),
   numbers: (now, kept) => {
     const { scenario, answers, units } = now;
     const { equilibrium } = answers;
-    const rows = lessonRunRows(named(now), kept.map(named), equilibrium, scenario.pressure, units);
-    const boiled = trimmed(scenario.reflux + 1, 2);
+    const rows = lessonRunRows(named(now), kept.map(named), equilibrium, stillOf(scenario).air.pressure_Pa, units);
+    const boiled = trimmed(ratioOf(scenario) + 1, 2);
     return {
       tries: {
         figures: [{ figure: runFigure, rows: ofRuns(rows), keeps: true }],
@@ -53,13 +56,13 @@ export const reflux: Lesson<Asked> = {
       },
       why: [
         'On each plate rising vapour meets liquid coming down; that meeting is what parts them. More coming down means that each plate makes nearly its whole step, so the spout is stronger and keeps so for longer, up to what the plates can do.',
-        `But the kettle boils the same amount every minute, whatever you do at the head. The ratio only divides it. At {{${toOne(scenario.reflux)}}} you keep one part in {{${boiled}}}, at ((9 : 1)) one part in ten. So the hours, the heat and the cooling water for each litre you keep grow with the ratio *plus one*: a straight line up. The strength it buys presses against a ceiling. The first parts sent back are cheap at the price, the last are not.`,
+        `But the kettle boils the same amount every minute, whatever you do at the head. The ratio only divides it. At {{${toOne(ratioOf(scenario))}}} you keep one part in {{${boiled}}}, at ((9 : 1)) one part in ten. So the hours, the heat and the cooling water for each litre you keep grow with the ratio *plus one*: a straight line up. The strength it buys presses against a ceiling. The first parts sent back are cheap at the price, the last are not.`,
       ],
       whyFigure: null,
       sayings: [
         {
           says: 'Reflux costs nothing, it only goes round in a circle.',
-          answer: `The circle leads through the fire. At {{${toOne(scenario.reflux)}}} you boil {{${boiled}}} parts for each one you keep, and the condenser has to take the heat of all of them away again.`,
+          answer: `The circle leads through the fire. At {{${toOne(ratioOf(scenario))}}} you boil {{${boiled}}} parts for each one you keep, and the condenser has to take the heat of all of them away again.`,
         },
       ],
       source: modelSource(equilibrium),
@@ -73,7 +76,7 @@ export const reflux: Lesson<Asked> = {
   ],
   caution: spoutCaution,
   assumed:
-    'The charge is 120 L of wash at 9.5 % vol unless you set another on an earlier page; charge and still are invented. Time counts from the first vapour and includes twenty minutes of holding at total reflux, which make the first drops as strong as the plates can, at any ratio. The same heat boils the same amount of vapour each minute; heat lost through walls is not in it.',
+    'The charge is 120 L of wash at 9.5 % vol unless you set another on an earlier page; charge and still are invented. Time counts from the first vapour and includes thirty minutes of holding at total reflux, which make the first drops as strong as the plates can, at any ratio. The same heat boils the same amount of vapour each minute; heat lost through walls is not in it.',
   questions: ['boiled-per-kept', 'time-at-ratio'],
   ownWords: {
     prompt:
@@ -85,10 +88,10 @@ export const reflux: Lesson<Asked> = {
       'A jug, and two cups to pour into, make the ratio plain: of every four cups boiled three go back into the jug. Ask how many times the jug is emptied to fill one cup.',
     minutes: [6, 14, 8, 8, 6],
     found: [
-      'At 6 : 1 the spout stays above 90 % vol for 9.5 L instead of 6.2 L, and stands 0.8 % vol higher when the first 2 L are in. The run takes 4 h 20 min instead of 3 h 5 min.',
-      'At 12 : 1 it is 10.9 L in 7 h, at 24 : 1 it is 11.4 L in 12 h 38 min: half a litre more for close to twice the hours.',
+      'At 6 : 1 the spout stays above 90 % vol for 9.5 L instead of 6.3 L, and stands 0.8 % vol higher when the first 2 L are in. The run takes 4 h 40 min instead of 4 h 2 min.',
+      'At 12 : 1 it is 10.8 L in 6 h 44 min, at 24 : 1 it is 11.3 L in 12 h 6 min: half a litre more for close to twice the hours.',
       'The plates give up what they held, and then the column gives no more than a kettle alone: nothing comes down to meet the vapour.',
-      'The hours double, but for the twenty minutes of holding. The litres above 90 % vol stay what they were: the ratio sets them, not the fire. Only the first drop is a little weaker, for in twenty minutes the plates have seen half as much vapour. (A real still’s fire has limits of its own, flooding and weeping, which are not in this model.)',
+      'The hours double, but for the thirty minutes of holding. The litres above 90 % vol stay what they were: the ratio sets them, not the fire. Only the first drop is a little weaker, for in thirty minutes the plates have seen half as much vapour. (A real still’s fire has limits of its own, flooding and weeping, which are not in this model.)',
     ],
     listen: [
       '‘It is not lost, so it is free.’ Ask what boils it the next time round.',
@@ -102,13 +105,13 @@ function named({ scenario, answers }: Given<Asked>): {
   label: string;
   run: Given<Asked>['answers']['run']['solution'];
 } {
-  return { label: toOne(scenario.reflux), run: answers.run.solution };
+  return { label: toOne(ratioOf(scenario)), run: answers.run.solution };
 }
 
 function inWords({ scenario, answers, units }: Given<Asked>, hand: 'ink' | 'before'): string {
   const { volumeAbove_m3, duration_s } = runResults(answers.run.solution, counted);
   const number = (text: string): string => (hand === 'ink' ? `{{${text}}}` : `((${text}))`);
-  const at = number(toOne(scenario.reflux));
+  const at = number(toOne(ratioOf(scenario)));
   const strong =
     volumeAbove_m3 === null
       ? `never reaches ((${round(counted, units)}))`

@@ -1,14 +1,12 @@
 // What lessons share: cautions, sources, numbers in the reader's units.
 
 import { toSI } from '#lib/index.js';
-import { columnProblem } from '../../state/derive.js';
 import { modelName, roundStrength } from '../../entries/words.js';
 import type { Scenario } from '../../state/scenario.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import { measureOf } from '../../state/course-questions.js';
-import { type DrawnPart, drawnParts, type DrawnRun, positionIn, readAt } from '../../state/run-results.js';
+import { type DrawnRun, positionIn, readAt } from '../../state/run-results.js';
 import type { EquilibriumAnswer } from '../../worker/kinds/equilibrium.js';
-import type { RunQuestion } from '../../worker/kinds/run.js';
 import { fixed } from '../../text/format.js';
 
 export const kettleCaution =
@@ -20,11 +18,6 @@ export const spoutCaution =
 /** Where the equilibrium comes from. */
 export function modelSource({ model }: EquilibriumAnswer): string {
   return `Equilibrium by ${modelName(model.name)}: ${model.source}.`;
-}
-
-/** A column run to its end, as the figures of a run show it. */
-export function wholeRun(scenario: Scenario): RunQuestion<DrawnPart> {
-  return { kind: 'run', problem: columnProblem(scenario), keep: drawnParts };
 }
 
 /** '90 % vol' of a strength that was chosen, in the units in use. */

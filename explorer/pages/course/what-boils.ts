@@ -1,12 +1,13 @@
 // Lesson 1: a mixture has one boil, and what rises from it is neither alcohol nor water.
 
 import { overTheLiquid } from '../../figures/over-the-liquid.js';
-import { boilingAt } from '../../state/course-questions.js';
 import { boilOf, overLiquidRows } from '../../state/course-rows.js';
 import { fixed } from '../../text/format.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { Lesson } from './lesson.js';
 import { kettleCaution, modelSource, round } from './shared.js';
+import { stillOf } from '../../state/paths.js';
+import { boilingOf } from '../../state/derive.js';
 
 export const whatBoils: Lesson<{ readonly equilibrium: EquilibriumQuestion }> = {
   name: 'what-boils',
@@ -18,12 +19,18 @@ export const whatBoils: Lesson<{ readonly equilibrium: EquilibriumQuestion }> = 
     'It is not so, and the curve below says by how much. But first your own idea of it, before you scroll on. Along the foot stands how strong the boiling liquid is; draw above it how strong you think the [[vapour]] is that rises from it, once it has been [[condensed]].',
   ],
   guess: 'vapour',
-  sentence: ['A kettle of ', { blank: 'chargeStrength' }, ' comes to the boil in air of ', { blank: 'pressure' }, '.'],
-  inFocus: 'chargeStrength',
-  asks: ({ pressure }) => ({ equilibrium: boilingAt(pressure) }),
+  sentence: [
+    'A kettle of ',
+    { blank: 'charge.strength' },
+    ' comes to the boil in air of ',
+    { blank: 'still.air.pressure_Pa' },
+    '.',
+  ],
+  inFocus: 'charge.strength',
+  asks: (scenario) => ({ equilibrium: boilingOf(scenario) }),
   numbers: ({ scenario, answers: { equilibrium }, units }) => {
     const { strength, temperature } = units;
-    const own = boilOf(equilibrium.slice, scenario.chargeStrength);
+    const own = boilOf(equilibrium.slice, scenario.charge.strength);
     const [water, alcohol] = [boilOf(equilibrium.slice, 0), boilOf(equilibrium.slice, 1)];
     const half = boilOf(equilibrium.slice, 0.5);
     const times = own.vapour / own.liquid;
@@ -36,7 +43,7 @@ export const whatBoils: Lesson<{ readonly equilibrium: EquilibriumQuestion }> = 
         figures: [
           {
             figure: overTheLiquid,
-            rows: overLiquidRows(equilibrium, scenario.chargeStrength, scenario.pressure, units),
+            rows: overLiquidRows(equilibrium, scenario.charge.strength, stillOf(scenario).air.pressure_Pa, units),
             keeps: false,
           },
         ],

@@ -7,12 +7,15 @@ import { strengthCorner } from '../../figures/strength-steps.js';
 import type { Given } from '../../entries/entry.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { RunQuestion } from '../../worker/kinds/run.js';
-import { boilingAt, measureOf } from '../../state/course-questions.js';
+import { boilingAt, measureOf, wholeRun } from '../../state/course-questions.js';
 import { boilOf, lessonRunRows, strengthStepsRows } from '../../state/course-rows.js';
 import { type DrawnPart, runResults } from '../../state/run-results.js';
 import { fixed, joined, trimmed } from '../../text/format.js';
 import type { Lesson, Saying } from './lesson.js';
-import { degrees, modelSource, round, spoutCaution, whenMeasureIsIn, wholeRun } from './shared.js';
+import { degrees, modelSource, round, spoutCaution, whenMeasureIsIn } from './shared.js';
+import { ratioOf } from '../../state/problems.js';
+import { numberAt, stillOf } from '../../state/paths.js';
+import { boilingOf } from '../../state/derive.js';
 
 type Asked = {
   readonly run: RunQuestion<DrawnPart>;
@@ -38,25 +41,25 @@ export const whyItStops: Lesson<Asked> = {
   guess: 'ceiling',
   sentence: [
     'A column of ',
-    { blank: 'plates' },
+    { blank: 'still.column.count' },
     ', each ',
-    { blank: 'efficiency' },
+    { blank: 'still.column.efficiency' },
     ' efficient, runs at reflux ',
-    { blank: 'reflux' },
+    { blank: 'sheet[2].reflux' },
     ' in air of ',
-    { blank: 'pressure' },
+    { blank: 'still.air.pressure_Pa' },
     '.',
   ],
-  inFocus: 'plates',
+  inFocus: 'still.column.count',
   asks: (scenario) => ({
     run: wholeRun(scenario),
-    equilibrium: boilingAt(scenario.pressure),
-    lowerPressure: boilingAt(scenario.pressure - weather_Pa),
+    equilibrium: boilingOf(scenario),
+    lowerPressure: boilingAt(stillOf(scenario).air.pressure_Pa - weather_Pa),
   }),
   numbers: (now, kept) => {
     const { scenario, answers, units } = now;
     const { equilibrium } = answers;
-    const rows = lessonRunRows(named(now), kept.map(named), equilibrium, scenario.pressure, units);
+    const rows = lessonRunRows(named(now), kept.map(named), equilibrium, stillOf(scenario).air.pressure_Pa, units);
     const { best } = runResults(answers.run.solution, counted);
     const measure = units.volume.withUnit(measureOf(scenario));
     const stands = units.strength.withUnit(whenMeasureIsIn(scenario, answers.run));
@@ -73,7 +76,13 @@ export const whyItStops: Lesson<Asked> = {
       why: why(now),
       whyFigure: {
         figure: strengthCorner,
-        rows: strengthStepsRows(equilibrium, scenario.chargeStrength, manyPlates, scenario.pressure, units),
+        rows: strengthStepsRows(
+          equilibrium,
+          scenario.charge.strength,
+          manyPlates,
+          stillOf(scenario).air.pressure_Pa,
+          units,
+        ),
         keeps: false,
       },
       sayings: sayings(now),
@@ -99,8 +108,8 @@ export const whyItStops: Lesson<Asked> = {
       'The heart of the course. Let the guesses stand next to each other before the answer is shown; nearly every group has lines that run to 100, and they remember the hatched region afterwards.',
     minutes: [8, 12, 10, 8, 8],
     found: [
-      'At best 97.17 % vol in the first drops, and 97.15 when the first 2 L are in. The line stands at 97.20, and nothing crosses it.',
-      'From 93.7 % vol: sixty plates 95.6, reflux 30 : 1 95.1, ideal plates 95.0. Plates lift it most, but thirty do as much as sixty; from there on only reflux helps, at the price of hours.',
+      'At best 97.17 % vol in the first drops, and 97.12 when the first 2 L are in. The line stands at 97.20, and nothing crosses it.',
+      'From 93.7 % vol: sixty plates 95.8, reflux 30 : 1 95.1, ideal plates 95.0. Plates lift it most, but thirty do as much as sixty; from there on only reflux helps, at the price of hours.',
       'By a few tenths: from 97.2 to 97.4 % vol. Thin air is no way out; only deep vacuum would be, and no open still has it.',
     ],
     listen: [
@@ -123,7 +132,7 @@ function why({ scenario, answers, units }: Given<Asked>): readonly string[] {
   return [
     `A plate lifts the spirit because the vapour is stronger than the liquid it rises from. A liquid of ${rises(0.5)}, one of ${rises(0.9)}, one of ${rises(0.95)}: the lift gets less and less. If it came to nothing at 100, a tall column could creep up to pure alcohol. It comes to nothing before that, at ((${at})). There the vapour is exactly as strong as the liquid. Boil it, condense it, boil it again: nothing changes. That mixture is the [[azeotrope]].`,
     'It is no fault of the still. In a weak liquid the water pushes alcohol out; that is why the first plates do so much. In a strong one it is the water that is scarce, and it is the water that is pushed out, until it leaves as readily as the alcohol. Past the azeotrope it leaves *more* readily, and the vapour would be weaker than the liquid. Reflux and plates run up to that line. Reflux decides how near: at a low ratio liquid and vapour agree somewhere lower in the column, a [[pinch]], and further plates change nothing. Yours runs at {{' +
-      `${joined(trimmed(scenario.reflux, 2), ': 1')}}}.`,
+      `${joined(trimmed(ratioOf(scenario), 2), ': 1')}}}.`,
     `The same mixture is ((${mass} %)) [[by mass]] and ((${at})): who says that a column stops at 96 is often quoting the first as if it were the second.`,
   ];
 }
@@ -148,7 +157,7 @@ function sayings({ answers, units }: Given<Asked>): readonly Saying[] {
 }
 
 function named({ scenario, answers }: Given<Asked>): { label: string; run: LessonRunOf } {
-  const { plates } = scenario;
+  const plates = numberAt(scenario, 'still.column.count') ?? 0;
   return { label: `${plates} ${plates === 1 ? 'plate' : 'plates'}`, run: answers.run.solution };
 }
 

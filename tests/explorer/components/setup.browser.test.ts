@@ -7,14 +7,23 @@ import type { NumberChange } from '../../../explorer/components/number/events.js
 import type { Setup } from '../../../explorer/components/number/kp-setup.js';
 import { stepped } from '../../../explorer/components/number/number-spec.js';
 import { numberSpecs } from '../../../explorer/state/number-specs.js';
-import { startingScenario } from '../../../explorer/state/parameters.js';
+import { numberAt, withValue } from '../../../explorer/state/paths.js';
+import { startingScenario, type Scenario } from '../../../explorer/state/scenario.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
+import { setTo } from '../../support/settings.js';
 
 const specs = numberSpecs(unitSystems.metric);
+const plates = 'still.column.count';
+const reflux = 'sheet[2].reflux';
+const valuesOf =
+  (scenario: Scenario): Setup['valueAt'] =>
+  (path) =>
+    numberAt(scenario, path);
 
 describe('the setup sentence', () => {
   let setup: Setup;
   let changes: NumberChange[];
+  let set: Scenario;
 
   const ready = async (): Promise<void> => {
     await setup.updateComplete;
@@ -30,17 +39,19 @@ describe('the setup sentence', () => {
   beforeEach(async () => {
     document.body.innerHTML = '<div style="width: 608px"></div>';
     setup = document.createElement('kp-setup');
-    setup.sentence = ['A kettle with ', { blank: 'plates' }, ', reflux ', { blank: 'reflux' }, '.'];
-    setup.specs = specs;
-    setup.values = { ...startingScenario };
-    setup.earlier = null;
-    setup.inFocus = 'plates';
+    setup.sentence = ['A kettle with ', { blank: plates }, ', reflux ', { blank: reflux }, '.'];
+    setup.specs = specs as Setup['specs'];
+    set = startingScenario;
+    setup.valueAt = valuesOf(set);
+    setup.earlierAt = null;
+    setup.inFocus = plates;
     setup.docked = false;
     setup.correction = null;
     changes = [];
     setup.addEventListener('kp-change', ({ detail }) => {
       changes.push(detail);
-      setup.values = { ...setup.values, [detail.key]: detail.value };
+      set = withValue(set, detail.key, detail.value);
+      setup.valueAt = valuesOf(set);
     });
     document.querySelector('div')!.append(setup);
     await ready();
@@ -56,14 +67,14 @@ describe('the setup sentence', () => {
     expect(setup.querySelectorAll('kp-ruler')).toHaveLength(1);
     const head = (): string => setup.querySelector('.ruler-head')!.textContent.replace(/\s+/gu, ' ').trim();
     expect(head()).toContain('12 plates 0 to 60');
-    setup.inFocus = 'reflux';
+    setup.inFocus = reflux;
     await ready();
     expect(head()).toContain('3 : 1 0 to 30');
   });
 
   it('draws a pencil stroke where the number stood before', async () => {
     expect(setup.querySelector('.ruler-before')).toBeNull();
-    setup.earlier = { ...startingScenario, plates: 4 };
+    setup.earlierAt = valuesOf(setTo(plates, 4));
     await ready();
     expect(setup.querySelector('.ruler-before-name')!.textContent).toBe('4');
   });
@@ -71,7 +82,7 @@ describe('the setup sentence', () => {
   it('sends one change for a press of a step button, and the focus stays with the number', async () => {
     setup.querySelector('input')!.focus();
     await userEvent.click(setup.querySelector('.step.up')!);
-    expect(changes).toEqual([{ key: 'plates', value: 13 }]);
+    expect(changes).toEqual([{ key: plates, value: 13 }]);
     expect(document.activeElement).toBe(setup.querySelector('input'));
     expect([...setup.querySelectorAll('.ruler button')].map((button) => button.getAttribute('tabindex'))).toEqual([
       '-1',
@@ -93,19 +104,19 @@ describe('the setup sentence', () => {
   });
 
   it('steps from a number between the steps to the next step', () => {
-    expect(stepped(specs.reflux, 3.2, 1)).toBe(3.5);
-    expect(stepped(specs.reflux, 3.2, -1)).toBe(3);
+    expect(stepped(specs(reflux), 3.2, 1)).toBe(3.5);
+    expect(stepped(specs(reflux), 3.2, -1)).toBe(3);
   });
 
   it('shows one correction line with a word that asks for the value back', async () => {
     const asked: string[] = [];
     setup.addEventListener('kp-put-back', ({ detail }) => asked.push(detail.key));
     expect(setup.querySelector('.correction')!.textContent).toBe('');
-    setup.correction = { key: 'plates', draft: '99', says: 'is too many.', putBack: 'Put 12 back' };
+    setup.correction = { key: plates, draft: '99', says: 'is too many.', putBack: 'Put 12 back' };
     await ready();
     expect(setup.querySelector('.correction')!.textContent.replace(/\s+/gu, ' ')).toBe('99 is too many. Put 12 back');
     await userEvent.click(setup.querySelector('.put-back')!);
-    expect(asked).toEqual(['plates']);
+    expect(asked).toEqual([plates]);
     expect(changes).toEqual([]);
   });
 });

@@ -12,7 +12,7 @@ import { kindNamed, kindNames } from '../../../explorer/entries/registry.js';
 import { tableLines } from '../../../explorer/entries/table/list.js';
 import { wordLines } from '../../../explorer/entries/words/list.js';
 import type { Json } from '../../../explorer/state/notebook-record.js';
-import { startingScenario } from '../../../explorer/state/parameters.js';
+import { startingScenario } from '../../../explorer/state/scenario.js';
 import { PageHost } from '../../support/page-host.js';
 import { until } from '../../support/until.js';
 

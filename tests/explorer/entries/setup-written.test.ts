@@ -3,10 +3,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readSentence, written } from '../../../explorer/entries/setup/written.js';
-import { parameters } from '../../../explorer/state/parameters.js';
+import { inputs } from '../../../explorer/state/inputs.js';
 
 const words = fc.string({ minLength: 1 }).filter((text) => !/[{}]/u.test(text));
-const blank = fc.constantFrom(...parameters).map(({ key }) => ({ blank: key }));
+const blank = fc.constantFrom(...inputs).map(({ key }) => ({ blank: key }));
 
 describe('a setup sentence', () => {
   it('is read as it was written, numbers and words', () => {
@@ -27,6 +27,10 @@ describe('a setup sentence', () => {
   });
 
   it('leaves a name in braces that no number has as words', () => {
-    expect(readSentence('With {plates} and {plate}.')).toEqual(['With ', { blank: 'plates' }, ' and {plate}.']);
+    expect(readSentence('With {plates} and {plate}.')).toEqual([
+      'With ',
+      { blank: 'still.column.count' },
+      ' and {plate}.',
+    ]);
   });
 });

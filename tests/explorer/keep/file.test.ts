@@ -9,6 +9,10 @@ import type { Reading } from '../../../explorer/keep/reading.js';
 import { notebookFile, notebookFileName } from '../../../explorer/keep/write-file.js';
 import { newNotebook, type EntryRecord, type Json } from '../../../explorer/state/notebook-record.js';
 import { anyNotebook, octoberWash } from './notebooks.js';
+import { scenarioOn, withScenario } from '../../../explorer/state/page-scenario.js';
+import { numberAt } from '../../../explorer/state/paths.js';
+import { startingScenario } from '../../../explorer/state/scenario.js';
+import { settings } from '../../support/settings.js';
 
 const now = new Date('2026-11-25T12:00:00Z');
 const ready = ['the-ceiling', 'the-doubler'];
@@ -53,23 +57,17 @@ describe('the file of a notebook', () => {
     expect(lines.slice(0, 6)).toEqual([
       '{',
       '  "format": "kettle-and-plate notebook",',
-      '  "version": 2,',
+      '  "version": 3,',
       '  "written": "2026-11-25T12:00:00.000Z",',
       '  "name": "October wash",',
-      '  "numbers": {',
+      '  "stills": [',
     ]);
-    expect(lines).toContain('    "chargeVolume_m3": 0.2,');
-    expect(lines).toContain('    "plates": 20,');
+    expect(lines.map((line) => line.trim())).toEqual(expect.arrayContaining(['"volume_m3": 0.2,', '"count": 20,']));
   });
 
   it('is called after the notebook', () => {
     expect(notebookFileName('October wash')).toBe('october-wash.kettle');
     expect(notebookFileName('')).toBe('notebook.kettle');
-  });
-
-  it('may leave numbers out, which then are as they start', async () => {
-    const reading = await read(changed((file) => (file.numbers = { plates: 7 })));
-    expect(reading.kind === 'read' && reading.notebook.scenario).toEqual({ ...newNotebook.scenario, plates: 7 });
   });
 });
 
@@ -130,7 +128,11 @@ describe('a file of version 1, an address', () => {
     );
     expect(reading).toEqual({
       kind: 'read',
-      notebook: { ...newNotebook, scenario: { ...newNotebook.scenario, plates: 20, chargeVolume: 0.2 } },
+      notebook: withScenario(
+        newNotebook,
+        'the-doubler',
+        settings({ plates: 20, chargeVolume: 0.2 }, scenarioOn(newNotebook, 'the-doubler')),
+      ),
       page: 'the-doubler',
       notes: [],
     });
@@ -139,7 +141,7 @@ describe('a file of version 1, an address', () => {
   it('may be nothing but the address, as it was copied', async () => {
     for (const text of ['#the-ceiling?v=1&plates=9', 'https://still.example/kp/#the-ceiling?v=1&plates=9\n']) {
       const reading = await read(text);
-      expect(reading.kind === 'read' && [reading.page, reading.notebook.scenario.plates]).toEqual(['the-ceiling', 9]);
+      expect(reading.kind === 'read' && [reading.page, platesOf(reading.notebook)]).toEqual(['the-ceiling', 9]);
     }
   });
 
@@ -164,9 +166,9 @@ describe('a file that is refused', () => {
   });
 
   it('as newer says both versions and what to do', async () => {
-    const { kind, says } = await refusal(changed((file) => (file.version = 3)));
+    const { kind, says } = await refusal(changed((file) => (file.version = 4)));
     expect(kind).toBe('newer');
-    expect(says).toContain('in version 3 of the format; this one reads up to 2.');
+    expect(says).toContain('in version 4 of the format; this one reads up to 3.');
     expect(says).toContain('Take the new version');
   });
 
@@ -180,19 +182,34 @@ describe('a file that is refused', () => {
     ['without a version', (file) => delete file.version, 'which version of the format'],
     ['with a version that is no whole number', (file) => (file.version = 1.5), 'which version of the format'],
     ['with a field nobody knows', (file) => (file.colour = 'red'), 'at colour: this is an unknown field.'],
-    ['without its numbers', (file) => delete file.numbers, 'at numbers: this field is missing.'],
+    ['without its stills', (file) => delete file.stills, 'at stills: this field is missing.'],
+    ['with no still at all', (file) => (file.stills = []), 'stills'],
     [
-      'with a number out of range',
-      (file) => (file.numbers = { plates: 61 }),
-      '‘plates’ is 61 and would have to be 0 to 60',
+      'with too many plates',
+      (file) => (file.stills = [{ name: 'A', still: still({ count: 61 }) }]),
+      'at stills.0: `still.column.count` is 61 and would have to be a whole number of plates from 1 to 60.',
     ],
-    ['with half a plate', (file) => (file.numbers = { plates: 2.5 }), 'no whole number'],
+    ['with half a plate', (file) => (file.stills = [{ name: 'A', still: still({ count: 2.5 }) }]), 'whole number'],
     [
-      'with a number nobody knows',
-      (file) => (file.numbers = { moons: 2 }),
-      '‘moons’ is no number that these pages know',
+      'with a field of a still that nobody knows',
+      (file) => (file.stills = [{ name: 'A', still: still({ colour: 'red' }) }]),
+      '`still.column.colour`',
     ],
-    ['with text for a number', (file) => (file.numbers = { plates: '12' }), 'numbers.plates'],
+    [
+      'with two stills of one name',
+      (file) => (file.stills = [1, 2].map(() => ({ name: 'A', still: still({}) }))),
+      'at stills: two of them have the same name.',
+    ],
+    [
+      'with a charge of no strength',
+      (file) => (file.charges = [{ name: 'A', charge: { kind: 'volume', volume_m3: 1 }, doublerCharges: [] }]),
+      'at charges.0: `charge` is of the kind ‘volume’, with `volume_m3` and `strength`.',
+    ],
+    [
+      'with text for a number',
+      (file) => (file.stills = [{ name: 'A', still: still({ count: '12' }) }]),
+      '`still.column.count` is "12" and would',
+    ],
     ['with a page name that is none', (file) => (file.work = { 'a/b': {} }), 'work'],
     ['with a name all objects have', (file) => (file.work = { constructor: {} }), '‘constructor’'],
     [
@@ -213,8 +230,8 @@ describe('a file that is refused', () => {
     [
       'with a run sheet of an unknown rule',
       (file) =>
-        (file.work = { x: shares('runSheet', { steps: [{ reflux: 3, until: [{ kind: 'rain' }] }], jar_m3: 1 }) }),
-      'at work.x.common.runSheet: step 1: a rule is of the kind',
+        (file.sheets = [{ name: 'A', sheet: [{ reflux: 3, until: [{ kind: 'rain' }] }], jars: { kind: 'perStep' } }]),
+      'at sheets.0: step 1: a rule is of the kind',
     ],
     [
       'with a still of its own that no still can be',
@@ -231,7 +248,7 @@ describe('a file that is refused', () => {
     ],
     [
       'with a bad pencil line',
-      (file) => (file.work = { x: { pencils: [{ plates: 99 }], common: {}, entries: {} } }),
+      (file) => (file.work = { x: { pencils: [{ ...startingScenario, charge: 3 }], common: {}, entries: {} } }),
       'work.x.pencils',
     ],
     ['with two pages of one name', (file) => (file.pages = [page(), page()]), 'two pages have the same name'],
@@ -260,17 +277,16 @@ describe('a file that is refused', () => {
   });
 
   it('for a number that is too large, which JSON can write and no one can compute with', async () => {
-    const { says } = await refusal(notebookFile(octoberWash, now).replace('"plates": 20', '"plates": 1e999'));
+    const { says } = await refusal(notebookFile(octoberWash, now).replace('"count": 20', '"count": 1e999'));
     expect(says).toBe('It is damaged: it holds a number that is too large.');
-    const sheet = changed((file) => (file.work = { x: shares('runSheet', { steps: [], jar_m3: 'JAR' }) }));
-    expect((await refusal(sheet.replace('"JAR"', '1e999'))).says).toContain('a number that is too large');
   });
 
   it('in a sentence that is never long, whatever stands in the file', async () => {
     const long = 'x'.repeat(300_000);
     for (const change of [
       (file: Record<string, unknown>) => (file[long] = 1),
-      (file: Record<string, unknown>) => (file.numbers = { [long]: 1 }),
+      (file: Record<string, unknown>) => (file.asked = { [long]: 1 }),
+      (file: Record<string, unknown>) => (file.stills = [{ name: 'A', still: still({ [long]: long }) }]),
       (file: Record<string, unknown>) => (file.version = long),
       (file: Record<string, unknown>) =>
         (file.pages = [page('p', [{ ...entry(), kind: 'figure', data: { figures: [long] } }])]),
@@ -309,5 +325,8 @@ describe('a file that is refused', () => {
 });
 
 const shares = (name: string, value: unknown): object => ({ pencils: [], common: { [name]: value }, entries: {} });
+const still = (column: object): object => ({ kettle: { volume_m3: 0.1 }, column: { kind: 'plates', ...column } });
+const platesOf = (notebook: typeof newNotebook): number | undefined =>
+  numberAt(scenarioOn(notebook, 'the-ceiling'), 'still.column.count');
 const entry = (): object => ({ id: 'e1', kind: 'not-a-kind', data: null });
 const page = (name = 'page-1', entries: readonly object[] = []): object => ({ name, title: '', promise: '', entries });

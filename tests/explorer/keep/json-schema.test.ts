@@ -2,13 +2,13 @@
 
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { describe, expect, it } from 'vitest';
-import { version2 } from '../../../explorer/keep/schema.js';
+import { version3 } from '../../../explorer/keep/schema.js';
 import { notebookFile } from '../../../explorer/keep/write-file.js';
 import { octoberWash } from './notebooks.js';
 
 const schema = {
-  title: 'A notebook of Kettle & Plate, version 2 of the format',
-  ...toJsonSchema(version2, { errorMode: 'ignore' }),
+  title: 'A notebook of Kettle & Plate, version 3 of the format',
+  ...toJsonSchema(version3, { errorMode: 'ignore' }),
 };
 
 describe('docs/notebook-file.schema.json', () => {

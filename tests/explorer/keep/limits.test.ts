@@ -11,7 +11,7 @@ import { notebookFile } from '../../../explorer/keep/write-file.js';
 import { copyPageAct } from '../../../explorer/pages/editing/page-making.js';
 import { whyNot } from '../../../explorer/pages/refused-act.js';
 import { readyEntries } from '../../../explorer/pages/registry.js';
-import { keepPencil, keepWork, setCommon } from '../../../explorer/state/acts.js';
+import { keepPencil, keepWork, setValue } from '../../../explorer/state/acts.js';
 import { startHistory } from '../../../explorer/state/history.js';
 import { counts, letters } from '../../../explorer/state/limits.js';
 import { newNotebook, type Json, type Notebook } from '../../../explorer/state/notebook-record.js';
@@ -20,6 +20,7 @@ import * as acts from '../../../explorer/state/page-acts.js';
 import { sizeOf } from '../../../explorer/state/record-size.js';
 import { beyondLimits } from '../../../explorer/state/within-limits.js';
 import { anyNotebook, anyJson } from './notebooks.js';
+import { startingScenario } from '../../../explorer/state/scenario.js';
 
 const now = new Date('2026-11-28T12:00:00Z');
 const readAgain = (notebook: Notebook): Promise<Reading> => readNotebookFile(notebookFile(notebook, now), [], now);
@@ -116,10 +117,12 @@ const rows: readonly Row[] = [
     what: 'steps in a run sheet',
     most: 12,
     holds: (n) =>
-      setCommon(onePage, 'page-1', 'runSheet', {
-        steps: Array.from({ length: n }, () => ({ reflux: 'total', until: [{ kind: 'firstVapour' }] })),
-        jar_m3: null,
-      }),
+      setValue(
+        onePage,
+        'page-1',
+        'sheet',
+        Array.from({ length: n }, () => ({ reflux: 'total', until: [{ kind: 'firstVapour' }] })),
+      ),
   },
 ];
 
@@ -267,7 +270,7 @@ describe('the same act again and again', () => {
 
   it('keeps as many pencil lines as are opened again', async () => {
     let notebook: Notebook = newNotebook;
-    for (let lines = 0; lines < 10; lines += 1) notebook = keepPencil(notebook, 'the-ceiling', notebook.scenario);
+    for (let lines = 0; lines < 10; lines += 1) notebook = keepPencil(notebook, 'the-ceiling', startingScenario);
     expect(notebook.work['the-ceiling']!.pencils).toHaveLength(counts.pencils);
     expect((await readAgain(notebook)).kind).toBe('read');
   });

@@ -12,6 +12,7 @@ import type { Solver } from '../../../explorer/worker/solver-client.js';
 import { anyMutation, fullFile, mutated } from '../../support/mutated-files.js';
 import { settled } from '../../support/settled.js';
 import { until } from '../../support/until.js';
+import { scenarioOn } from '../../../explorer/state/page-scenario.js';
 
 /** Files drawn; what the library makes of their numbers is not asked here. */
 const files = 20;
@@ -26,7 +27,7 @@ async function draw(notebook: Notebook): Promise<void> {
   const page = Object.assign(new EntriesPage(record), {
     own: true,
     solver,
-    scenario: notebook.scenario,
+    scenario: scenarioOn(notebook, record.name),
     units: unitSystems.metric,
     work: workOn(notebook, record.name),
   });

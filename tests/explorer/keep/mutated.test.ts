@@ -19,6 +19,7 @@ import { workOn, type EntryRecord, type Notebook, type PageRecord } from '../../
 import { numberSpecs } from '../../../explorer/state/number-specs.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
 import { anyMutation, fullFile, mutated } from '../../support/mutated-files.js';
+import { scenarioOn } from '../../../explorer/state/page-scenario.js';
 
 const files = Number(process.env['MUTATED_FILES'] ?? '300');
 /** Files of one test. */
@@ -59,7 +60,7 @@ async function useEntry(notebook: Notebook, page: PageRecord, entry: EntryRecord
   const { data } = checked;
   const { common, entries } = workOn(notebook, page.name);
   await kind.prepare?.(data);
-  for (const scenario of [notebook.scenario, ...workOn(notebook, page.name).pencils]) {
+  for (const scenario of [scenarioOn(notebook, page.name), ...workOn(notebook, page.name).pencils]) {
     for (const asks of [kind.asks, kind.asksLater]) askedFor(asks?.(data, scenario, common) ?? {});
   }
   const here = {
@@ -67,7 +68,7 @@ async function useEntry(notebook: Notebook, page: PageRecord, entry: EntryRecord
     id: entry.id,
     data,
     work: entries[entry.id],
-    scenario: notebook.scenario,
+    scenario: scenarioOn(notebook, page.name),
     common,
     own: true,
   } as unknown as Here;

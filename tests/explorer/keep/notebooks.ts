@@ -2,17 +2,29 @@
 
 import fc from 'fast-check';
 import { newNotebook, type Json, type Notebook, type PageWork } from '../../../explorer/state/notebook-record.js';
-import { parameters } from '../../../explorer/state/parameters.js';
-import type { ParameterKey, Scenario } from '../../../explorer/state/scenario.js';
+import { inputs } from '../../../explorer/state/inputs.js';
+import { chargeSetOf, sheetSetOf, type Named } from '../../../explorer/state/notebook-record.js';
+import { withScenario } from '../../../explorer/state/page-scenario.js';
+import { faultInScenario } from '../../../explorer/state/parts-check.js';
+import { saidAt, withValue } from '../../../explorer/state/paths.js';
+import { startingScenario, type Scenario } from '../../../explorer/state/scenario.js';
+import { settings } from '../../support/settings.js';
 
-export const anyScenario: fc.Arbitrary<Scenario> = fc.record(
-  Object.fromEntries(
-    parameters.map(({ key, quantity, low, high }) => [
-      key,
+/** Settings with every number of the starting still and sheet anywhere within its limits. */
+const there = inputs.filter(({ key }) => typeof saidAt(startingScenario, key) === 'number');
+export const anyScenario: fc.Arbitrary<Scenario> = fc
+  .tuple(
+    ...there.map(({ low, high, quantity }) =>
       quantity === 'plates' ? fc.integer({ min: low, max: high }) : fc.double({ min: low, max: high, noNaN: true }),
-    ]),
-  ) as Record<ParameterKey, fc.Arbitrary<number>>,
-);
+    ),
+  )
+  .map((values) => there.reduce((set, { key }, at) => withValue(set, key, values[at]), startingScenario))
+  // Plates never stand nearer than the liquid on them is deep, nor in a column that no weir fits.
+  .filter((scenario) => faultInScenario(scenario) === undefined);
+
+const partName = fc.string({ minLength: 1, maxLength: 30 });
+const named = <What>(what: fc.Arbitrary<What>): fc.Arbitrary<readonly Named<What>[]> =>
+  fc.uniqueArray(fc.record({ name: partName, what }), { minLength: 1, maxLength: 3, selector: ({ name }) => name });
 
 const reserved = [...Object.getOwnPropertyNames(Object.prototype), 'prototype'];
 const key = fc.string({ minLength: 1, maxLength: 20 }).filter((name) => !reserved.includes(name));
@@ -25,11 +37,15 @@ export const anyJson: fc.Arbitrary<Json> = fc
 
 const pageName = fc.integer({ min: 1, max: 999 }).map((number) => `page-${String(number)}`);
 
-const anyWork: fc.Arbitrary<PageWork> = fc.record({
-  pencils: fc.array(anyScenario, { maxLength: 3 }),
-  common: fc.dictionary(key, anyJson, { maxKeys: 3, noNullPrototype: true }),
-  entries: fc.dictionary(key, anyJson, { maxKeys: 3, noNullPrototype: true }),
-});
+const anyWork: fc.Arbitrary<PageWork> = fc.record(
+  {
+    pencils: fc.array(anyScenario, { maxLength: 3 }),
+    common: fc.dictionary(key, anyJson, { maxKeys: 3, noNullPrototype: true }),
+    entries: fc.dictionary(key, anyJson, { maxKeys: 3, noNullPrototype: true }),
+    uses: fc.record({ still: partName, charge: partName, sheet: partName }, { requiredKeys: [] }),
+  },
+  { requiredKeys: ['pencils', 'common', 'entries'] },
+);
 
 /** Entries are of a kind that no explorer has: what each kind allows is its own test. */
 const anyEntry = fc.record(
@@ -40,7 +56,10 @@ const anyEntry = fc.record(
 export const anyNotebook: fc.Arbitrary<Notebook> = fc.record({
   version: fc.constant(1),
   name: fc.string({ maxLength: 60 }),
-  scenario: anyScenario,
+  stills: named(anyScenario.map(({ still }) => still)),
+  charges: named(anyScenario.map(chargeSetOf)),
+  sheets: named(anyScenario.map(sheetSetOf)),
+  asked: anyScenario.map(({ asked }) => asked),
   pages: fc
     .uniqueArray(
       fc.record({
@@ -59,9 +78,8 @@ export const anyNotebook: fc.Arbitrary<Notebook> = fc.record({
 
 /** A notebook with something of everything in it. */
 export const octoberWash: Notebook = {
-  ...newNotebook,
+  ...withScenario(newNotebook, '', settings({ plates: 20, chargeVolume: 0.2 })),
   name: 'October wash',
-  scenario: { ...newNotebook.scenario, plates: 20, chargeVolume: 0.2 },
   pages: [
     {
       name: 'page-1',
@@ -71,6 +89,6 @@ export const octoberWash: Notebook = {
     },
   ],
   work: {
-    'the-ceiling': { pencils: [newNotebook.scenario], common: { laid: ['measured'] }, entries: { e2: [1, 2, 3] } },
+    'the-ceiling': { pencils: [startingScenario], common: { laid: ['measured'] }, entries: { e2: [1, 2, 3] } },
   },
 };

@@ -12,6 +12,8 @@ import type { PageRecord } from '../../../explorer/state/notebook-record.js';
 import { PageHost } from '../../support/page-host.js';
 import { settled } from '../../support/settled.js';
 import { until } from '../../support/until.js';
+import { scenarioOn } from '../../../explorer/state/page-scenario.js';
+import { numberAt } from '../../../explorer/state/paths.js';
 
 let host: PageHost;
 
@@ -142,14 +144,14 @@ describe('a page of one’s own, by keyboard', () => {
   });
 
   it('undoes a number of its sentence, typed or stepped, from the number itself', async () => {
-    await opened([{ id: 's', kind: 'setup', data: { sentence: ['With ', { blank: 'plates' }, '.'] } }]);
+    await opened([{ id: 's', kind: 'setup', data: { sentence: ['With ', { blank: 'still.column.count' }, '.'] } }]);
     const number = (await host.has('[role=spinbutton]')) as HTMLInputElement;
     number.focus();
     await userEvent.keyboard('{ArrowUp}{ArrowUp}');
-    expect(host.history.now.scenario.plates).toBe(14);
+    expect(numberAt(scenarioOn(host.history.now, 'page-1'), 'still.column.count')).toBe(14);
     await userEvent.keyboard('{Control>}z{/Control}');
     await settled();
-    expect(host.history.now.scenario.plates).toBe(12);
+    expect(numberAt(scenarioOn(host.history.now, 'page-1'), 'still.column.count')).toBe(12);
     expect(number.value).toBe('12');
   });
 });
@@ -158,7 +160,7 @@ describe('a page of one’s own', () => {
   it('gives axe nothing to complain of while an entry is edited and while one is added', async () => {
     await opened([
       text('a', 'Some words.'),
-      { id: 's', kind: 'setup', data: { sentence: [{ blank: 'plates' }, '.'] } },
+      { id: 's', kind: 'setup', data: { sentence: [{ blank: 'still.column.count' }, '.'] } },
     ]);
     await press('s', 'edit');
     const rules = { rules: { region: { enabled: false }, 'page-has-heading-one': { enabled: false } } };

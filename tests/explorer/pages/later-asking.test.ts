@@ -3,11 +3,12 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { LaterAsking } from '../../../explorer/pages/later-asking.js';
 import type { Want, Wanted } from '../../../explorer/pages/page-asking.js';
-import { startingScenario } from '../../../explorer/state/parameters.js';
+import { startingScenario } from '../../../explorer/state/scenario.js';
 import type { StagesQuestion } from '../../../explorer/worker/kinds/stages.js';
 import type { Asks, Question, Reply } from '../../../explorer/worker/questions.js';
 import type { How } from '../../../explorer/worker/solver-client.js';
 import { onFakeClock } from '../../support/settled.js';
+import { settings } from '../../support/settings.js';
 
 const question = (fromStrength: number): StagesQuestion => ({
   kind: 'stages',
@@ -48,7 +49,7 @@ function desk() {
 const [data, common] = [{}, {}];
 const map = (asks: Asks, more: Partial<Want> = {}): Wanted =>
   new Map([['map', { data, scenario: startingScenario, common, asks, ...more }]]);
-const elsewhere = { ...startingScenario, plates: 20 };
+const elsewhere = settings({ plates: 20 });
 
 describe('what is asked later', () => {
   it('comes in order, gives way to all else, and says how far it is', async () => {

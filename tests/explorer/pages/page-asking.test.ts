@@ -2,11 +2,12 @@
 
 import { describe, expect, it } from 'vitest';
 import { PageAsking, type Want, type Wanted } from '../../../explorer/pages/page-asking.js';
-import { startingScenario } from '../../../explorer/state/parameters.js';
+import { startingScenario } from '../../../explorer/state/scenario.js';
 import type { StagesQuestion } from '../../../explorer/worker/kinds/stages.js';
 import type { Answer, Asks, Question, Reply } from '../../../explorer/worker/questions.js';
 import type { How } from '../../../explorer/worker/solver-client.js';
 import { turn } from '../../support/settled.js';
+import { settings } from '../../support/settings.js';
 
 const stages = (fromStrength: number): StagesQuestion => ({
   kind: 'stages',
@@ -110,7 +111,7 @@ describe('entries of a page', () => {
     asking.ask(wanted({ e1: want(one) }));
     await turn();
     const before = asking.now('e1', data);
-    const scenario = { ...startingScenario, plates: 20 };
+    const scenario = settings({ plates: 20 });
     asking.ask(wanted({ e1: want({ a: stages(-1) }, { scenario }) }));
     await turn();
     expect(asking.now('e1', data)).toBe(before);
@@ -129,7 +130,7 @@ describe('entries of a page', () => {
     asking.ask(wanted({ e1: want(one), e2: want(one) }));
     await turn();
     const before = asking.now('e1', data);
-    const scenario = { ...startingScenario, plates: -1 };
+    const scenario = settings({ plates: 2 });
     asking.ask(wanted({ e1: want({ a: stages(2) }, { scenario }), e2: want({ a: stages(0.4) }, { scenario }) }));
     await turn();
     expect(asking.now('e1', data)).toBe(before);
@@ -151,7 +152,7 @@ describe('entries of a page', () => {
   it('have the answers of a pencil line, and a line that is refused troubles nobody', async () => {
     const { asking, asked } = desk();
     const pencil = true;
-    const kept = { ...startingScenario, plates: 5 };
+    const kept = settings({ plates: 5 });
     asking.ask(
       wanted({
         e1: want(one),

@@ -11,11 +11,12 @@ import { lessonPage } from '../../../explorer/pages/course/records.js';
 import { pages } from '../../../explorer/pages/registry.js';
 import type { PageRecord } from '../../../explorer/state/notebook-record.js';
 import { numberSpecs } from '../../../explorer/state/number-specs.js';
-import { parameters, startingScenario } from '../../../explorer/state/parameters.js';
+import { inputAt } from '../../../explorer/state/inputs.js';
 import type { Scenario } from '../../../explorer/state/scenario.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
 import { answersAt, givenBy, printedBy, readable, type Asking } from '../../support/printed.js';
 import { printedDifference } from '../../support/printed-difference.js';
+import { settings as settingsOf, short, type Short } from '../../support/settings.js';
 
 /** Settings of each page; the same on every commit, others where a number is asked for. */
 const settings = Number(process.env['PRINTED_SETTINGS'] ?? 12);
@@ -28,12 +29,13 @@ const mostBeyond = 1 / 2000;
 const { metric } = unitSystems;
 const specs = numberSpecs(metric);
 
-/** Anywhere within the limits of the blanks, typed as they are shown; sizes and heats by their factor. */
+/** Anywhere within the limits of the blanks, in a kettle that takes the charge, typed as they are shown; sizes and heats by their factor. */
 const anyScenario: fc.Arbitrary<Scenario> = fc
   .record(
     Object.fromEntries(
-      parameters.map(({ key, quantity }) => {
-        const { low, high, fromShown, digits } = specs[key];
+      (Object.keys(short) as Short[]).map((key) => {
+        const { quantity } = inputAt(short[key])!;
+        const { low, high, fromShown, digits } = specs(short[key]);
         const byFactor = quantity === 'volume' || quantity === 'power' || quantity === 'across';
         const place = fc.noBias(fc.nat({ max: 1_000_000 })).map((share) => share / 1_000_000);
         return [
@@ -46,7 +48,7 @@ const anyScenario: fc.Arbitrary<Scenario> = fc
       }),
     ),
   )
-  .map((numbers) => ({ ...startingScenario, ...numbers }));
+  .map((numbers) => settingsOf(numbers));
 
 const files = import.meta.glob<Record<string, PageRecord>>('../../../explorer/pages/ready/*.ts', { eager: true });
 const records = [...Object.values(files).flatMap((file) => Object.values(file)), ...lessons.map(lessonPage)];

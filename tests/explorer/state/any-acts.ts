@@ -2,10 +2,13 @@
 // entries begun, named, moved, copied, changed and dropped.
 
 import fc from 'fast-check';
-import { keepPencil, keepWork, rubOutPencil, setCommon, setNumber } from '../../../explorer/state/acts.js';
+import { keepPencil, keepWork, rubOutPencil, setCommon, setValue } from '../../../explorer/state/acts.js';
+import { whyNot } from '../../../explorer/pages/refused-act.js';
 import type { Notebook } from '../../../explorer/state/notebook-record.js';
 import * as acts from '../../../explorer/state/page-acts.js';
-import { parameters } from '../../../explorer/state/parameters.js';
+import { inputs } from '../../../explorer/state/inputs.js';
+import { scenarioOn } from '../../../explorer/state/page-scenario.js';
+import { numberAt } from '../../../explorer/state/paths.js';
 
 export type Act = (notebook: Notebook) => Notebook;
 
@@ -28,14 +31,17 @@ function onPage(act: (notebook: Notebook, page: string, entry: string, pick: num
 }
 
 export const anyAct: fc.Arbitrary<Act> = fc.oneof(
-  fc.tuple(fc.constantFrom(...parameters), fc.double({ min: 0, max: 1, noNaN: true })).map(
-    ([row, share]) =>
-      (notebook: Notebook) =>
-        setNumber(notebook, row.key, row.low + share * (row.high - row.low)),
-  ),
+  fc
+    .tuple(fc.constantFrom(...inputs), fc.double({ min: 0, max: 1, noNaN: true }))
+    .map(([row, share]) => (notebook: Notebook) => {
+      if (numberAt(scenarioOn(notebook, 'the-ceiling'), row.key) === undefined) return notebook;
+      const next = setValue(notebook, 'the-ceiling', row.key, row.low + share * (row.high - row.low));
+      // What no still can be is refused where acts are done.
+      return whyNot(next, notebook) === undefined ? next : notebook;
+    }),
   fc
     .constantFrom('the-ceiling', 'page-1')
-    .map((page) => (notebook: Notebook) => keepPencil(notebook, page, notebook.scenario)),
+    .map((page) => (notebook: Notebook) => keepPencil(notebook, page, scenarioOn(notebook, page))),
   fc.constant((notebook: Notebook) => rubOutPencil(notebook, 'the-ceiling')),
   fc
     .option(fc.boolean(), { nil: undefined })

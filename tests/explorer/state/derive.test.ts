@@ -4,14 +4,27 @@ import { describe, expect, it } from 'vitest';
 import { comparison } from '../../../explorer/state/compare.js';
 import { ceilingQuestions } from '../../../explorer/state/derive.js';
 import { remembered } from '../../../explorer/state/memo.js';
-import { parameterOf, parameters, startingScenario } from '../../../explorer/state/parameters.js';
-import { withNumber } from '../../../explorer/state/scenario.js';
+import { inputAt } from '../../../explorer/state/inputs.js';
+import { withValue } from '../../../explorer/state/paths.js';
+import { startingScenario } from '../../../explorer/state/scenario.js';
 import { runResults, type RunResults } from '../../../explorer/state/run-results.js';
 import { answersTo, answerTo, solverAtHand } from '../../support/answers.js';
+import { settings, short, type Short } from '../../support/settings.js';
+
+/** Numbers of the setup sentence. */
+const inSentence: readonly Short[] = [
+  'chargeVolume',
+  'chargeStrength',
+  'plates',
+  'efficiency',
+  'reflux',
+  'heat',
+  'pressure',
+];
 
 describe('the questions of a page', () => {
   it('are the same when a number changes that the page does not run on', () => {
-    const elsewhere = withNumber(startingScenario, 'ceilingPressure', 20_000);
+    const elsewhere = withValue(startingScenario, 'asked.pressure_Pa', 20_000);
     expect(ceilingQuestions(elsewhere)).toEqual(ceilingQuestions(startingScenario));
     expect(comparison(elsewhere)).toEqual(comparison(startingScenario));
   });
@@ -22,15 +35,15 @@ describe('the questions of a page', () => {
   });
 
   it('differ when any number of the setup sentence differs', () => {
-    const inSentence = ['chargeVolume', 'chargeStrength', 'plates', 'efficiency', 'reflux', 'heat', 'pressure'];
-    for (const { key, low } of parameters.filter((row) => inSentence.includes(row.key))) {
-      const before = JSON.stringify(ceilingQuestions(startingScenario));
-      expect(JSON.stringify(ceilingQuestions(withNumber(startingScenario, key, low)))).not.toBe(before);
+    const before = JSON.stringify(ceilingQuestions(startingScenario));
+    for (const name of inSentence) {
+      const changed = withValue(startingScenario, short[name], inputAt(short[name])!.low);
+      expect(JSON.stringify(ceilingQuestions(changed))).not.toBe(before);
     }
   });
 
   it('have the reader’s own plates and reflux in the comparison, once', () => {
-    const own = comparison({ ...startingScenario, plates: 7, reflux: 2.5 });
+    const own = comparison(settings({ plates: 7, reflux: 2.5 }));
     expect(own.plates).toEqual([4, 7, 8, 12, 20, 30]);
     expect(own.refluxes).toEqual([1, 2, 2.5, 3, 6, 12]);
     expect(own.questions).toHaveLength(36);
@@ -56,16 +69,28 @@ describe('the solver', () => {
     expect(solution.spoutStrength).toHaveLength(solution.rows);
   });
 
-  it('answers at every corner of the parameter table, alone and together', async () => {
-    const keys = ['chargeVolume', 'chargeStrength', 'plates', 'efficiency', 'reflux', 'heat', 'pressure'] as const;
-    for (let corner = 0; corner < 2 ** keys.length; corner += 1) {
-      const scenario = keys.reduce((set, key, bit) => {
-        const { low, high } = parameterOf(key);
-        return withNumber(set, key, (corner >> bit) & 1 ? high : low);
-      }, startingScenario);
-      const { run } = await answersTo(ceilingQuestions(scenario));
-      expect([scenario, run.solution.ending.kind]).toEqual([scenario, 'stopped']);
+  it('answers at every corner of the table, in a kettle that takes the charge, or says what does not go together', async () => {
+    const refused = new Set<string>();
+    for (let corner = 0; corner < 2 ** inSentence.length; corner += 1) {
+      const numbers = inSentence.map((name, bit): [Short, number] => {
+        const { low, high } = inputAt(short[name])!;
+        return [name, (corner >> bit) & 1 ? high : low];
+      });
+      const scenario = settings(Object.fromEntries(numbers));
+      const reply = await solverAtHand.answer(ceilingQuestions(scenario).run);
+      if (reply.kind === 'refused') {
+        // Sixty plates hold more than the smallest charge.
+        expect([scenario.charge.volume_m3 < 0.001, reply.faults[0]!.expected]).toEqual([
+          true,
+          expect.stringContaining('hold less than half the charge'),
+        ]);
+        refused.add(reply.faults[0]!.argument);
+      } else if (reply.answer.kind === 'run') {
+        const { kind } = reply.answer.solution.ending;
+        expect([numbers, ['stopped', 'kettleDry'].includes(kind)]).toEqual([numbers, true]);
+      } else throw new Error(reply.answer.kind);
     }
+    expect([...refused]).toEqual(['still.column.holdUp']);
   });
 
   it('draws a run that the library’s own tolerance would not draw otherwise', async () => {
@@ -83,10 +108,10 @@ describe('the solver', () => {
   });
 
   it('hands the faults of a problem back instead of breaking off', async () => {
-    const { run } = ceilingQuestions({ ...startingScenario, heat: -1 });
+    const { run } = ceilingQuestions(settings({ chargeStrength: 1.5 }));
     const reply = await solverAtHand.answer(run);
     expect(reply.kind).toBe('refused');
-    if (reply.kind === 'refused') expect(reply.faults[0]?.argument).toContain('heat');
+    if (reply.kind === 'refused') expect(reply.faults[0]?.argument).toBe('charge.strength');
   });
 
   it('counts the balance of the results in words: shares lie within the charge', async () => {

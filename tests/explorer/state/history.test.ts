@@ -3,7 +3,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { setNumber } from '../../../explorer/state/acts.js';
+import { setValue } from '../../../explorer/state/acts.js';
+import { scenarioOn } from '../../../explorer/state/page-scenario.js';
+import { numberAt } from '../../../explorer/state/paths.js';
 import { done, redone, startHistory, undone, type History } from '../../../explorer/state/history.js';
 import { newNotebook } from '../../../explorer/state/notebook-record.js';
 import { anyAct, type Act } from './any-acts.js';
@@ -16,6 +18,9 @@ function all(history: History, step: (history: History) => History): History {
   const next = step(history);
   return next === history ? history : all(next, step);
 }
+
+const plateCount = 'still.column.count';
+const platesOf = (notebook: typeof newNotebook): number | undefined => numberAt(scenarioOn(notebook, ''), plateCount);
 
 describe('a history', () => {
   it('undone to its beginning is the notebook it began with, and redone to its end the one it had become', () => {
@@ -55,19 +60,26 @@ describe('a history', () => {
   it('is not made longer by what changes nothing', () => {
     const history = doneAll([(notebook) => notebook]);
     expect(history.past).toEqual([]);
-    const { plates } = newNotebook.scenario;
-    expect(done(history, setNumber(history.now, 'plates', plates), { says: 'set', page: null, at: 0 })).toBe(history);
+    const plates = platesOf(newNotebook);
+    expect(done(history, setValue(history.now, '', plateCount, plates), { says: 'set', page: null, at: 0 })).toBe(
+      history,
+    );
   });
 
   it('takes a number that is dragged as one step, and a pause as the end of it', () => {
     const set = (history: History, plates: number, at: number): History =>
-      done(history, setNumber(history.now, 'plates', plates), { says: 'plates', page: null, together: 'plates', at });
+      done(history, setValue(history.now, '', plateCount, plates), {
+        says: 'plates',
+        page: null,
+        together: 'plates',
+        at,
+      });
     let history = startHistory(newNotebook);
     for (let plates = 13; plates <= 20; plates += 1) history = set(history, plates, 20 * plates);
     expect(history.past).toHaveLength(1);
     history = set(history, 25, 60_000);
     expect(history.past).toHaveLength(2);
-    expect(undone(history).now.scenario.plates).toBe(20);
+    expect(platesOf(undone(history).now)).toBe(20);
     expect(undone(undone(history)).now).toBe(newNotebook);
   });
 
@@ -83,7 +95,7 @@ describe('a history', () => {
 
   it('joins deeds of one kind that follow each other within a second and a half, on one page', () => {
     const set = (history: History, plates: number, page: string, at: number): History =>
-      done(history, setNumber(history.now, 'plates', plates), { says: 'plates', page, together: 'plates', at });
+      done(history, setValue(history.now, '', plateCount, plates), { says: 'plates', page, together: 'plates', at });
     const first = set(startHistory(newNotebook), 13, 'one', 1000);
     expect(set(first, 14, 'one', 2500).past).toHaveLength(1);
     expect(set(first, 14, 'one', 2501).past).toHaveLength(2);
@@ -92,15 +104,15 @@ describe('a history', () => {
 
   it('joins nothing to a step that was come back to', () => {
     const set = (history: History, plates: number): History =>
-      done(history, setNumber(history.now, 'plates', plates), {
+      done(history, setValue(history.now, '', plateCount, plates), {
         says: 'plates',
         page: null,
         together: 'plates',
         at: 0,
       });
     const first = set(startHistory(newNotebook), 13);
-    const reflux = done(first, setNumber(first.now, 'reflux', 5), { says: 'reflux', page: null, at: 0 });
+    const reflux = done(first, setValue(first.now, '', 'sheet[2].reflux', 5), { says: 'reflux', page: null, at: 0 });
     const again = set(undone(reflux), 14);
-    expect(undone(again).now.scenario.plates).toBe(13);
+    expect(platesOf(undone(again).now)).toBe(13);
   });
 });

@@ -4,36 +4,66 @@ import { describe, expect, it } from 'vitest';
 import { pressureAtAltitude } from '#lib/index.js';
 import { rangeFault, stepped } from '../../../explorer/components/number/number-spec.js';
 import { numberSpecs } from '../../../explorer/state/number-specs.js';
-import { parameters } from '../../../explorer/state/parameters.js';
+import { inputs } from '../../../explorer/state/inputs.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
+import { numberAt, withValue } from '../../../explorer/state/paths.js';
+import { startingScenario, type Scenario } from '../../../explorer/state/scenario.js';
+import type { Input } from '../../../explorer/state/inputs.js';
 
 /** Double precision through a few conversions, relative; proof is found by iteration. */
 const roundOff = 1e-8;
 
+/** Settings that have the part an input stands in, each number as it is set or as the library completes it. */
+function everyPart({ key, of }: Input): Scenario {
+  if (key.startsWith('sheet')) return withValue(startingScenario, key, 3);
+  if (key.startsWith('doublerCharges'))
+    return withValue(
+      startingScenario,
+      key.replace(/charge\.\w+$/u, 'charge'),
+      startingScenario.doublerCharges[0]!.charge,
+    );
+  const still = {
+    ...startingScenario.still,
+    doublers: [{ volume_m3: 0.02 }, { volume_m3: 0.02 }, { volume_m3: 0.02 }],
+    ...(of?.includes('packing') === true && !of.includes('plates') ? { column: { kind: 'packing' as const } } : {}),
+    ...(of?.includes('duty') === true ? { refluxCondenser: { kind: 'partial' as const } } : {}),
+    ...(of?.includes('water') === true
+      ? {
+          refluxCondenser: {
+            kind: 'partial' as const,
+            coolant: { kind: 'water' as const, flow_kg_s: 0.05, inlet_K: 288, transfer_W_K: 100 },
+          },
+        }
+      : {}),
+  };
+  return { ...startingScenario, still };
+}
+
 const rows = Object.values(unitSystems).flatMap((units) =>
-  parameters.map((parameter) => ({
+  inputs.map((input) => ({
     units: units.name,
-    key: parameter.key,
-    parameter,
-    spec: numberSpecs(units)[parameter.key],
+    key: input.key,
+    input,
+    start: numberAt(everyPart(input), input.key)!,
+    spec: numberSpecs(units)(input.key),
   })),
 );
 
-describe.each(rows)('$key in $units units', ({ parameter, spec }) => {
+describe.each(rows)('$key in $units units', ({ input, start, spec }) => {
   it('goes to the unit shown and back', () => {
-    for (const si of [parameter.low, parameter.start, parameter.high]) {
+    for (const si of [input.low, start, input.high]) {
       expect(Math.abs(spec.fromShown(spec.toShown(si)) - si)).toBeLessThanOrEqual(roundOff * si);
     }
   });
 
   it('starts within its limits, and its limits are within the limits in SI', () => {
-    expect(rangeFault(spec, parameter.start)).toBeUndefined();
-    expect(spec.fromShown(spec.low)).toBeGreaterThanOrEqual(parameter.low * (1 - roundOff));
-    expect(spec.fromShown(spec.high)).toBeLessThanOrEqual(parameter.high * (1 + roundOff));
+    expect(rangeFault(spec, start)).toBeUndefined();
+    expect(spec.fromShown(spec.low)).toBeGreaterThanOrEqual(input.low * (1 - roundOff));
+    expect(spec.fromShown(spec.high)).toBeLessThanOrEqual(input.high * (1 + roundOff));
   });
 
   it('reads what it prints, with and without its unit', () => {
-    const shown = Number(spec.digits(spec.toShown(parameter.start)).replace('\u2009', ''));
+    const shown = Number(spec.digits(spec.toShown(start)).replace('\u2009', ''));
     for (const text of [spec.digits(shown), spec.digits(shown) + spec.suffix(shown)]) {
       const reading = spec.read(text);
       expect(reading.kind).toBe('value');
@@ -42,17 +72,19 @@ describe.each(rows)('$key in $units units', ({ parameter, spec }) => {
   });
 
   it('steps up and down again to a round number, and stops at its limits', () => {
-    const up = stepped(spec, parameter.start, 1);
-    expect(up).toBeGreaterThan(parameter.start);
+    const up = stepped(spec, start, 1);
+    expect(up).toBeGreaterThan(start);
     expect(Math.abs(spec.toShown(up) / spec.step - Math.round(spec.toShown(up) / spec.step))).toBeLessThan(1e-5);
     expect(stepped(spec, stepped(spec, up, 1), -1)).toBeCloseTo(up, 9);
-    expect(spec.toShown(stepped(spec, parameter.start, 1e6))).toBeCloseTo(spec.high, 6);
-    expect(spec.toShown(stepped(spec, parameter.start, -1e6))).toBeCloseTo(spec.low, 6);
+    expect(spec.toShown(stepped(spec, start, 1e6))).toBeCloseTo(spec.high, 6);
+    expect(spec.toShown(stepped(spec, start, -1e6))).toBeCloseTo(spec.low, 6);
   });
 });
 
 describe('a number typed with a unit', () => {
-  const { chargeVolume, chargeStrength, heat, pressure } = numberSpecs(unitSystems.metric);
+  const specs = numberSpecs(unitSystems.metric);
+  const [chargeVolume, chargeStrength] = [specs('charge.volume_m3'), specs('charge.strength')];
+  const [heat, pressure] = [specs('still.kettle.power_W'), specs('still.air.pressure_Pa')];
   const value = (reading: ReturnType<typeof pressure.read>): number =>
     reading.kind === 'value' ? reading.si : Number.NaN;
 
@@ -81,7 +113,8 @@ describe('a number typed with a unit', () => {
 
 describe('a number beyond what its conversion covers', () => {
   it('is called too high or too low, not an error', () => {
-    const { chargeStrength, pressure } = numberSpecs(unitSystems.us);
+    const specs = numberSpecs(unitSystems.us);
+    const [chargeStrength, pressure] = [specs('charge.strength'), specs('still.air.pressure_Pa')];
     const fault = (spec: typeof pressure, text: string): string | undefined => {
       const reading = spec.read(text);
       return reading.kind === 'value' ? rangeFault(spec, reading.si) : reading.kind;

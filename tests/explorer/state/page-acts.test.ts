@@ -6,6 +6,7 @@ import { keepPencil } from '../../../explorer/state/acts.js';
 import { newNotebook, workOn, type Notebook } from '../../../explorer/state/notebook-record.js';
 import * as acts from '../../../explorer/state/page-acts.js';
 import { anyAct } from './any-acts.js';
+import { settings } from '../../support/settings.js';
 
 const anyNotebook = fc
   .array(anyAct, { maxLength: 40 })
@@ -79,7 +80,7 @@ describe('a copy', () => {
   });
 
   it('of a page has its pencil lines', () => {
-    const notebook = keepPencil(newNotebook, 'the-ceiling', { ...newNotebook.scenario, plates: 5 });
+    const notebook = keepPencil(newNotebook, 'the-ceiling', settings({ plates: 5 }));
     expect(workOn(notebook, 'the-ceiling').pencils).toHaveLength(1);
     const page = { name: 'the-ceiling', title: 'The ceiling', promise: '', entries: [] };
     const copied = acts.copyPage(notebook, page, 'page-1', 'Mine');

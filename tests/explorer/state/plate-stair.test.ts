@@ -3,8 +3,8 @@
 import { expect, it } from 'vitest';
 import { createEthanolWater, solve, toSI } from '#lib/index.js';
 import { curveRows, plateStairRows } from '../../../explorer/state/equilibrium-rows.js';
-import { columnProblem } from '../../../explorer/state/derive.js';
-import { startingScenario } from '../../../explorer/state/parameters.js';
+import { quickProblem } from '../../../explorer/state/problems.js';
+import { startingScenario } from '../../../explorer/state/scenario.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
 import { answerTo } from '../../support/answers.js';
 
@@ -16,7 +16,7 @@ it('is drawn of a run whose last plates hold a trace less than no alcohol, as a 
     activity: 'redlich-kister',
     pressure_Pa: toSI(1, 'atm'),
   });
-  const run = solve(columnProblem(startingScenario), system).plain();
+  const run = solve(quickProblem(startingScenario)!, system).plain();
   const plateVapour = run.plateVapour.map(() => -2.9e-9);
   const { staircase } = plateStairRows(
     curveRows(equilibrium.slice),

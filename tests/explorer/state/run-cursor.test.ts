@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { createEthanolWater, solve } from '#lib/index.js';
-import { columnProblem } from '../../../explorer/state/derive.js';
-import { startingScenario } from '../../../explorer/state/parameters.js';
+import { quickProblem } from '../../../explorer/state/problems.js';
+import { startingScenario } from '../../../explorer/state/scenario.js';
 import { cursorPosition, cursorX, turned } from '../../../explorer/state/run-cursor.js';
 import { firstDrawn, readAt } from '../../../explorer/state/run-results.js';
 
-const run = solve(columnProblem(startingScenario), createEthanolWater());
+const run = solve(quickProblem(startingScenario)!, createEthanolWater());
 /** Reading a column between rows and looking the value up again: a few roundings, relative. */
 const roundOff = 1e-9;
 

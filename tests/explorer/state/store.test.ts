@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
-import { startingScenario } from '../../../explorer/state/parameters.js';
-import { withNumber } from '../../../explorer/state/scenario.js';
+import { startingScenario } from '../../../explorer/state/scenario.js';
+import { withValue } from '../../../explorer/state/paths.js';
 import { createStore } from '../../../explorer/state/store.js';
 
 interface State {
@@ -25,7 +25,7 @@ describe('the store', () => {
     const told = vi.fn();
     store.subscribe(told);
     store.set({ units: 'metric' });
-    store.set({ scenario: withNumber(startingScenario, 'plates', startingScenario.plates) });
+    store.set({ scenario: withValue(startingScenario, 'charge.strength', startingScenario.charge.strength) });
     expect(store.get()).toBe(before);
     expect(told).not.toHaveBeenCalled();
   });
@@ -35,7 +35,7 @@ describe('the store', () => {
     const told = vi.fn();
     const stop = store.subscribe(told);
     const before = store.get();
-    store.set({ scenario: withNumber(startingScenario, 'plates', 4) });
+    store.set({ scenario: withValue(startingScenario, 'charge.strength', 0.4) });
     expect(told).toHaveBeenCalledExactlyOnceWith(store.get(), before);
     stop();
     store.set({ units: 'us' });
@@ -43,8 +43,8 @@ describe('the store', () => {
   });
 
   it('does not let the scenario it was given be changed through it', () => {
-    const scenario = withNumber(startingScenario, 'plates', 4);
-    expect(startingScenario.plates).toBe(12);
+    const scenario = withValue(startingScenario, 'charge.strength', 0.4);
+    expect(startingScenario.charge.strength).toBe(0.095);
     expect(scenario).not.toBe(startingScenario);
   });
 });

@@ -8,7 +8,9 @@ import { unitSystems } from '../../../explorer/text/unit-systems.js';
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 describe('the correction of a number', () => {
-  const { efficiency, chargeVolume, plates, heat } = numberSpecs(unitSystems.metric);
+  const specs = numberSpecs(unitSystems.metric);
+  const [efficiency, chargeVolume] = [specs('still.column.efficiency'), specs('charge.volume_m3')];
+  const [plates, heat] = [specs('still.column.count'), specs('still.kettle.power_W')];
 
   it('names the limit that was passed, the range, the value in use and the word that puts it back', () => {
     const correction = correctionOf(efficiency, { draft: '650', reason: 'tooHigh' }, 0.65);
@@ -25,7 +27,7 @@ describe('the correction of a number', () => {
   });
 
   it('speaks in the units shown', () => {
-    const { chargeVolume: gallons } = numberSpecs(unitSystems.us);
+    const gallons = numberSpecs(unitSystems.us)('charge.volume_m3');
     const correction = correctionOf(gallons, { draft: '900', reason: 'tooHigh' }, 0.12);
     expect(plain(correction.draft)).toBe('900 US gal');
     expect(plain(correction.says)).toContain('The figures still use 31.7 US gal.');

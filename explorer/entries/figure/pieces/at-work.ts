@@ -10,13 +10,14 @@ import { asking, type CeilingAsks } from '../../ceiling-asks.js';
 import type { Here } from '../../entry.js';
 import { laidOn, overlaysFor } from '../laying-over.js';
 import type { FigureData, FigurePiece } from '../piece.js';
+import { stillOf } from '../../../state/paths.js';
 
 type Asked = CeilingAsks<'run' | 'equilibrium'>;
 
 const asks = asking('run', 'equilibrium');
 
 function notes(here: Here<FigureData, Asked>, now: NonNullable<Here<FigureData, Asked>['now']>): unknown {
-  return overlaysFor(here)?.notes(laidOn(here), now.scenario.pressure, here.units) ?? nothing;
+  return overlaysFor(here)?.notes(laidOn(here), stillOf(now.scenario).air.pressure_Pa, here.units) ?? nothing;
 }
 
 /** The staircase of the plates as they stand. */
@@ -27,9 +28,8 @@ export const platesAtWork: FigurePiece<Asked> = {
   cautions: ['kettle'],
   draw: (here, { scenario, answers: { equilibrium, run } }) => {
     const at = cursorPosition(here.cursor, run.solution);
-    const { reflux, pressure } = scenario;
     const curve = here.once('curve', [equilibrium], () => curveRows(equilibrium.slice));
-    const data = here.once('at work', [equilibrium, run, reflux, pressure, at, here.units], () =>
+    const data = here.once('at work', [equilibrium, run, scenario, at, here.units], () =>
       plateStairRows(curve, equilibrium, run.solution, scenario, at, here.units),
     );
     return overlaysFor(here)?.overPlates(data, laidOn(here)) ?? { figure: xyDiagram, rows: data };
@@ -46,7 +46,7 @@ export const boiling: FigurePiece<Asked> = {
     const at = cursorPosition(here.cursor, run.solution);
     const kettle = readAt(run.solution.kettleMoleFraction, at);
     const head = readAt(run.solution.spoutMoleFraction, at);
-    const { pressure } = scenario;
+    const pressure = stillOf(scenario).air.pressure_Pa;
     const curve = here.once('curve', [equilibrium], () => curveRows(equilibrium.slice));
     const data = here.once('boiling', [equilibrium, pressure, kettle, head, here.units], () =>
       boilingDiagramRows(curve, equilibrium, pressure, kettle, head, here.units),

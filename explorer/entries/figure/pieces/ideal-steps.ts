@@ -10,6 +10,7 @@ import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js
 import type { Here } from '../../entry.js';
 import { laidOn, overlaysFor } from '../laying-over.js';
 import type { FigureData, FigurePiece } from '../piece.js';
+import { stillOf } from '../../../state/paths.js';
 
 type Names = 'equilibrium' | 'raoult' | 'nrtl' | 'wilson';
 type Asked = CeilingAsks<Names>;
@@ -19,11 +20,12 @@ const asks = asking('equilibrium', 'raoult', 'nrtl', 'wilson');
 
 function rows({ units, common, once }: Steps, { scenario, answers }: CeilingNow<Names>): StaircaseDiagramRows {
   const { equilibrium, raoult } = answers;
-  const { chargeStrength, pressure } = scenario;
+  const { strength } = scenario.charge;
+  const pressure = stillOf(scenario).air.pressure_Pa;
   const curve = once('curve', [equilibrium], () => curveRows(equilibrium.slice));
   const strangers = common.raoult === true ? once('raoult', [raoult], () => curveRows(raoult.slice)) : null;
-  return once('stair', [equilibrium, strangers, chargeStrength, pressure, units], () =>
-    idealStairRows(curve, equilibrium, strangers, chargeStrength, pressure, units),
+  return once('stair', [equilibrium, strangers, strength, pressure, units], () =>
+    idealStairRows(curve, equilibrium, strangers, strength, pressure, units),
   );
 }
 
@@ -33,11 +35,18 @@ export const idealSteps: FigurePiece<Asked> = {
   over: ['measured', 'models', 'raoult'],
   draw: (here, now) => {
     const data = rows(here, now);
-    const laid = overlaysFor(here)?.overStaircase(data, laidOn(here), now.answers, now.scenario.pressure, here.units);
+    const laid = overlaysFor(here)?.overStaircase(
+      data,
+      laidOn(here),
+      now.answers,
+      stillOf(now.scenario).air.pressure_Pa,
+      here.units,
+    );
     return laid?.xy ?? { figure: xyDiagram, rows: data };
   },
   below: (here, now) => overlaysFor(here)?.modelWords(laidOn(here), now.answers, here.units) ?? nothing,
-  notes: (here, now) => overlaysFor(here)?.notes(laidOn(here), now.scenario.pressure, here.units) ?? nothing,
+  notes: (here, now) =>
+    overlaysFor(here)?.notes(laidOn(here), stillOf(now.scenario).air.pressure_Pa, here.units) ?? nothing,
 };
 
 /** The last corner of the same steps. */
@@ -45,7 +54,13 @@ export const lastCornerSteps: FigurePiece<Asked> = {
   ...idealSteps,
   draw: (here, now) => {
     const data = rows(here, now);
-    const laid = overlaysFor(here)?.overStaircase(data, laidOn(here), now.answers, now.scenario.pressure, here.units);
+    const laid = overlaysFor(here)?.overStaircase(
+      data,
+      laidOn(here),
+      now.answers,
+      stillOf(now.scenario).air.pressure_Pa,
+      here.units,
+    );
     return laid?.corner ?? { figure: lastCorner, rows: data };
   },
 };

@@ -4,7 +4,6 @@ import { html } from 'lit';
 import { ofRuns } from '../../../figures/run/of-runs.js';
 import { runFigure } from '../../../figures/run/run-figure.js';
 import type { NamedRun, RunFigureRows } from '../../../rows/run.js';
-import { invented } from '../../../state/derive.js';
 import { azeotropeRow } from '../../../state/equilibrium-rows.js';
 import type { NumberSpecs } from '../../../state/number-specs.js';
 import { cursorX, turned } from '../../../state/run-cursor.js';
@@ -13,6 +12,7 @@ import type { UnitSystem } from '../../../text/unit-systems.js';
 import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
 import { difference, measuredStrength, touchesOnly } from '../../run-difference.js';
 import type { FigurePiece } from '../piece.js';
+import { stillOf } from '../../../state/paths.js';
 
 type Names = 'run' | 'equilibrium';
 type Now = CeilingNow<Names>;
@@ -60,10 +60,10 @@ function rows(
       named(now, 'ink'),
       ...kept.filter(({ answers }) => answers.run !== now.answers.run).map((one) => named(one, 'pencil')),
     ],
-    azeotrope: azeotropeRow(now.answers.equilibrium, now.scenario.pressure, units.pressure),
+    azeotrope: azeotropeRow(now.answers.equilibrium, stillOf(now.scenario).air.pressure_Pa, units.pressure),
     along,
     measure: touchesOnly(runResults(now.answers.run.solution, measuredStrength)) ? null : measuredStrength,
-    strengthFrom: invented.endStrength,
+    strengthFrom: null,
     threshold: null,
     units,
   });

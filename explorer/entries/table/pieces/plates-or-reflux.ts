@@ -3,12 +3,15 @@
 
 import { html } from 'lit';
 import { numberWithUnit } from '../../../components/number/number-spec.js';
-import { comparison, readAfterShare } from '../../../state/compare.js';
+import { comparison } from '../../../state/compare.js';
+import { measureOf } from '../../../state/course-questions.js';
 import type { RunAnswer } from '../../../worker/kinds/run.js';
 import type { Answer } from '../../../worker/questions.js';
 import { tableNote } from '../../ceiling-notes.js';
 import type { Later } from '../../entry.js';
 import type { Piece } from '../../pieces.js';
+import { ratioOf } from '../../../state/problems.js';
+import { numberAt } from '../../../state/paths.js';
 
 export const platesOrReflux: Piece = {
   asksLater: (scenario) =>
@@ -17,7 +20,7 @@ export const platesOrReflux: Piece = {
     // While new cells are computed the old table stands, with the numbers it belongs to.
     const scenario = later?.scenario ?? set;
     const { plates, refluxes } = comparison(scenario);
-    const after = units.volume.withUnit(readAfterShare * scenario.chargeVolume);
+    const after = units.volume.withUnit(measureOf(scenario));
     const text = (row: number, column: number): string => {
       const strength = strengthIn(later?.answers[String(row * refluxes.length + column)]);
       return strength === undefined ? '·' : units.strength.text(strength);
@@ -29,7 +32,7 @@ export const platesOrReflux: Piece = {
         <thead>
           <tr>
             <th scope="col">plates</th>
-            ${refluxes.map((reflux) => html`<th scope="col">${numberWithUnit(specs.reflux, reflux)}</th>`)}
+            ${refluxes.map((reflux) => html`<th scope="col">${numberWithUnit(specs('sheet[2].reflux'), reflux)}</th>`)}
           </tr>
         </thead>
         <tbody>
@@ -38,7 +41,7 @@ export const platesOrReflux: Piece = {
               html`<tr>
                 <th scope="row">${count}</th>
                 ${refluxes.map((reflux, column) => {
-                  const here = count === scenario.plates && reflux === scenario.reflux;
+                  const here = count === numberAt(scenario, 'still.column.count') && reflux === ratioOf(scenario);
                   return html`<td>
                     ${here ? html`<span class="here">${text(row, column)}</span>` : text(row, column)}
                   </td>`;

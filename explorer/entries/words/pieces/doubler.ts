@@ -1,16 +1,14 @@
 // What a doubler does first and later, and what two of them in series come to, in words.
 
 import { html } from 'lit';
-import { doublerQuestions, inventedDoubler, type DoublerQuestions } from '../../../state/doubler.js';
-import { percent } from '../../../text/format.js';
+import { doublerQuestions, type DoublerQuestions } from '../../../state/doubler.js';
 import type { Piece } from '../../pieces.js';
 import { doublerNumbers, firstWords, laterWords, retortWords } from '../../the-doubler.js';
 import { source } from '../../words.js';
 
 const inventedNote = html`<p>
-  Charge and still are invented: upright vessels of bare metal, the kettle a third larger than its charge, the doubler
-  twice its own, with a drain at its brim that leads back to the kettle. The run ends when the spout falls to
-  ${percent(inventedDoubler.endStrength)} by volume.
+  Charge and still are invented: upright vessels of bare metal, the doubler with a drain at its brim that leads back to
+  the kettle. What else nobody set stands at the foot of the page.
 </p>`;
 
 const modelNote = html`<p>

@@ -3,17 +3,14 @@
 
 import { html } from 'lit';
 import {
-  completeStill,
   diameterForHeat,
   FLOOD_LIMIT,
   gaugeOffset,
   heatAtFlooding,
   waterForDuty,
   type Limit,
-  type PlatedSection,
+  type Still,
 } from '#lib/index.js';
-import type { Scenario } from '../../../state/scenario.js';
-import { sheetQuestion, runSheetIn } from '../../../state/run-sheet.js';
 import { clock, fixed, joined, percent } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import type { Piece } from '../../pieces.js';
@@ -32,9 +29,8 @@ const WATER_RISE_K = 30;
 export const limitsInWords: Piece<SheetAsks> = {
   asks: sheetAsks,
   cautions: ['heating', 'kettle', 'spout'],
-  view: ({ units, common }, now) =>
-    html`${saidLimits(now.answers.sheetRun.solution.limits)} ${couldTake(now, sectionOf(now.scenario, common), units)}
-    ${gaugeOff(now, units)}`,
+  view: ({ units }, now) =>
+    html`${saidLimits(now.answers.sheetRun.solution.limits)} ${couldTake(stillRun(now), units)} ${gaugeOff(now, units)}`,
   notes: () =>
     html`<p>
         The run is drawn on whatever the still would say. For plates narrower than half a metre and nearer than 150 mm
@@ -67,31 +63,32 @@ function worstWords(worst: number, worst_s: number): unknown {
 }
 
 /** Rating and sizing: what this column could take, and how wide it would have to be. */
-function couldTake({ scenario }: SheetNow, section: PlatedSection | null, units: UnitSystem): unknown {
+function couldTake({ kettle: { power_W }, column, air }: Still, units: UnitSystem): unknown {
   const { volume, temperature } = units;
   const rise = temperature.toShown(300 + WATER_RISE_K) - temperature.toShown(300);
   // A litre of water is a kilogram, near enough for a tap.
-  const water_m3_min = (waterForDuty(scenario.heat, WATER_RISE_K) * 60) / 1000;
-  const cooling = html`To condense all of ${ink(units.power.withUnit(scenario.heat))}, water that may warm by
+  const water_m3_min = (waterForDuty(power_W, WATER_RISE_K) * 60) / 1000;
+  const cooling = html`To condense all of ${ink(units.power.withUnit(power_W))}, water that may warm by
   ${print(joined(fixed(rise, 0), temperature.unit))} has to run at
   ${ink(joined(volume.text(water_m3_min), `${volume.unit}/min`))}.`;
-  if (section === null) return html`<p>${cooling}</p>`;
-  const passing = { ...loaded, pressure_Pa: scenario.pressure };
-  const most = heatAtFlooding(section, passing, FLOOD_LIMIT);
-  const wide = diameterForHeat(section, passing, scenario.heat, FLOOD_LIMIT);
+  if (column.kind !== 'plates') return html`<p>${cooling}</p>`;
+  const passing = { ...loaded, pressure_Pa: air.pressure_Pa };
+  const most = heatAtFlooding(column, passing, FLOOD_LIMIT);
+  const wide = diameterForHeat(column, passing, power_W, FLOOD_LIMIT);
   return html`<p>
     These plates take up to ${ink(units.power.withUnit(most))} before they are at ${print(percent(FLOOD_LIMIT))} of
-    flooding; for ${ink(units.power.withUnit(scenario.heat))} they would have to be ${ink(units.across.withUnit(wide))}
-    wide. ${cooling}
+    flooding; for ${ink(units.power.withUnit(power_W))} they would have to be ${ink(units.across.withUnit(wide))} wide.
+    ${cooling}
   </p>`;
 }
 
 /** What a thermometer in the kettle is off if one forgets the plates above it. */
-function gaugeOff({ answers, scenario }: SheetNow, units: UnitSystem): unknown {
-  const kettle = answers.sheetRun.solution.holders[0]!.pressure_Pa;
-  const over = kettle - scenario.pressure;
+function gaugeOff(now: SheetNow, units: UnitSystem): unknown {
+  const { pressure_Pa } = stillRun(now).air;
+  const kettle = now.answers.sheetRun.solution.holders[0]!.pressure_Pa;
+  const over = kettle - pressure_Pa;
   if (over < 1) return '';
-  const off = gaugeOffset(scenario.pressure, over);
+  const off = gaugeOffset(pressure_Pa, over);
   const shown = units.temperature.toShown(300 + off) - units.temperature.toShown(300);
   return html`<p>
     The kettle stands under ${ink(units.pressure.withUnit(over))} more than the head, the weight of what is above it,
@@ -100,7 +97,7 @@ function gaugeOff({ answers, scenario }: SheetNow, units: UnitSystem): unknown {
   </p>`;
 }
 
-function sectionOf(scenario: Scenario, common: Parameters<typeof runSheetIn>[0]): PlatedSection | null {
-  const { column } = completeStill(sheetQuestion(scenario, runSheetIn(common)).problem.still);
-  return column.kind === 'plates' ? column : null;
+/** The still with everything that nobody set. */
+function stillRun({ answers }: SheetNow): Still {
+  return answers.sheetRun.solution.problem.still;
 }

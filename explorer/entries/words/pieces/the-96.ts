@@ -42,7 +42,7 @@ function ninetySixWords(now: Now, units: UnitSystem): unknown {
       It is said that a column stops at 96 %. Measured at 1 atm, the ceiling is ${print(mass)} by <em>mass</em>, and
       that same mixture is ${print(volume)} by <em>volume</em>. What runs out near 96 % vol is not physics but push: the
       plates and the reflux of real stills. From a kettle of
-      ${ink(units.strength.withUnit(now.scenario.chargeStrength))}, with everything sent back, it takes
+      ${ink(units.strength.withUnit(now.scenario.charge.strength))}, with everything sent back, it takes
       ${stagesWords(to95)} to reach ${print(roundStrength(namedStrengths[0], units))} and ${stagesWords(to96)} to reach
       ${print(roundStrength(namedStrengths[1], units))}, the kettle counted.
     </p>

@@ -2,7 +2,6 @@
 
 import { html, nothing } from 'lit';
 import { numberWithUnit } from '../../../components/number/number-spec.js';
-import { holdUp, invented } from '../../../state/derive.js';
 import type { NumberSpecs } from '../../../state/number-specs.js';
 import { runResults } from '../../../state/run-results.js';
 import { clock, fixed, percent } from '../../../text/format.js';
@@ -11,6 +10,9 @@ import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js
 import { inventedStill } from '../../ceiling-notes.js';
 import type { Provided } from '../../entry.js';
 import type { Piece } from '../../pieces.js';
+import { columnOf } from '../../../state/column-of.js';
+import { simplification } from '../../../state/simplification.js';
+import { endSaid } from '../../run-sheet/said.js';
 import { difference, differences, measuredStrength, touchesOnly } from '../../run-difference.js';
 import { ink, pencil, print, roundStrength } from '../../words.js';
 
@@ -21,28 +23,32 @@ export const runInWords: Piece<CeilingAsks<Names>> = {
   asks: asking('run', 'equilibrium'),
   cautions: ['spout'],
   view: ({ kept, units, specs }, now) => runWords(now, kept.at(-1), units, specs),
-  notes: (_, now) => inventedStill(holdUp(now.scenario).plate_mol),
+  notes: (_, now) => inventedStill(now.answers.run.solution),
   provides: (_, now) => provided(now),
 };
 
 /** Results for formulas and tables of the same page. */
 function provided(now: Now): readonly Provided[] {
+  const { solution } = now.answers.run;
   const { best, volumeAbove_m3, pureAlcoholAbove_m3, collected_m3, pureAlcohol_m3, duration_s } = runResults(
-    now.answers.run.solution,
+    solution,
     measuredStrength,
   );
+  const so = simplification(solution);
+  const label = (words: string): string => (so === null ? words : `${words}, ${so}`);
+  const drawn_s = duration_s - (solution.firstVapour_s ?? 0);
   return [
-    { name: 'run_best', label: 'strongest at the spout', quantity: 'strength', value: best },
-    { name: 'run_above_90', label: 'collected above 90 % vol', quantity: 'volume', value: volumeAbove_m3 ?? 0 },
+    { name: 'run_best', label: label('strongest at the spout'), quantity: 'strength', value: best },
+    { name: 'run_above_90', label: label('collected above 90 % vol'), quantity: 'volume', value: volumeAbove_m3 ?? 0 },
     {
       name: 'run_pure_above_90',
-      label: 'pure alcohol in that',
+      label: label('pure alcohol in that'),
       quantity: 'volume',
       value: pureAlcoholAbove_m3 ?? 0,
     },
-    { name: 'run_collected', label: 'collected in all', quantity: 'volume', value: collected_m3 },
-    { name: 'run_pure', label: 'pure alcohol in all', quantity: 'volume', value: pureAlcohol_m3 },
-    { name: 'run_time', label: 'from the first vapour to the end', quantity: 'time', value: duration_s },
+    { name: 'run_collected', label: label('collected in all'), quantity: 'volume', value: collected_m3 },
+    { name: 'run_pure', label: label('pure alcohol in all'), quantity: 'volume', value: pureAlcohol_m3 },
+    { name: 'run_time', label: label('from the first vapour to the end'), quantity: 'time', value: drawn_s },
   ];
 }
 
@@ -50,7 +56,7 @@ function provided(now: Now): readonly Provided[] {
 function runWords(now: Now, kept: Now | undefined, units: UnitSystem, specs: NumberSpecs): unknown {
   const results = runResults(now.answers.run.solution, measuredStrength);
   const threshold = print(roundStrength(measuredStrength, units));
-  const plates = ink(numberWithUnit(specs.plates, now.scenario.plates));
+  const plates = ink(numberWithUnit(specs('still.column.count'), columnOf(now.scenario).plates));
   const first = touchesOnly(results)
     ? html`With ${plates} the spout touches ${threshold} only at the very start.`
     : results.volumeAbove_m3 === null
@@ -91,19 +97,18 @@ function ceilingWords(now: Now, best: number, units: UnitSystem): unknown {
 function endWords(now: Now, units: UnitSystem): unknown {
   const { solution } = now.answers.run;
   const results = runResults(solution, measuredStrength);
-  const took = ink(clock(results.duration_s));
+  const took = ink(clock(results.duration_s - (solution.firstVapour_s ?? 0)));
   const all = html`${ink(units.volume.withUnit(results.collected_m3))} with
   ${ink(units.volume.withUnit(results.pureAlcohol_m3))} of pure alcohol, ${ink(percent(results.shareCollected))} of the
   charge’s`;
+  const so = simplification(solution);
+  const how =
+    so === null
+      ? nothing
+      : html`These numbers are ${so}, so that they follow your hand;
+          <a href="#the-stills-limits">The still’s limits</a> runs the same still by the same sheet with both.`;
   const { ending } = solution;
-  if (ending.kind === 'stopped' && ending.rule.kind === 'spoutStrengthBelow') {
-    const end = print(roundStrength(invented.endStrength, units));
-    return html`The spout is down to ${end} ${took} after the first vapour. By then ${all} has come over.`;
-  }
-  if (ending.kind === 'stopped') {
-    const share = ink(percent(results.collected_m3 / now.scenario.chargeVolume));
-    return html`After ${took} ${share} of the charge’s volume has come over, ${all}, and the run is ended before the
-    kettle runs low.`;
-  }
-  return html`The run broke off after ${took}: ${ending.message}`;
+  if (ending.kind !== 'stopped') return html`The run broke off after ${took}: ${ending.message}. ${how}`;
+  return html`${took} after the first vapour the run is over: ${endSaid(ending.rule, units)}. By then ${all} has come
+  over. ${how}`;
 }

@@ -15,11 +15,13 @@ import { azeotropeSource, modelSource, platesNote, stairNote } from '../../ceili
 import type { Piece } from '../../pieces.js';
 import { measuredStrength } from '../../run-difference.js';
 import { ink, print, roundStrength } from '../../words.js';
+import { stillOf } from '../../../state/paths.js';
+import { columnOf } from '../../../state/column-of.js';
 
 /** How a boil climbs, step by step. */
 export const whySteps: Piece<CeilingAsks<'stages' | 'equilibrium'>> = {
   asks: asking('stages', 'equilibrium'),
-  view: ({ blank, units }, now) => stairWords(now, blank('chargeStrength'), units),
+  view: ({ blank, units }, now) => stairWords(now, blank('charge.strength'), units),
   notes: (_, now) => modelSource(now.answers.equilibrium.model),
 };
 
@@ -29,10 +31,10 @@ export const theAzeotrope: Piece<CeilingAsks<'equilibrium'>> = {
   view: ({ units }, now) => {
     const { azeotrope } = now.answers.equilibrium;
     const mass = azeotrope && 100 * massFractionFromMoleFraction(azeotrope.moleFraction);
-    return azeotropeWords(now, mass, pressureInWords(now.scenario.pressure, units.pressure), units);
+    return azeotropeWords(now, mass, pressureInWords(stillOf(now.scenario).air.pressure_Pa, units.pressure), units);
   },
   notes: ({ units }, now) => {
-    const pressure = pressureInWords(now.scenario.pressure, units.pressure);
+    const pressure = pressureInWords(stillOf(now.scenario).air.pressure_Pa, units.pressure);
     return [stairNote, azeotropeSource(now.answers.equilibrium.azeotrope, pressure)];
   },
 };
@@ -125,7 +127,7 @@ function azeotropeWords(
 /** The reader's own plates at the cursor's moment, and what the thermometers see there. */
 function platesAtWork(now: CeilingNow<'run'>, position: number, units: UnitSystem, specs: NumberSpecs): unknown {
   const { solution } = now.answers.run;
-  const { plates, efficiency, reflux } = now.scenario;
+  const { plates, efficiency, reflux } = columnOf(now.scenario);
   const spout = ink(units.strength.withUnit(readAt(solution.spoutStrength, position)));
   const kettle = ink(units.strength.withUnit(readAt(solution.kettleStrength, position)));
   if (plates === 0) {
@@ -135,14 +137,14 @@ function platesAtWork(now: CeilingNow<'run'>, position: number, units: UnitSyste
   }
   const turns =
     efficiency < 1
-      ? html`Each is ${ink(numberWithUnit(specs.efficiency, efficiency))} efficient, so it turns before it meets the
-        curve,`
+      ? html`Each is ${ink(numberWithUnit(specs('still.column.efficiency'), efficiency))} efficient, so it turns before
+        it meets the curve,`
       : html`Each is ideal, so it climbs to the curve,`;
   return html`<p>
-    At the cursor above, ${ink(numberWithUnit(specs.plates, plates))} climb from ${kettle} in the kettle to ${spout} at
-    the spout. ${turns} and it comes down to the line of its reflux, ${ink(numberWithUnit(specs.reflux, reflux))}, not
-    to the diagonal: what is drawn off is missing on the way back. While the kettle weakens the plates give up some of
-    what they hold, and the steps leave that line.
+    At the cursor above, ${ink(numberWithUnit(specs('still.column.count'), plates))} climb from ${kettle} in the kettle
+    to ${spout} at the spout. ${turns} and it comes down to the line of its reflux,
+    ${ink(numberWithUnit(specs('sheet[2].reflux'), reflux))}, not to the diagonal: what is drawn off is missing on the
+    way back. While the kettle weakens the plates give up some of what they hold, and the steps leave that line.
   </p>`;
 }
 

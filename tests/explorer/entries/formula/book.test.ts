@@ -7,7 +7,7 @@ import type { Here } from '../../../../explorer/entries/entry.js';
 import { answer } from '../../../../explorer/formula/answer.js';
 import type { FormulaEngine } from '../../../../explorer/formula/formula-client.js';
 import type { FormulaAsk, FormulaReply } from '../../../../explorer/formula/sheet.js';
-import { startingScenario } from '../../../../explorer/state/parameters.js';
+import { startingScenario } from '../../../../explorer/state/scenario.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
 import { turn as answered } from '../../../support/settled.js';
 

@@ -8,7 +8,7 @@ import { offeredFrom } from '../../../../explorer/entries/formula/offered.js';
 import { numbersOf } from '../../../../explorer/entries/formula/page-names.js';
 import { isFunctionName, constantNamed } from '../../../../explorer/formula/functions/registry.js';
 import { unitNamed } from '../../../../explorer/formula/units.js';
-import { startingScenario } from '../../../../explorer/state/parameters.js';
+import { startingScenario } from '../../../../explorer/state/scenario.js';
 import { resultsOf } from '../../../support/formulas.js';
 
 describe('a formula in a file', () => {

@@ -8,9 +8,10 @@ import { answersTo } from '../../../support/answers.js';
 import type { PosedQuestion, QuestionDefinition } from '../../../../explorer/entries/question/definition.js';
 import { judged, meets } from '../../../../explorer/entries/question/judge.js';
 import { questionNamed, questions } from '../../../../explorer/entries/question/list.js';
-import { startingScenario } from '../../../../explorer/state/parameters.js';
+import { startingScenario } from '../../../../explorer/state/scenario.js';
 import type { Scenario } from '../../../../explorer/state/scenario.js';
 import { unitSystems, type UnitSystem } from '../../../../explorer/text/unit-systems.js';
+import { settings } from '../../../support/settings.js';
 
 const { metric } = unitSystems;
 
@@ -69,7 +70,7 @@ describe.each(questions.map((definition) => [definition.name, definition] as con
       });
       await fc.assert(
         fc.asyncProperty(setting, async (set) => {
-          const question = await posed(definition, { ...startingScenario, ...set });
+          const question = await posed(definition, settings(set));
           if (question === null) return;
           expect(Number.isFinite(question.asked.answer)).toBe(true);
           expect(`${question.lead} ${question.tail} ${question.asked.answerWords}`).not.toMatch(

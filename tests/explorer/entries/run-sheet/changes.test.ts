@@ -6,14 +6,20 @@ import { createEthanolWater, problemFaults } from '#lib/index.js';
 import * as change from '../../../../explorer/entries/run-sheet/changes.js';
 import { ruleKinds, rules } from '../../../../explorer/entries/run-sheet/rules.js';
 import { endSaid, stepSaid } from '../../../../explorer/entries/run-sheet/said.js';
-import { startingScenario } from '../../../../explorer/state/parameters.js';
-import { faultInRunSheet, mostRules, mostSteps } from '../../../../explorer/state/run-sheet-check.js';
-import { runSheetIn, sheetQuestion, startingSheet, type RunSheet } from '../../../../explorer/state/run-sheet.js';
+import { startingScenario, type SheetSet } from '../../../../explorer/state/scenario.js';
+import { mostSteps } from '../../../../explorer/state/inputs-of-run.js';
+import { sheetSetOf } from '../../../../explorer/state/notebook-record.js';
+import { faultInRunSheet, mostRules } from '../../../../explorer/state/run-sheet-check.js';
+import { sheetQuestion } from '../../../../explorer/state/run-sheet.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
+import { settings } from '../../../support/settings.js';
 
 const system = createEthanolWater();
+const startingSheet = sheetSetOf(startingScenario);
+const questionOf = (sheet: SheetSet): ReturnType<typeof sheetQuestion> =>
+  sheetQuestion({ ...startingScenario, ...sheet });
 
-type Act = (sheet: RunSheet, index: number, rule: number) => RunSheet;
+type Act = (sheet: SheetSet, index: number, rule: number) => SheetSet;
 const acts: readonly Act[] = [
   (sheet, index) => change.withStepAfter(sheet, index),
   (sheet, index) => change.withoutStep(sheet, index),
@@ -41,26 +47,16 @@ describe('a run sheet', () => {
     fc.assert(
       fc.property(fc.array(step, { maxLength: 25 }), (steps) => {
         const sheet = steps.reduce((now, [act, at, which]) => {
-          const index = at % now.steps.length;
-          return acts[act]!(now, index, which % now.steps[index]!.until.length);
+          const index = at % now.sheet.length;
+          return acts[act]!(now, index, which % now.sheet[index]!.until.length);
         }, startingSheet);
         expect(faultInRunSheet(JSON.parse(JSON.stringify(sheet)))).toBeUndefined();
-        expect(sheet.steps.length).toBeLessThanOrEqual(mostSteps);
-        expect(Math.max(...sheet.steps.map(({ until }) => until.length))).toBeLessThanOrEqual(mostRules);
-        expect(problemFaults(sheetQuestion(startingScenario, sheet).problem, system)).toEqual([]);
+        expect(sheet.sheet.length).toBeLessThanOrEqual(mostSteps);
+        expect(Math.max(...sheet.sheet.map(({ until }) => until.length))).toBeLessThanOrEqual(mostRules);
+        expect(problemFaults(questionOf(sheet).problem, system)).toEqual([]);
       }),
       { numRuns: 150 },
     );
-  });
-
-  it('is read back from what a page keeps, and anything else is the starting one', () => {
-    const kept = JSON.parse(JSON.stringify({ runSheet: change.withoutStep(startingSheet, 0) })) as {
-      runSheet: RunSheet;
-    };
-    expect(runSheetIn(kept)).toBe(kept.runSheet);
-    for (const wrong of [undefined, 3, 'sheet', {}, { steps: [], jar_m3: null }, { steps: [{}], jar_m3: 1 }]) {
-      expect(runSheetIn({ runSheet: wrong })).toBe(startingSheet);
-    }
   });
 
   it.each<[string, unknown, string]>([
@@ -70,18 +66,19 @@ describe('a run sheet', () => {
     ['a rule whose number is none', { kind: 'refluxAbove', ratio: '3' }, 'needs `ratio`, a number'],
     ['no rule', null, 'step 1: a rule is of the kind'],
   ])('with %s is told by its step and what would be right', (_, rule, says) => {
-    expect(faultInRunSheet({ steps: [{ reflux: 3, until: [rule] }], jar_m3: null })).toContain(says);
+    expect(faultInRunSheet({ sheet: [{ reflux: 3, until: [rule] }], jars: { kind: 'perStep' } })).toContain(says);
   });
 
   it.each<[string, object, string]>([
-    ['an infinite jar', { jar_m3: Infinity }, '`jar_m3`'],
-    ['steps that are no list', { steps: { length: 1 } }, 'a list of 1 to 12'],
-    ['thirteen steps', { steps: Array.from({ length: 13 }, () => startingSheet.steps[0]) }, 'a list of 1 to 12'],
-    ['an unknown reflux', { steps: [{ ...startingSheet.steps[0], reflux: { kind: 'some' } }] }, '`reflux`'],
-    ['a hold without its strength', { steps: [{ ...startingSheet.steps[0], reflux: { kind: 'hold' } }] }, '`strength`'],
+    ['an infinite jar', { jars: { kind: 'size', volume_m3: Infinity } }, '`jars`'],
+    ['a field nobody knows in a step', { sheet: [{ ...startingSheet.sheet[0], power_W: 3 }] }, '`power_W`'],
+    ['steps that are no list', { sheet: { length: 1 } }, 'a list of 1 to 12'],
+    ['thirteen steps', { sheet: Array.from({ length: 13 }, () => startingSheet.sheet[0]) }, 'a list of 1 to 12'],
+    ['an unknown reflux', { sheet: [{ ...startingSheet.sheet[0], reflux: { kind: 'some' } }] }, '`reflux`'],
+    ['a hold without its strength', { sheet: [{ ...startingSheet.sheet[0], reflux: { kind: 'hold' } }] }, '`strength`'],
     [
       'heat that is no number',
-      { steps: [{ ...startingSheet.steps[0], heat: { kind: 'power', power_W: '3' } }] },
+      { sheet: [{ ...startingSheet.sheet[0], heat: { kind: 'power', power_W: '3' } }] },
       '`power_W`',
     ],
   ])('with %s is told, too', (_, change, says) => {
@@ -89,21 +86,21 @@ describe('a run sheet', () => {
   });
 
   it('asks the same question until a number or the sheet changes', () => {
-    const first = sheetQuestion(startingScenario, startingSheet);
-    expect(sheetQuestion(startingScenario, startingSheet)).toEqual(first);
-    expect(sheetQuestion(startingScenario, change.withPower(startingSheet, 2, 3000))).not.toEqual(first);
+    const first = questionOf(startingSheet);
+    expect(questionOf(startingSheet)).toEqual(first);
+    expect(questionOf(change.withPower(startingSheet, 2, 3000))).not.toEqual(first);
   });
 
   it('sends nothing back where there are no plates', () => {
-    const { problem } = sheetQuestion({ ...startingScenario, plates: 0 }, startingSheet);
+    const { problem } = sheetQuestion(settings({ plates: 0 }));
     expect(problemFaults(problem, system)).toEqual([]);
   });
 });
 
 describe('a step in words', () => {
   it('is called by what runs back, and heating up by its name', () => {
-    const said = startingSheet.steps.map((step) => stepSaid(step, unitSystems.metric));
-    expect(said).toEqual(['heating up', 'all back', '3\u00a0:\u00a01', '1\u00a0:\u00a01']);
+    const said = startingSheet.sheet.map((step) => stepSaid(step, unitSystems.metric));
+    expect(said).toEqual(['heating up', 'all back', '3\u00a0:\u00a01']);
   });
 
   it.each(ruleKinds)('%s is said in every system of units', (kind) => {

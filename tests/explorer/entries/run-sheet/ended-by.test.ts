@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { createEthanolWater, solve, type EnergyProblem, type StopRule, type RunStep } from '#lib/index.js';
 import { endedBy } from '../../../../explorer/entries/run-sheet/ended-by.js';
 import { sheetQuestion } from '../../../../explorer/state/run-sheet.js';
-import { startingScenario } from '../../../../explorer/state/parameters.js';
+import { startingScenario } from '../../../../explorer/state/scenario.js';
 
 const system = createEthanolWater();
 
@@ -15,7 +15,8 @@ function said(rules: readonly StopRule[], reflux: RunStep['reflux'] = 3): StopRu
     { reflux, until: rules },
     { reflux: 1, until: [{ kind: 'duration', seconds: 60 }] },
   ];
-  const run = solve(sheetQuestion(startingScenario, { steps, jar_m3: null }).problem as EnergyProblem, system);
+  const question = sheetQuestion({ ...startingScenario, sheet: steps, jars: { kind: 'perStep' } });
+  const run = solve(question.problem as EnergyProblem, system);
   return endedBy(run, steps[1]!, run.stepStarts[1]!, run.stepStarts[2]!).kind;
 }
 

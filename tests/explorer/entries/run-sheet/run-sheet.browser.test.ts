@@ -4,22 +4,22 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import type { RunSheetElement } from '../../../../explorer/entries/run-sheet/kp-run-sheet.js';
 import '../../../../explorer/entries/run-sheet/kp-run-sheet.js';
-import { startingSheet, type RunSheet } from '../../../../explorer/state/run-sheet.js';
+import { startingScenario, type SheetSet } from '../../../../explorer/state/scenario.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
 
 describe('the run sheet', () => {
   let element: RunSheetElement;
-  let sent: RunSheet[];
+  let sent: SheetSet[];
 
   beforeEach(async () => {
     element = document.createElement('kp-run-sheet');
-    element.sheet = startingSheet;
+    element.given = startingScenario;
     element.units = unitSystems.metric;
     element.heat = 5500;
     sent = [];
     element.addEventListener('kp-sheet', ({ detail }) => {
       sent.push(detail.sheet);
-      element.sheet = detail.sheet;
+      element.given = detail.sheet;
     });
     document.body.append(element);
     await element.updateComplete;
@@ -29,7 +29,7 @@ describe('the run sheet', () => {
     [...element.querySelectorAll('.step-sentence')].map((one) => one.textContent.replace(/\s+/gu, ' ').trim());
 
   it('reads as numbered sentences', () => {
-    expect(element.querySelectorAll('ol > li')).toHaveLength(4);
+    expect(element.querySelectorAll('ol > li')).toHaveLength(3);
     expect(sentences()[0]).toMatch(/, with .*, until .*\.$/u);
   });
 
@@ -37,7 +37,7 @@ describe('the run sheet', () => {
     await userEvent.selectOptions(page.getByRole('combobox', { name: 'reflux of step 3' }), 'hold');
     await userEvent.fill(page.getByRole('spinbutton', { name: 'step 3: strength to hold at the spout' }), '93');
     await userEvent.keyboard('{Enter}');
-    expect(sent.at(-1)!.steps[2]!.reflux).toMatchObject({ kind: 'hold', strength: 0.93 });
+    expect(sent.at(-1)!.sheet[2]!.reflux).toMatchObject({ kind: 'hold', strength: 0.93 });
   });
 
   it('calls each number by its step, no two alike', () => {
@@ -50,28 +50,28 @@ describe('the run sheet', () => {
     const ratio = page.getByRole('spinbutton', { name: 'step 3: reflux ratio' });
     await userEvent.click(ratio);
     await userEvent.keyboard('{ArrowUp}');
-    expect(sent.at(-1)!.steps[2]!.reflux).toBe(3.5);
+    expect(sent.at(-1)!.sheet[2]!.reflux).toBe(3.5);
   });
 
   it('adds, moves and takes out steps, by words that say which', async () => {
     await userEvent.click(page.getByRole('button', { name: 'Add a step after: step 3' }));
-    expect(sent.at(-1)!.steps).toHaveLength(5);
+    expect(sent.at(-1)!.sheet).toHaveLength(4);
     await userEvent.click(page.getByRole('button', { name: 'Move up: step 3' }));
-    expect(sent.at(-1)!.steps[1]!.reflux).toBe(3);
+    expect(sent.at(-1)!.sheet[1]!.reflux).toBe(3);
     await userEvent.click(page.getByRole('button', { name: 'Take out: step 1' }));
-    expect(sent.at(-1)!.steps).toHaveLength(4);
+    expect(sent.at(-1)!.sheet).toHaveLength(3);
   });
 
   it('ends a step by the first of several, and lets go of one', async () => {
     await userEvent.click(page.getByRole('button', { name: 'Or until: step 3' }));
-    expect(sent.at(-1)!.steps[2]!.until.map(({ kind }) => kind)).toEqual(['spoutStrengthBelow', 'duration']);
+    expect(sent.at(-1)!.sheet[2]!.until.map(({ kind }) => kind)).toEqual(['alcoholLeftBelow', 'duration']);
     await userEvent.click(page.getByRole('button', { name: 'Not this: end 1 of step 3' }));
-    expect(sent.at(-1)!.steps[2]!.until.map(({ kind }) => kind)).toEqual(['duration']);
+    expect(sent.at(-1)!.sheet[2]!.until.map(({ kind }) => kind)).toEqual(['duration']);
   });
 
   it('gives a step a heat of its own', async () => {
     await userEvent.selectOptions(page.getByRole('combobox', { name: 'heat of step 2' }), 'own');
-    expect(sent.at(-1)!.steps[1]!.heat).toEqual({ kind: 'power', power_W: 5500 });
+    expect(sent.at(-1)!.sheet[1]!.heat).toEqual({ kind: 'power', power_W: 5500 });
   });
 
   it('says what is wrong with a number and what would be right, and loses nothing', async () => {

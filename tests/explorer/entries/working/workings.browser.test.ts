@@ -7,7 +7,7 @@ import { working } from '../../../../explorer/entries/working/kind.js';
 import { workingLines } from '../../../../explorer/entries/working/list.js';
 import type { Common, Json } from '../../../../explorer/state/notebook-record.js';
 import { numberSpecs } from '../../../../explorer/state/number-specs.js';
-import { startingScenario } from '../../../../explorer/state/parameters.js';
+import { startingScenario } from '../../../../explorer/state/scenario.js';
 import { workingsName } from '../../../../explorer/state/workings.js';
 import { unitSystems, type UnitSystem } from '../../../../explorer/text/unit-systems.js';
 import { settled } from '../../../support/settled.js';

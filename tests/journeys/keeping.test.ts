@@ -364,7 +364,7 @@ describe('an address to hand on', () => {
     await reader.type('plates', '20');
     await page.getByRole('button', { name: 'Share this page' }).click();
     await reader.sees(() => page.locator('.contents .said').innerText(), 'is copied');
-    expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/#the-ceiling\?v=1&plates=20$/u);
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/#the-ceiling\?v=2&plates=20$/u);
   });
 
   it('carries a short page of the reader’s own', async () => {

@@ -15,6 +15,8 @@ export const short = {
   pressure: 'still.air.pressure_Pa',
   doublerVolume: 'doublerCharges[0].charge.volume_m3',
   doublerStrength: 'doublerCharges[0].charge.strength',
+  columnDiameter: 'still.column.diameter_m',
+  plateSpacing: 'still.column.spacing_m',
   wantedStrength: 'asked.strength',
   ceilingPressure: 'asked.pressure_Pa',
 } as const satisfies Readonly<Record<string, Path>>;

@@ -50,11 +50,11 @@ describe('a file of version 2', () => {
       pressure: 95_000,
       doublerVolume: 0.03,
       doublerStrength: 0.25,
+      columnDiameter: 0.12,
+      plateSpacing: 0.16,
       wantedStrength: 0.85,
       ceilingPressure: 20_000,
     });
-    expect(numberAt(scenario, 'still.column.diameter_m')).toBe(0.12);
-    expect(numberAt(scenario, 'still.column.spacing_m')).toBe(0.16);
     // A kettle that takes 200 L, and a doubler that takes 30 L.
     expect(scenario.still.kettle.volume_m3).toBeCloseTo(0.27, 12);
     const doubling = scenarioOn(notebook, 'the-doubler').still;

@@ -2,7 +2,7 @@
 
 import { html } from 'lit';
 import { mix } from '#lib/index.js';
-import { runSheetIn, sheetQuestion, type SheetRun } from '../../../state/run-sheet.js';
+import { sheetQuestion, type SheetRun } from '../../../state/run-sheet.js';
 import { strengthInk, strengthText, volumeInk, volumeText } from '../amounts.js';
 import { spiritsOf } from '../spirits-of.js';
 import { workingPiece, type Worked } from '../working.js';
@@ -34,7 +34,7 @@ export const pourTogether = workingPiece({
       { numbers: { jarVolume: 0.0015, jarStrength: 0.66 } },
     ],
   },
-  asksLater: (scenario, common) => ({ sheetRun: sheetQuestion(scenario, runSheetIn(common)) }),
+  asksLater: (scenario) => ({ sheetRun: sheetQuestion(scenario) }),
   offers: ({ sheetRun }, units) =>
     sheetRun?.kind !== 'run'
       ? []

@@ -237,6 +237,8 @@ function showKeptPage(): void {
     store.set({ page, complaints: [] });
 }
 
+// All is wired: what the page says of a script that does not come is not needed.
+document.querySelector('.not-started')?.remove();
 frame.units = Object.values(unitSystems).map(({ name, label }) => ({ name, label }));
 // A page that is not known yet can only be one of the notebook that is kept.
 if (mustStartFirst(asked) || (opened.page === undefined && asked.length > 1)) {

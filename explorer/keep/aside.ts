@@ -10,7 +10,7 @@ export type AsideKind = 'file' | 'notebook';
 
 /** Of each kind so many, and so many bytes of all of them; the oldest goes first. */
 export const asideBudget = { count: 10, bytes: 32_000_000 } as const;
-/** Largest that is kept aside, bytes: as much as is looked at. */
+/** Largest file that is kept aside, bytes: it has a place of its own where it came from. A notebook has none but here. */
 export const largestAside = 8_000_000;
 
 export interface AsideFile {
@@ -37,7 +37,7 @@ export async function putAside(
   aside: Omit<AsideFile, 'id'>,
   bytes: Uint8Array<ArrayBuffer>,
 ): Promise<boolean> {
-  if (bytes.length > largestAside) return false;
+  if (bytes.length > (aside.kind === 'notebook' ? asideBudget.bytes : largestAside)) return false;
   const there = await asideRecords(all);
   const order = Math.max(0, ...there.map((one) => one.order)) + 1;
   const alike = there.filter(({ kind, size }) => kind === aside.kind && size === bytes.length);

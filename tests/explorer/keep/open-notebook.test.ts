@@ -123,6 +123,17 @@ describe('a notebook whose newest state cannot be read', () => {
     expect(left).toEqual([]);
   });
 
+  it('is set aside once, however large it is', async () => {
+    const records = fakeRecords();
+    const id = await keep(records, [good[0]!, titled(octoberWash, 10_000_000)]);
+    const opening = await opened(records, id);
+    expect(opening).toMatchObject({ id, instead: { aside: true } });
+    expect(text(opening.reading.notebook)).toBe(text(good[0]!));
+    const [aside] = await asideFiles(records);
+    expect((await asideBytes(records, aside!.id))!.length).toBeGreaterThan(10_000_000);
+    expect((await opened(records, id)).instead).toBeUndefined();
+  });
+
   it('stays as it is where it cannot be set aside, and what is done then goes to another', async () => {
     const records = fakeRecords();
     const id = await keep(records, [good[0]!, titled(octoberWash, tooLong)]);

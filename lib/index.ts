@@ -132,6 +132,10 @@ export { rowRecords, rowsAsCsv, SERIES, type SeriesName } from './run/readers/re
 export { stepSummaries, type StepSummary } from './run/readers/steps.js';
 export { overruled, type Overruling } from './run/overrule.js';
 
+// derivatives
+export { type RunSensitivities, sensitivities, type Sensitivity } from './run/sensitivity/sensitivities.js';
+export type { Slopes } from './run/sensitivity/difference.js';
+
 // many runs
 export { sweep, sweepPool, type SweepOptions, type SweepWorkers } from './run/sweep/sweep.js';
 export type { SweepAnswer, SweepPool, SweepWatch } from './run/sweep/pool.js';

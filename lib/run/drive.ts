@@ -7,7 +7,7 @@ import type { FallingEvent } from '../numerics/stiff/stiff-system.js';
 import type { CompleteProblem } from './complete.js';
 import { roomForRows } from './row-room.js';
 import { endingOf, metBefore } from './endings.js';
-import type { Engine, StepEnd, StepTask } from './engine.js';
+import type { Engine, StepEnd, StepTask, TaskCompanion } from './engine.js';
 import { RuleWatch } from './rule-watch.js';
 import { FIRST_VAPOUR } from './stop-rules.js';
 import type { Ending, SolveStatistics } from './solution.js';
@@ -39,12 +39,22 @@ export interface RunObserver {
   step(step: StepView, engine: Engine, sheetStep: number): void;
 }
 
+/** Goes along with a run from its beginning to its end, and changes nothing of it: sensitivities. */
+export interface RunCompanion extends TaskCompanion {
+  start(state: Float64Array): void;
+  /** A step of the sheet has begun: the state before and the one it begins with. */
+  begun(sheetStep: number, s: number, before: Float64Array, after: Float64Array): void;
+  /** It has ended, after so many recorded steps of the run; `end` is null where one of its rules was met before it began. */
+  ended(sheetStep: number, end: StepEnd | null, recorded: number): void;
+}
+
 /** Runs the sheet; pauses after so many steps of the solver, and then wants to be called again. */
 export function* drive(
   problem: CompleteProblem,
   engine: Engine,
   observers: readonly RunObserver[],
   pauseAfter?: number,
+  companion?: RunCompanion,
 ): Generator<number, Course, void> {
   const { sheet, outputs } = problem;
   const { moment, path, clock } = engine;
@@ -59,19 +69,23 @@ export function* drive(
   const watch = new RuleWatch(sheet, engine.climbs);
   const stretches: SheetStretch[] = [];
   let state = engine.start();
+  companion?.start(state);
   let s = 0;
   let ending: Ending | undefined;
   let events = 0;
   let firstVapour_s: number | null = moment.look(0, state).vapourShare > FIRST_VAPOUR ? 0 : null;
 
   for (const [index, step] of sheet.entries()) {
+    const before = state;
     state = engine.beginStep(index, s, state);
+    companion?.begun(index, s, before, state);
     const [from, start, first] = [s, state, path.steps];
     moment.look(s, state).beginStep();
     watch.look(moment);
     const met = watch.met(index, moment);
     if (met >= 0) {
       stretches.push({ from, start, to: s, end: state, first, after: first });
+      companion?.ended(index, null, path.steps);
       ending = metBefore(index, step, met);
       continue;
     }
@@ -85,11 +99,15 @@ export function* drive(
       armed: (i) => rules[i]!.armed,
       onStep: (view) => {
         watch.look(moment.look(view.to, view.end));
-        if (firstVapour_s === null && moment.vapourShare > FIRST_VAPOUR) firstVapour_s = vapourFrom(view);
+        if (firstVapour_s === null && moment.vapourShare > FIRST_VAPOUR) {
+          firstVapour_s = vapourFrom(engine, view, path.kind(path.steps - 1));
+          moment.look(view.to, view.end);
+        }
         for (const observer of observers) observer.step(view, engine, index);
       },
       leave: full,
       ...(pauseAfter === undefined ? {} : { pauseAfter }),
+      ...(companion === undefined ? {} : { companion }),
     };
     let end: StepEnd = engine.integrate(task);
     while (end.kind === 'paused') {
@@ -98,6 +116,7 @@ export function* drive(
     }
     s = end.s;
     state = Float64Array.from(end.state);
+    companion?.ended(index, end, path.steps);
     stretches.push({ from, start, to: s, end: state, first, after: path.steps });
     events += end.kind === 'rule' || end.kind === 'kettleDry' ? 1 : 0;
     ending = endingOf(engine, end, index, step, moment.look(s, state).time_s, rules, full());
@@ -110,20 +129,19 @@ export function* drive(
     statistics: { ...engine.counts(), events },
     firstVapour_s,
   };
+}
 
-  /** When the vapour reached the condenser in a step at whose end it has. */
-  function vapourFrom(view: StepView): number {
-    const probe = new Float64Array(path.size);
-    const beyond = (at: number): number => {
-      engine.between(view, path.kind(path.steps - 1), at, probe);
-      return moment.look(at, probe).vapourShare - FIRST_VAPOUR;
-    };
-    let at = view.to;
-    if (beyond(view.from) >= 0) at = view.from;
-    else if (beyond(view.to) > 0) at = bracketedRoot(beyond, view.from, view.to);
-    engine.between(view, path.kind(path.steps - 1), at, probe);
-    const { time_s } = moment.look(at, probe);
-    moment.look(view.to, view.end);
-    return time_s;
-  }
+/** When the vapour reached the condenser in a step at whose end it has. */
+export function vapourFrom(engine: Engine, view: StepView, mark: number): number {
+  const { moment } = engine;
+  const probe = new Float64Array(view.end.length);
+  const beyond = (at: number): number => {
+    engine.between(view, mark, at, probe);
+    return moment.look(at, probe).vapourShare - FIRST_VAPOUR;
+  };
+  let at = view.to;
+  if (beyond(view.from) >= 0) at = view.from;
+  else if (beyond(view.to) > 0) at = bracketedRoot(beyond, view.from, view.to);
+  engine.between(view, mark, at, probe);
+  return moment.look(at, probe).time_s;
 }

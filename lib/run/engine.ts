@@ -2,7 +2,8 @@
 // what a step of the run sheet sets, how it is integrated, and what can be read of a moment of it.
 
 import type { Path, StepView } from '../numerics/stiff/path.js';
-import type { FallingEvent } from '../numerics/stiff/stiff-system.js';
+import type { StepCompanion } from '../numerics/stiff/companion.js';
+import type { FallingEvent, StiffSystem } from '../numerics/stiff/stiff-system.js';
 import type { Pascal } from '../units/quantities.js';
 import type { SolveStatistics } from './solution.js';
 import type { RunState } from './stop-rules.js';
@@ -65,6 +66,14 @@ export interface StepTask {
   readonly leave: () => boolean;
   /** Accepted steps after which the integration pauses. */
   readonly pauseAfter?: number;
+  /** What goes along with it. */
+  readonly companion?: TaskCompanion;
+}
+
+/** Goes along with the integration of a step of the sheet, steps of the solver and what the engine does between them. */
+export interface TaskCompanion extends StepCompanion {
+  /** An event of the engine's own (their list follows that of the rules) was met: it goes on from another state, with other equations. */
+  jumped(event: number, s: number, before: Float64Array, after: Float64Array): void;
 }
 
 /** How the integration of a step ended. `state` is the engine's own storage. */
@@ -96,6 +105,12 @@ export interface Engine {
   start(): Float64Array;
   /** Sets what a step of the sheet sets, and returns the state it begins with. */
   beginStep(step: number, s: number, state: Float64Array): Float64Array;
+  /** What is integrated; null where a run is no integration of equations. */
+  readonly equations: StiffSystem | null;
+  /** What is watched besides the rules of a step. */
+  readonly ownEvents: readonly FallingEvent[];
+  /** What the engine makes of a state at an event of its own after which it goes on. */
+  rework(s: number, state: Float64Array): Float64Array;
   /** How far a step may go. */
   reach(step: number, s: number, state: Float64Array): number;
   integrate(task: StepTask): StepEnd;

@@ -26,7 +26,7 @@ const MOLAR_VOLUME_ETHANOL = volumeAt20C(1, 0);
 const LEAST_m3 = 1e-6;
 /** The first drop, m³. */
 const DROP_m3 = 1e-7;
-const CLOSE_s = 1e-6;
+const CLOSE_s = 1e-9;
 
 /** The jars of a run. */
 export function jarsOf({ jars }: CompleteProblem, { path, stretches }: Course, engine: Engine): readonly Jar[] {

@@ -36,6 +36,9 @@ export interface ActivityModel {
   readonly source: string;
   /** The vapour it was fitted with; an ideal gas when left out. */
   readonly vapour?: VapourModel;
+  /** Its parameters, and the same model with others in their place: for derivatives by them. Need not be there. */
+  readonly parameters?: readonly number[];
+  withParameters?(parameters: readonly number[]): ActivityModel;
   /** gE/RT, dimensionless. */
   excessGibbs(x: MoleFraction, temperature_K: Kelvin): number;
   /** Fills `out` with ln γ and slopes at x in [0, 1] and T; the ends are exact limits. Returns `out`. */

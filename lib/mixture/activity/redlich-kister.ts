@@ -38,7 +38,7 @@ export function temperatureFunctions(temperature_K: Kelvin, middle_K: Kelvin): r
   return [1, f1, f1 + log, 1 / tau + 2 * log - tau];
 }
 
-/** The model that belongs to a set of parameters. */
+/** The model that belongs to a set of parameters; as one list they are the series a, b, c and d one after the other, then cross. */
 export function redlichKisterModel(
   parameters: ExpansionParameters,
   about: Pick<ActivityModel, 'name' | 'range_K' | 'source'>,
@@ -81,6 +81,12 @@ export function redlichKisterModel(
   return Object.freeze({
     ...about,
     vapour: virialVapour(cross),
+    parameters: Object.freeze([...series.flat(), cross]),
+    withParameters(values: readonly number[]) {
+      const ends = series.map((_one, j) => series.slice(0, j + 1).reduce((sum, each) => sum + each.length, 0));
+      const others = series.map((each, j) => values.slice(ends[j]! - each.length, ends[j]));
+      return redlichKisterModel({ ...parameters, series: others, cross: values.at(-1)! }, about);
+    },
     excessGibbs(moleFraction: MoleFraction, temperature_K: Kelvin) {
       setTemperature(temperature_K);
       const divisor = 1 + more * moleFraction;

@@ -15,7 +15,16 @@ export function bandedMatrix(size: number, below: number, above: number): Shifte
   const multipliers = new Float64Array(size * below);
   const swaps = new Int32Array(size);
 
-  return { size, entries, factor, solve };
+  return { size, entries, factor, solve, multiply };
+
+  function multiply(x: Float64Array, out: Float64Array): void {
+    for (let i = 0; i < size; i++) {
+      let sum = 0;
+      const last = Math.min(size - 1, i + above);
+      for (let j = Math.max(0, i - below); j <= last; j++) sum += entries[i * width + j - i + below]! * x[j]!;
+      out[i] = sum;
+    }
+  }
 
   function factor(mass: Float64Array, shift: number): boolean {
     for (let i = 0; i < size; i++) {

@@ -76,6 +76,21 @@ export class BlockTridiagonalMatrix implements ShiftedMatrix {
     this.#backwards(b);
   }
 
+  multiply(x: Float64Array, out: Float64Array): void {
+    const { size, entries } = this;
+    for (let m = 0, e = 0; m < size; m += BLOCK, e += ENTRIES) {
+      const first = m > 0 ? 0 : BLOCK;
+      const after = m + BLOCK < size ? 3 * BLOCK : 2 * BLOCK;
+      for (let row = 0; row < BLOCK; row++) {
+        let sum = 0;
+        for (let c = first; c < after; c++) {
+          sum += entries[e + 16 * (c >> 2) + BLOCK * row + (c & 3)]! * x[m + c - BLOCK]!;
+        }
+        out[m + row] = sum;
+      }
+    }
+  }
+
   /** From z to the solution, the last block first. */
   #backwards(b: Float64Array): void {
     const { ties } = this.#store;

@@ -14,7 +14,15 @@ export function pentadiagonalMatrix(size: number): ShiftedMatrix {
   const second = new Float64Array(size); // U[i][i + 2]
   const inverse = new Float64Array(size); // 1 / pivot
 
-  return { size, entries, factor, solve };
+  return { size, entries, factor, solve, multiply };
+
+  function multiply(x: Float64Array, out: Float64Array): void {
+    for (let i = 0; i < size; i++) {
+      let sum = 0;
+      for (let j = Math.max(0, i - 2); j < Math.min(size, i + 3); j++) sum += entries[5 * i + j - i + 2]! * x[j]!;
+      out[i] = sum;
+    }
+  }
 
   function factor(mass: Float64Array, shift: number): boolean {
     let [first2, second2, inverse2] = [0, 0, 0]; // of row i − 2

@@ -12,4 +12,6 @@ export interface ShiftedMatrix {
   factorAndSolve?(mass: Float64Array, shift: number, rightHandSide: Float64Array): boolean;
   /** Solves with the last factorisation, in place. */
   solve(rightHandSide: Float64Array): void;
+  /** out = J x, with the entries as they stand. */
+  multiply(x: Float64Array, out: Float64Array): void;
 }

@@ -100,6 +100,16 @@ export class TridiagonalMatrix implements ShiftedMatrix {
     this.#substitute(b, meeting);
   }
 
+  multiply(x: Float64Array, out: Float64Array): void {
+    const last = this.size - 1;
+    for (let i = 0; i <= last; i++) {
+      let sum = this.#diagonal[i]! * x[i]!;
+      if (i > 0) sum += this.#lower[i]! * x[i - 1]!;
+      if (i < last) sum += this.#upper[i]! * x[i + 1]!;
+      out[i] = sum;
+    }
+  }
+
   /** From the middle, whose right-hand side is known, to both ends. */
   #substitute(b: Float64Array, meeting: number): void {
     const last = this.size - 1;

@@ -3,6 +3,7 @@
 
 import { checkRange, InputError } from '../../errors.js';
 import { bracketedRoot } from '../root.js';
+import type { StepCompanion } from './companion.js';
 import type { StepView } from './path.js';
 import type { Recording } from './recording.js';
 import { RODAS4 } from './rodas4.js';
@@ -27,6 +28,8 @@ export interface IntegrationTask {
   /** Where steps are recorded, with a mark. */
   readonly recording?: Recording;
   readonly mark?: number;
+  /** What goes along, step by step. */
+  readonly companion?: StepCompanion;
 }
 
 /** How an integration ended and where. `state` is the integrator's own storage: copy it before the next run. */
@@ -96,6 +99,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
     if (h > 0) {
       step.begin(task.from, current, h);
       task.recording?.begin(step, task.from, current);
+      task.companion?.begin(step, task.from, current);
     }
     present = { task, before, after, origin: 0, s: task.from, h, attempts: 0, cut: 0 };
     return resume();
@@ -158,6 +162,7 @@ export function createIntegrator(system: StiffSystem, method: StiffMethod = RODA
       view.from = origin + s;
       view.to = reached === last ? task.to : origin + reached;
       recording?.add(step, view.from, view.to, mark);
+      task.companion?.step(step, view.from, view.to, current, mark ?? 0);
       task.onStep(view);
       const left = s + h < last && task.leave?.(view) === true;
       current.set(step.end);

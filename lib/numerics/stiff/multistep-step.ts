@@ -41,8 +41,12 @@ export class MultistepStep implements StepMethod {
   readonly denseVectors = 0;
   /** The state a little before the start, from the slope there. */
   readonly before: { moment: number; readonly state: Float64Array };
-  readonly #system: StiffSystem;
-  readonly #formula = new MultistepFormula();
+  readonly system: StiffSystem;
+  /** The formula of the last attempted step, whose matrix is (α M/h − J) at the predicted state. */
+  readonly formula = new MultistepFormula();
+  /** Length of the last attempted step, and of the very short one at the beginning. */
+  length = 0;
+  short = 0;
   /** The formula of another order, when its error is asked for. */
   readonly #other = new MultistepFormula();
   readonly #control: MultistepControl;
@@ -62,7 +66,7 @@ export class MultistepStep implements StepMethod {
 
   constructor(system: StiffSystem, method: MultistepMethod) {
     const zeros = (): Float64Array => new Float64Array(system.size);
-    this.#system = system;
+    this.system = system;
     this.#control = new MultistepControl(method.highestOrder);
     this.#past = new MultistepPast(system.size);
     this.end = zeros();
@@ -80,12 +84,13 @@ export class MultistepStep implements StepMethod {
     this.#weightsAge = 0;
     this.#nonlinearity = 0;
     this.#unmeasured = MEASURE_AFTER;
-    const { mass, matrix } = this.#system;
+    const { mass, matrix } = this.system;
     const before = this.#difference;
     // A very short step of the linearly implicit Euler method gives the slope at the start, of algebraic unknowns too.
     const short = START_SHARE * h;
-    this.#system.linearise(s, start, this.#slope);
-    this.#system.rightHandSide(s, start, before);
+    this.short = short;
+    this.system.linearise(s, start, this.#slope);
+    this.system.rightHandSide(s, start, before);
     this.work.jacobians++;
     this.work.rightHandSides++;
     this.work.factorisations++;
@@ -98,6 +103,12 @@ export class MultistepStep implements StepMethod {
     this.#past.push(s, start);
     this.before.moment = s - short;
     this.before.state.set(before);
+  }
+
+  /** u' at the end of the last attempted step, by the formula. */
+  rate(out: Float64Array): void {
+    const shift = this.formula.leading / this.length;
+    for (let k = 0; k < out.length; k++) out[k] = this.#slope[k]! + shift * this.#difference[k]!;
   }
 
   get order(): number {
@@ -117,20 +128,21 @@ export class MultistepStep implements StepMethod {
     if (this.#weightsAge++ % WEIGHTS_LAST !== 0) return Infinity;
     const weights = this.#weights;
     const perWeight = this.#perWeight;
-    this.#system.weights(start, weights);
+    this.system.weights(start, weights);
     for (let k = 0; k < weights.length; k++) perWeight[k] = 1 / (LOCAL_SHARE * weights[k]!);
     return Infinity;
   }
 
   attempt(s: number, _start: Float64Array, h: number): number {
-    const system = this.#system;
+    const system = this.system;
     const { mass, matrix } = system;
-    const formula = this.#formula;
+    const formula = this.formula;
     const predicted = this.#predicted;
     const slope = this.#slope;
     const difference = this.#difference;
     const moment = s + h;
     this.#moment = moment;
+    this.length = h;
     formula.set(this.#control.order, moment, h, this.#past.moments);
     this.#past.combine(predicted, formula.predict, slope, formula.slope);
     if (system.evaluate) {
@@ -176,7 +188,7 @@ export class MultistepStep implements StepMethod {
   denseComponent(start: Float64Array, share: number, k: number): number {
     if (share <= 0) return start[k]!;
     const dense = this.#dense;
-    dense.set(this.#control.order, share, this.#formula.ages);
+    dense.set(this.#control.order, share, this.formula.ages);
     return this.#past.component(dense.past, k) + dense.end[0]! * this.end[k]!;
   }
 
@@ -186,7 +198,7 @@ export class MultistepStep implements StepMethod {
       return;
     }
     const dense = this.#dense;
-    dense.set(this.#control.order, share, this.#formula.ages);
+    dense.set(this.#control.order, share, this.formula.ages);
     this.#past.blend(out, dense.past, dense.end[0]!, this.end);
   }
 
@@ -201,14 +213,14 @@ export class MultistepStep implements StepMethod {
 
   /** Newton iterations on the Jacobian of the predicted state, until what is left counts no more; returns the scaled local error. */
   #iterate(moment: number, shift: number, first: number): number {
-    const { mass, matrix } = this.#system;
+    const { mass, matrix } = this.system;
     const end = this.end;
     const slope = this.#slope;
     const difference = this.#difference;
     const correction = this.#correction;
     let last = first;
     for (let i = 1; i < MOST_ITERATIONS; i++) {
-      this.#system.rightHandSide(moment, end, correction);
+      this.system.rightHandSide(moment, end, correction);
       this.work.rightHandSides++;
       for (let k = 0; k < end.length; k++) correction[k]! -= mass[k]! * (slope[k]! + shift * difference[k]!);
       matrix.solve(correction);
@@ -221,7 +233,7 @@ export class MultistepStep implements StepMethod {
       }
       const size = this.#finish();
       if (!Number.isFinite(size)) return Infinity;
-      if (rate * added <= ITERATION_ERROR) return this.#formula.errorShare * size;
+      if (rate * added <= ITERATION_ERROR) return this.formula.errorShare * size;
       last = added;
     }
     return Infinity;

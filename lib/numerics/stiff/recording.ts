@@ -6,7 +6,6 @@
 
 import { DenseWeights } from './multistep-dense.js';
 import { PAST } from './multistep-formula.js';
-import type { StepMethod } from './step-method.js';
 import type { Path, StepView } from './path.js';
 
 const FIRST_ROWS = 64;
@@ -14,6 +13,15 @@ const FIRST_ROWS = 64;
 const MOMENTS = 2;
 /** Places kept of each step: row of its start, of its end, order (0 with vectors of its own, which stand behind the end), kind. */
 const PLACES = 4;
+
+/** What is recorded of a step: of a method at work, or of something carried along with it. */
+export interface Recorded {
+  readonly end: Float64Array;
+  readonly before: { readonly moment: number; readonly state: Float64Array } | undefined;
+  readonly denseVectors: number;
+  readonly order: number;
+  writeDense(m: number, out: Float64Array, at: number): void;
+}
 
 /** A growing record of steps of systems of one size. */
 export class Recording implements Path {
@@ -42,13 +50,13 @@ export class Recording implements Path {
   }
 
   /** A stretch begins at a state, which a multistep method has continued backwards. */
-  begin(method: StepMethod, s: number, start: Float64Array): void {
+  begin(method: Recorded, s: number, start: Float64Array): void {
     if (method.before !== undefined) this.#addRow(method.before.moment, method.before.state);
     this.#addRow(s, start);
   }
 
   /** Adds the step just accepted, with a mark of the caller's. */
-  add(method: StepMethod, from: number, to: number, kind = 0): void {
+  add(method: Recorded, from: number, to: number, kind = 0): void {
     const startRow = this.#rows - 1 - this.#vectorsBehind();
     const endRow = this.#rows;
     this.#addRow(to, method.end);

@@ -15,15 +15,18 @@ export class RosenbrockStep implements StepMethod {
   readonly denseVectors: number;
   readonly order = 0;
   readonly before = undefined;
-  readonly #system: StiffSystem;
-  readonly #tableau: RosenbrockTableau;
+  readonly system: StiffSystem;
+  readonly tableau: RosenbrockTableau;
+  /** Length of the last attempted step, whose matrix is M/(γh) − J at its start. */
+  length = 0;
   readonly #control: StepControl;
   readonly #count: number;
-  readonly #stages: readonly Float64Array[];
+  /** The stages U_i of the last attempted step. */
+  readonly stages: readonly Float64Array[];
   // The tableau's rows as typed arrays: the same kind for every method, so that both run equally fast in one program.
-  readonly #a: readonly Float64Array[];
-  readonly #c: readonly Float64Array[];
-  readonly #dense: readonly Float64Array[];
+  readonly a: readonly Float64Array[];
+  readonly c: readonly Float64Array[];
+  readonly dense: readonly Float64Array[];
   /** f at the start, which every attempt from there begins with. */
   readonly #first: Float64Array;
   readonly #coupling: Float64Array;
@@ -34,16 +37,16 @@ export class RosenbrockStep implements StepMethod {
   constructor(system: StiffSystem, tableau: RosenbrockTableau) {
     const n = system.size;
     const zeros = (): Float64Array => new Float64Array(n);
-    this.#system = system;
-    this.#tableau = tableau;
+    this.system = system;
+    this.tableau = tableau;
     this.#control = new StepControl(tableau.order);
     this.size = n;
     this.#count = tableau.alpha.length;
-    this.#stages = tableau.alpha.map(zeros);
+    this.stages = tableau.alpha.map(zeros);
     const typed = (row: readonly number[]): Float64Array => Float64Array.from(row);
-    this.#a = tableau.a.map(typed);
-    this.#c = tableau.c.map(typed);
-    this.#dense = tableau.dense.map(typed);
+    this.a = tableau.a.map(typed);
+    this.c = tableau.c.map(typed);
+    this.dense = tableau.dense.map(typed);
     this.denseVectors = tableau.dense.length;
     this.end = zeros();
     this.#first = zeros();
@@ -63,7 +66,7 @@ export class RosenbrockStep implements StepMethod {
 
   /** Takes right-hand side and Jacobian at (s, start). */
   prepare(s: number, start: Float64Array): number {
-    const system = this.#system;
+    const system = this.system;
     this.work.jacobians++;
     this.work.rightHandSides++;
     if (system.autonomous && system.evaluate) {
@@ -76,22 +79,23 @@ export class RosenbrockStep implements StepMethod {
   }
 
   attempt(s: number, start: Float64Array, h: number): number {
-    const { alpha, gammaSums } = this.#tableau;
-    const { matrix } = this.#system;
+    const { alpha, gammaSums } = this.tableau;
+    const { matrix } = this.system;
     const count = this.#count;
     const argument = this.#argument;
     this.work.factorisations++;
+    this.length = h;
     if (!this.#firstStage(h)) return Infinity;
     for (let i = 1; i < count; i++) {
-      const stage = this.#stages[i]!;
+      const stage = this.stages[i]!;
       this.#combine(i, start);
-      this.#system.rightHandSide(s + alpha[i]! * h, argument, stage);
+      this.system.rightHandSide(s + alpha[i]! * h, argument, stage);
       this.work.rightHandSides++;
       this.#force(stage, h, h * gammaSums[i]!);
       matrix.solve(stage);
     }
     // The last argument is u + Σ a_sj U_j; adding the last stage gives the new state, and is the error.
-    const last = this.#stages[count - 1]!;
+    const last = this.stages[count - 1]!;
     const end = this.end;
     for (let k = 0; k < last.length; k++) end[k] = argument[k]! + last[k]!;
     return this.#scaledError(last);
@@ -110,42 +114,42 @@ export class RosenbrockStep implements StepMethod {
   }
 
   denseComponent(start: Float64Array, share: number, k: number): number {
-    const dense = this.#dense;
+    const dense = this.dense;
     let inner = 0;
     for (let row = dense.length - 1; row >= 0; row--) {
       const coefficients = dense[row]!;
       let sum = 0;
-      for (let j = 0; j < coefficients.length; j++) sum += coefficients[j]! * this.#stages[j]![k]!;
+      for (let j = 0; j < coefficients.length; j++) sum += coefficients[j]! * this.stages[j]![k]!;
       inner = inner * share + sum;
     }
     return blend(start[k]!, this.end[k]!, share, inner);
   }
 
   denseState(start: Float64Array, share: number, out: Float64Array): void {
-    const dense = this.#dense;
+    const dense = this.dense;
     out.fill(0);
     for (let j = 0; j < dense[0]!.length; j++) {
       let weight = 0;
       for (let row = dense.length - 1; row >= 0; row--) weight = weight * share + dense[row]![j]!;
-      addScaled(out, weight, this.#stages[j]!);
+      addScaled(out, weight, this.stages[j]!);
     }
     for (let k = 0; k < out.length; k++) out[k] = blend(start[k]!, this.end[k]!, share, out[k]!);
   }
 
   writeDense(m: number, out: Float64Array, at: number): void {
-    const coefficients = this.#dense[m]!;
+    const coefficients = this.dense[m]!;
     for (let k = 0; k < this.size; k++) {
       let sum = 0;
-      for (let j = 0; j < coefficients.length; j++) sum += coefficients[j]! * this.#stages[j]![k]!;
+      for (let j = 0; j < coefficients.length; j++) sum += coefficients[j]! * this.stages[j]![k]!;
       out[at + k] = sum;
     }
   }
 
   /** Factors the matrix and solves for the first stage, whose right-hand side is f at the start; false when that fails. */
   #firstStage(h: number): boolean {
-    const { gamma, gammaSums } = this.#tableau;
-    const { mass, matrix } = this.#system;
-    const stage = this.#stages[0]!;
+    const { gamma, gammaSums } = this.tableau;
+    const { mass, matrix } = this.system;
+    const stage = this.stages[0]!;
     const slope = this.#slope;
     const forced = h * gammaSums[0]!;
     for (let k = 0; k < stage.length; k++) stage[k] = this.#first[k]! + forced * slope[k]!;
@@ -158,29 +162,29 @@ export class RosenbrockStep implements StepMethod {
 
   /** argument = u + Σ a_ij U_j and coupling = Σ c_ij U_j of stage i > 0, two stages a pass. */
   #combine(i: number, start: Float64Array): void {
-    const a = this.#a[i]!;
-    const c = this.#c[i]!;
+    const a = this.a[i]!;
+    const c = this.c[i]!;
     const argument = this.#argument;
     const coupling = this.#coupling;
-    setScaled(argument, start, a[0]!, coupling, c[0]!, this.#stages[0]!);
+    setScaled(argument, start, a[0]!, coupling, c[0]!, this.stages[0]!);
     let j = 1;
     for (; j + 1 < i; j += 2) {
-      addPair(argument, a[j]!, a[j + 1]!, coupling, c[j]!, c[j + 1]!, this.#stages[j]!, this.#stages[j + 1]!);
+      addPair(argument, a[j]!, a[j + 1]!, coupling, c[j]!, c[j + 1]!, this.stages[j]!, this.stages[j + 1]!);
     }
-    if (j < i) addBoth(argument, a[j]!, coupling, c[j]!, this.#stages[j]!);
+    if (j < i) addBoth(argument, a[j]!, coupling, c[j]!, this.stages[j]!);
   }
 
   /** Completes the right-hand side of a stage with M / h times the coupling and with h γ_i ∂f/∂s. */
   #force(stage: Float64Array, h: number, forced: number): void {
     const coupling = this.#coupling;
-    const mass = this.#system.mass;
+    const mass = this.system.mass;
     const slope = this.#slope;
     const perStep = 1 / h;
     for (let k = 0; k < stage.length; k++) stage[k]! += mass[k]! * coupling[k]! * perStep + forced * slope[k]!;
   }
 
   #scaledError(error: Float64Array): number {
-    this.#system.weights(this.end, this.#weights);
+    this.system.weights(this.end, this.#weights);
     let sum = 0;
     for (let k = 0; k < error.length; k++) {
       const scaled = error[k]! / this.#weights[k]!;

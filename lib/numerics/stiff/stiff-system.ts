@@ -23,6 +23,8 @@ export interface StiffSystem {
   corner?(u: Float64Array, f: Float64Array): number;
   /** Whether a state can be at all: a step that ends in one that cannot is tried again, shorter. May mend round-off in what is kept. Need not be there. */
   admit?(u: Float64Array): boolean;
+  /** How another system of the same make differs, out = its f(u) − this one's, at the state this one was last evaluated at, without the loss of a difference. Need not be there. */
+  beside?(other: StiffSystem): ((u: Float64Array, out: Float64Array) => void) | null;
   /** Error weights at a state: an error of w[i] in component i counts as 1. */
   weights(u: Float64Array, out: Float64Array): void;
 }

@@ -121,7 +121,7 @@ export abstract class TrainBalances {
   /** A plate without ethanol, or without water, that met 1/(1 − E) times the vapour from below with its efficiency would give off what came with it, and no more. */
   #workAt(efficiency: Float64Array): void {
     this.efficiency.set(efficiency);
-    for (let j = 0; j < this.count; j++) this.byItself[j] = Math.min(BY_ITSELF, 1 / (1 - efficiency[j]!));
+    for (let j = 0; j < this.count; j++) this.byItself[j] = Math.min(BY_ITSELF, 1 / Math.max(0, 1 - efficiency[j]!));
   }
 
   /** Efficiency of a plate at the streams last evaluated: what it raises by itself, with no vapour from below, is in equilibrium with its liquid. */

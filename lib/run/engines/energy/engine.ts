@@ -42,7 +42,8 @@ class EnergyEngine implements Engine {
   readonly #problem: CompleteProblem;
   readonly #train: Train;
   readonly #tables: TrainTables;
-  readonly #equations: TrainEquations;
+  readonly equations: TrainEquations;
+  readonly ownEvents: readonly FallingEvent[];
   readonly #methods: TrainMethods;
   readonly #plates: RatedPlates | null;
   readonly #between: Between;
@@ -68,7 +69,7 @@ class EnergyEngine implements Engine {
     this.#problem = problem;
     this.#train = train;
     this.#tables = tables;
-    this.#equations = space.equations;
+    this.equations = space.equations;
     this.#methods = space.methods;
     this.path = space.recording;
     this.holders = holders.map(({ kind, number, pressure_Pa }) => ({ kind, number, pressure_Pa }));
@@ -83,18 +84,19 @@ class EnergyEngine implements Engine {
       const above = holders[j + 1];
       return overflow === 'over' && above !== undefined && above.overflow === 'back' ? [j] : [];
     });
+    this.ownEvents = this.#ownEvents();
     this.moment.drumStart_J = this.moment.look(0, this.start()).drumEnergy_J;
   }
 
   start(): Float64Array {
     const state = startingState(this.#problem, this.#train, this.#tables);
-    this.#equations.kept.begin(state);
+    this.equations.kept.begin(state);
     return state;
   }
 
   /** A hold begins with its integral at nothing, unless the step before was one too. */
   beginStep(step: number, s: number, state: Float64Array): Float64Array {
-    const equations = this.#equations;
+    const equations = this.equations;
     equations.controls = controlsOf(this.#problem.sheet[step]!, this.#problem);
     const begun = Float64Array.from(state);
     if (equations.controls.hold === null) begun[equations.drumAt] = 0;
@@ -108,15 +110,8 @@ class EnergyEngine implements Engine {
   }
 
   integrate(task: StepTask): StepEnd {
-    const { moment } = this;
-    const plates = this.#plates;
     this.#task = task;
-    this.#falling = [
-      ...task.rules,
-      { value: (_s, u) => u[2]! + u[3]! - this.#dry_mol },
-      ...(this.#circling.length === 0 ? [] : [{ value: (s: number, u: Float64Array) => this.#roomToRun(s, u) }]),
-      ...(plates === null ? [] : [{ value: (s: number, u: Float64Array) => plates.margin(moment.look(s, u)) }]),
-    ];
+    this.#falling = [...task.rules, ...this.ownEvents];
     return this.#goOn(this.#run(task.from, task.start));
   }
 
@@ -159,8 +154,25 @@ class EnergyEngine implements Engine {
     return this.#methods.counts();
   }
 
+  rework(s: number, state: Float64Array): Float64Array {
+    const reworked = Float64Array.from(state);
+    this.#ratePlates(s, reworked);
+    return reworked;
+  }
+
+  /** The kettle runs dry; liquid runs in circles; plates want to be rated anew. */
+  #ownEvents(): readonly FallingEvent[] {
+    const { moment } = this;
+    const plates = this.#plates;
+    return [
+      { value: (_s, u) => u[2]! + u[3]! - this.#dry_mol },
+      ...(this.#circling.length === 0 ? [] : [{ value: (s: number, u: Float64Array) => this.#roomToRun(s, u) }]),
+      ...(plates === null ? [] : [{ value: (s: number, u: Float64Array) => plates.margin(moment.look(s, u)) }]),
+    ];
+  }
+
   #run(from: number, start: Float64Array): IntegrationEnd {
-    const { to, onStep, leave, pauseAfter } = this.#task!;
+    const { to, onStep, leave, pauseAfter, companion } = this.#task!;
     return this.#methods.run(this.moment.look(from, start), {
       from,
       to,
@@ -170,6 +182,7 @@ class EnergyEngine implements Engine {
       onStep,
       leave,
       ...(pauseAfter === undefined ? {} : { pauseAfter }),
+      ...(companion === undefined ? {} : { companion }),
     });
   }
 
@@ -185,8 +198,9 @@ class EnergyEngine implements Engine {
         (event, i) => (i < dry ? armed(i) : i === dry) && event.value(end.s, state) <= 0,
       );
       if (tied >= 0) return ended(end, tied, dry);
-      this.#ratePlates(end.s, state);
-      end = this.#run(end.s, state);
+      const reworked = this.rework(end.s, state);
+      this.#task!.companion?.jumped(end.event, end.s, state, reworked);
+      end = this.#run(end.s, reworked);
     }
     if (end.kind === 'event' && end.event <= dry) return ended(end, end.event, dry);
     return { kind: end.kind === 'event' ? 'reachedEnd' : end.kind, s: end.s, state: end.state, rule: -1 };
@@ -195,12 +209,12 @@ class EnergyEngine implements Engine {
   /** Plates work as well as what they hold and the heat of the step let them. */
   #ratePlates(s: number, state: Float64Array): void {
     if (this.#plates === null) return;
-    this.#equations.workWith(this.#plates.rate(this.moment.look(s, state), this.#equations.controls), state);
+    this.equations.workWith(this.#plates.rate(this.moment.look(s, state), this.equations.controls), state);
     this.moment.look(s, state);
   }
 
   #longest_s(step: number): number {
-    const { power_W } = this.#equations.controls;
+    const { power_W } = this.equations.controls;
     const clocks = this.#problem.sheet[step]!.until.map((rule) => (rule.kind === 'duration' ? 1.01 * rule.seconds : 0));
     return Math.max((LONGEST_STEP * this.#charge_mol * LAMBDA0) / Math.max(power_W, 1), ...clocks);
   }

@@ -32,7 +32,8 @@ class EqualFlowsEngine implements Engine {
   readonly path: Recording;
   readonly #problem: CompleteProblem;
   readonly #column: ColumnSystem;
-  readonly #equations: ColumnEquations;
+  readonly equations: ColumnEquations;
+  readonly ownEvents = [];
   readonly #integrator: StiffIntegrator;
   readonly #before: StiffIntegrator['counts'];
   /** Flows before the first step. */
@@ -46,7 +47,7 @@ class EqualFlowsEngine implements Engine {
     this.#problem = problem;
     this.#column = column;
     this.#atStart = { ...column.flows };
-    this.#equations = space.equations;
+    this.equations = space.equations;
     this.#integrator = space.integrator;
     this.#before = space.integrator.counts;
     this.path = space.recording;
@@ -68,7 +69,11 @@ class EqualFlowsEngine implements Engine {
     Object.assign(flows, step > 0 ? { ...this.#begun[step - 1], ...this.#returnedIn(step - 1) } : this.#atStart);
     beginStep(this.#column, this.#problem.sheet[step]!, this.#problem.heat, s);
     this.#begun[step] = { since_mol: flows.since_mol, kettleStart_mol: flows.kettleStart_mol };
-    this.#equations.drive(this.#column);
+    this.equations.drive(this.#column);
+    return state;
+  }
+
+  rework(_s: number, state: Float64Array): Float64Array {
     return state;
   }
 
@@ -88,7 +93,7 @@ class EqualFlowsEngine implements Engine {
     return s + Math.max(LONGEST_HOLD * chargeTotal_mol, ...clocks);
   }
 
-  integrate({ from, to, start, rules, onStep, leave, pauseAfter }: StepTask): StepEnd {
+  integrate({ from, to, start, rules, onStep, leave, pauseAfter, companion }: StepTask): StepEnd {
     const end = this.#integrator.run({
       from,
       to,
@@ -100,6 +105,7 @@ class EqualFlowsEngine implements Engine {
       maxSteps: this.#attemptsLeft(),
       recording: this.path,
       ...(pauseAfter === undefined ? {} : { pauseAfter }),
+      ...(companion === undefined ? {} : { companion }),
     });
     return ended(end);
   }

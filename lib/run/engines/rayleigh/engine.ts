@@ -18,12 +18,15 @@ export function rayleighEngine(problem: CompleteProblem, system: EthanolWater): 
   return new RayleighEngine(problem, system);
 }
 
-class RayleighEngine implements Engine {
+/** The bare pot by quadrature. */
+export class RayleighEngine implements Engine {
   readonly holders: readonly RunHolder[];
   readonly moment: PotMoment;
   readonly clock = 1;
   readonly climbs = false;
   readonly path = new Panels();
+  readonly equations = null;
+  readonly ownEvents = [];
   readonly #problem: CompleteProblem;
   readonly #walkers: readonly PathWalker[];
   readonly #start: PathPoint;
@@ -44,6 +47,11 @@ class RayleighEngine implements Engine {
     this.holders = [{ kind: 'kettle', number: 1, pressure_Pa }];
   }
 
+  /** The path of the present step of the sheet. */
+  get walker(): PathWalker {
+    return this.#walker;
+  }
+
   start(): Float64Array {
     return Float64Array.of(this.#start.u, 0);
   }
@@ -52,6 +60,10 @@ class RayleighEngine implements Engine {
     this.moment.heat = this.#problem.sheet[step]!.heat ?? this.#problem.heat;
     this.#walker = this.#walkers[step]!;
     this.moment.look(s, state).beginStep();
+    return state;
+  }
+
+  rework(_s: number, state: Float64Array): Float64Array {
     return state;
   }
 

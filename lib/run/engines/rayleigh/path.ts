@@ -38,6 +38,10 @@ export function paceOf(heat: Heat, slice: CurveSlice): SecondsPerMole {
 
 /** Walks along the path of one charge. */
 export interface PathWalker {
+  /** ds/du where the path passes u, with its sign turned: F. */
+  integrand(u: number): number;
+  /** dt/ds there, s: the time in which what is left would be raised as vapour. */
+  pace(u: number, s: number): Second;
   /** The point one panel further. */
   next(point: PathPoint): PathPoint;
   /** The point where s has grown by `rise` (0 to one panel) from a panel's start. */
@@ -66,6 +70,8 @@ export function pathWalker(slice: CurveSlice, amount_mol: number, secondsPerMole
   }
 
   return {
+    integrand: (u) => rayleighIntegrand(slice, logistic(u)),
+    pace: (u, s) => amount_mol * Math.exp(-s) * secondsPerMole(logistic(u)),
     next: (point) => advance(point, PANEL / rayleighIntegrand(slice, logistic(point.u))),
     within(start, rise) {
       if (rise <= 0) return start;

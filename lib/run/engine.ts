@@ -83,6 +83,8 @@ export interface StepEnd {
   readonly state: Float64Array;
   /** Index of the rule that was met, −1 otherwise. */
   readonly rule: number;
+  /** Index of the engine's own event that ended it, where one did. */
+  readonly own?: number;
 }
 
 /** What it means that a step came to its end with none of its rules met; `words` go on from 'step 2 …'. */

@@ -23,8 +23,11 @@ export interface StiffSystem {
   corner?(u: Float64Array, f: Float64Array): number;
   /** Whether a state can be at all: a step that ends in one that cannot is tried again, shorter. May mend round-off in what is kept. Need not be there. */
   admit?(u: Float64Array): boolean;
-  /** How another system of the same make differs, out = its f(u) − this one's, at the state this one was last evaluated at, without the loss of a difference. Need not be there. */
-  beside?(other: StiffSystem): ((u: Float64Array, out: Float64Array) => void) | null;
+  /**
+   * ∂f/∂p by a number of which systems of the same make stand on both sides: `wide` ones tell what stays through a run, `near` ones follow it. Where
+   * it need not be found by a difference; null or not there where it must.
+   */
+  slopesBy?(wide: BothSides<StiffSystem>, near: BothSides<StiffSystem>): StateSlopes | null;
   /** Error weights at a state: an error of w[i] in component i counts as 1. */
   weights(u: Float64Array, out: Float64Array): void;
 }
@@ -32,4 +35,16 @@ export interface StiffSystem {
 /** A scalar whose fall through zero (from above) ends an integration. */
 export interface FallingEvent {
   value(s: number, u: Float64Array): number;
+}
+
+/** Systems on both sides of a number, and how far apart in it. */
+export interface BothSides<System> {
+  readonly plus: System;
+  readonly minus: System;
+  readonly apart: number;
+}
+
+/** Writes ∂f/∂p at a state where the system was evaluated. */
+export interface StateSlopes {
+  write(u: Float64Array, out: Float64Array): void;
 }

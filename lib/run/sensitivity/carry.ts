@@ -166,8 +166,9 @@ export abstract class Carry implements RunCompanion {
   /** How a step's end moves on its clock. */
   #endSlopes(sheetStep: number, end: StepEnd): Float64Array {
     if (end.kind === 'rule') return this.#eventSlopes(end.rule, end.s, end.state);
-    if (end.kind === 'kettleDry') {
-      return this.#eventSlopes(this.varied[0]?.sides[0].margins[sheetStep]!.length ?? 0, end.s, end.state);
+    if (end.own !== undefined) {
+      const rules = this.varied[0]?.sides[0].margins[sheetStep]!.length ?? 0;
+      return this.#eventSlopes(rules + end.own, end.s, end.state);
     }
     if (end.kind !== 'reachedEnd') return new Float64Array(this.count);
     const { s, state } = this.#origin!;

@@ -4,7 +4,7 @@ import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import type { ParameterSlopes } from '../../numerics/stiff/parameters.js';
 import type { Path } from '../../numerics/stiff/path.js';
 import type { StepMethod } from '../../numerics/stiff/step-method.js';
-import type { StiffSystem } from '../../numerics/stiff/stiff-system.js';
+import type { StateSlopes, StiffSystem } from '../../numerics/stiff/stiff-system.js';
 import { Tangents } from '../../numerics/stiff/tangents.js';
 import type { CompleteProblem } from '../complete.js';
 import type { Engine } from '../engine.js';
@@ -23,7 +23,7 @@ export class StiffCarry extends Carry implements ParameterSlopes {
   readonly #same: Engine;
   readonly #tangents: Tangents;
   readonly #masses: readonly (Float64Array | null)[];
-  readonly #beside: readonly (StiffBeside | null)[];
+  readonly #slopes: readonly (StateSlopes | null)[];
   readonly #here: Float64Array;
   readonly #unused: Float64Array;
   readonly #probe: Float64Array;
@@ -43,7 +43,11 @@ export class StiffCarry extends Carry implements ParameterSlopes {
     this.system = this.#same.equations!;
     this.#tangents = new Tangents(this);
     this.#masses = this.varied.map((one) => massSlope(one, size));
-    this.#beside = this.varied.map(({ sides }) => this.system.beside?.(sides[0].engine.equations!) ?? null);
+    this.#slopes = this.varied.map(({ sides: [plus, minus], step, wide }) => {
+      const near = { plus: plus.engine.equations!, minus: minus.engine.equations!, apart: 2 * step };
+      const far = { plus: wide.plus.equations!, minus: wide.minus.equations!, apart: wide.apart };
+      return this.system.slopesBy?.(far, near) ?? null;
+    });
     this.#here = new Float64Array(size);
     this.#unused = new Float64Array(size);
     this.#probe = new Float64Array(size);
@@ -89,17 +93,15 @@ export class StiffCarry extends Carry implements ParameterSlopes {
   }
 
   byParameter(k: number, out: Float64Array): void {
-    const { sides, step } = this.varied[k]!;
-    const beside = this.#beside[k] ?? null;
-    const per = 1 / step;
-    if (beside !== null) {
-      beside(this.#u, out);
-      for (let i = 0; i < out.length; i++) out[i]! *= per;
+    const slopes = this.#slopes[k];
+    if (slopes) {
+      slopes.write(this.#u, out);
       return;
     }
+    const { sides, step } = this.varied[k]!;
     const here = this.#here;
     sides[0].engine.equations!.rightHandSide(this.#s + step * this.shift[k]!, this.#u, out);
-    for (let i = 0; i < out.length; i++) out[i] = per * (out[i]! - here[i]!);
+    for (let i = 0; i < out.length; i++) out[i] = (out[i]! - here[i]!) / step;
   }
 
   turn(k: number, s: number, u: Float64Array, v: Float64Array): void {
@@ -152,8 +154,6 @@ export class StiffCarry extends Carry implements ParameterSlopes {
     return slope;
   }
 }
-
-type StiffBeside = NonNullable<ReturnType<NonNullable<StiffSystem['beside']>>>;
 
 /** ∂M/∂p, null where there is none. */
 function massSlope(one: Varied, size: number): Float64Array | null {

@@ -3,6 +3,7 @@
 
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import { InputError } from '../../errors.js';
+import type { BothSides } from '../../numerics/stiff/stiff-system.js';
 import type { CompleteProblem } from '../complete.js';
 import type { Engine } from '../engine.js';
 import { engineOf } from '../engines/registry.js';
@@ -11,8 +12,8 @@ import type { NumberOfProblem } from './paths.js';
 
 /** Share of a number's size by which it is varied: small beside every corner that is rounded off, large beside round-off. */
 const SHARE = 3e-8;
-/** The same for the start, where no corner is near and small parts of large amounts count. */
-const START_SHARE = 1e-4;
+/** The same where no corner is near and small parts of large amounts count. */
+const WIDE_SHARE = 1e-4;
 
 /** One side of a number: its problem, and an engine that follows the run. */
 export interface Side {
@@ -28,13 +29,11 @@ export class Varied {
   readonly size: number;
   readonly step: number;
   readonly sides: readonly [Side, Side];
-  readonly #number: NumberOfProblem;
-  readonly #system: EthanolWater;
+  /** The same farther apart, for what no corner is near of: start, constants, tables. They do not follow the run. */
+  readonly wide: BothSides<Engine>;
 
   constructor(number: NumberOfProblem, main: Engine, system: EthanolWater) {
     this.path = number.path;
-    this.#number = number;
-    this.#system = system;
     this.size = number.size;
     this.step = SHARE * number.size;
     const side = (sign: 1 | -1): Side => {
@@ -48,16 +47,19 @@ export class Varied {
       return { sign, problem, engine, margins };
     };
     this.sides = [side(1), side(-1)];
+    const far = WIDE_SHARE * number.size;
+    this.wide = {
+      plus: engineOf(number.at(number.value + far), system),
+      minus: engineOf(number.at(number.value - far), system),
+      apart: 2 * far,
+    };
   }
 
   /** Derivative of the state a run starts in. */
   start(): Float64Array {
-    const number = this.#number;
-    const { value, size } = number;
-    const [plus, minus] = [START_SHARE, -START_SHARE].map((share) =>
-      engineOf(number.at(value + share * size), this.#system).start(),
-    );
-    return plus!.map((one, i) => (one - minus![i]!) / (2 * START_SHARE * size));
+    const { plus, minus, apart } = this.wide;
+    const other = minus.start();
+    return plus.start().map((one, i) => (one - other[i]!) / apart);
   }
 
   /** Derivative of a number that each side gives; `by` is the signed change of the number. */

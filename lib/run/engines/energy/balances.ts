@@ -37,15 +37,15 @@ export abstract class TrainBalances {
   readonly drumAt: number;
   readonly receiverAt: number;
   readonly count: number;
-  protected readonly efficiency: Float64Array;
+  readonly efficiency: Float64Array;
   /** How many times the vapour from below a plate must raise to boil by itself: BY_ITSELF, or less, so that it gives off no more than it gets and has. */
-  protected readonly byItself: Float64Array;
+  readonly byItself: Float64Array;
   /** Vapour below this is none, mol/s. */
-  protected none_mol_s = 0;
-  protected readonly loss: Float64Array;
-  protected readonly reference_K: Float64Array;
-  protected readonly over: Uint8Array;
-  protected partial = false;
+  none_mol_s = 0;
+  readonly loss: Float64Array;
+  readonly reference_K: Float64Array;
+  readonly over: Uint8Array;
+  partial = false;
   protected readonly corners: Corners;
   protected nominalVapour_mol_s = 1;
   #filling = false;

@@ -29,6 +29,12 @@ export class DrumStreams {
     this.setUp(train, tables);
   }
 
+  /** Brim by volume, subcooling, the water's temperature, time and width of running out. */
+  get constants(): readonly [number, number, number, number, number] {
+    const { brim_m3, subcooling_K, water_K, weirLag_s } = this.#drum;
+    return [brim_m3, subcooling_K, water_K, weirLag_s, this.#width];
+  }
+
   /** Takes the numbers of another train. */
   setUp(train: Train, tables: TrainTables): void {
     this.#intervals = tables.intervals;

@@ -203,7 +203,8 @@ class EnergyEngine implements Engine {
       end = this.#run(end.s, reworked);
     }
     if (end.kind === 'event' && end.event <= dry) return ended(end, end.event, dry);
-    return { kind: end.kind === 'event' ? 'reachedEnd' : end.kind, s: end.s, state: end.state, rule: -1 };
+    if (end.kind === 'event') return { kind: 'reachedEnd', s: end.s, state: end.state, rule: -1, own: end.event - dry };
+    return { kind: end.kind, s: end.s, state: end.state, rule: -1 };
   }
 
   /** Plates work as well as what they hold and the heat of the step let them. */
@@ -222,5 +223,5 @@ class EnergyEngine implements Engine {
 
 function ended(end: IntegrationEnd, event: number, dry: number): StepEnd {
   const { s, state } = end;
-  return event === dry ? { kind: 'kettleDry', s, state, rule: -1 } : { kind: 'rule', s, state, rule: event };
+  return event === dry ? { kind: 'kettleDry', s, state, rule: -1, own: 0 } : { kind: 'rule', s, state, rule: event };
 }

@@ -1,7 +1,8 @@
 // The derivative of the train's balances (balances.ts): its Jacobian, block by block. Blocks couple to their neighbours only.
 
-import type { StiffSystem } from '../../../numerics/stiff/stiff-system.js';
+import type { BothSides, StateSlopes, StiffSystem } from '../../../numerics/stiff/stiff-system.js';
 import { TrainBalances } from './balances.js';
+import { ByNumber } from './by-number.js';
 import { tooCold } from './coldest.js';
 import { type HoldSlopes, holdSlopes } from './controls.js';
 import { fade, fadeSlope } from './fading.js';
@@ -37,6 +38,13 @@ export class TrainEquations extends TrainBalances implements StiffSystem {
     this.drum.evaluate(u[this.drumAt + ETHANOL]!, u[this.drumAt + WATER]!);
     this.balance(u, out);
     this.#writeJacobian(u);
+  }
+
+  slopesBy(wide: BothSides<StiffSystem>, near: BothSides<StiffSystem>): StateSlopes | null {
+    const [{ plus: a, minus: b }, { plus: c, minus: d }] = [wide, near];
+    const all = a instanceof TrainEquations && b instanceof TrainEquations;
+    if (!all || !(c instanceof TrainEquations && d instanceof TrainEquations)) return null;
+    return new ByNumber(this, { plus: a, minus: b, apart: wide.apart }, { plus: c, minus: d, apart: near.apart });
   }
 
   admit(u: Float64Array): boolean {

@@ -33,3 +33,9 @@ export function aboveSlope(value: number, width: number): number {
   const q = z * z;
   return 0.5 + z * (0.9375 + q * (-0.625 + 0.1875 * q));
 }
+
+/** Derivative of `above` by its width. */
+export function aboveWidth(value: number, width: number): number {
+  if (value <= -width || value >= width) return 0;
+  return (above(value, width) - value * aboveSlope(value, width)) / width;
+}

@@ -23,7 +23,8 @@ const PER_LAMBDA = 1 / LAMBDA0;
 
 /** Slopes of a holder, so many side by side. */
 const SLOPES = 16;
-const FREEZING_K = ZERO_CELSIUS;
+/** Energies of metal count from here, K. */
+export const FREEZING_K = ZERO_CELSIUS;
 /** What is kept of a holder itself, so many numbers side by side. */
 const CONSTANTS = 8;
 
@@ -36,9 +37,9 @@ export class Streams {
   readonly slopes: Float64Array;
   /** Heat that finds no liquid to boil and leaves with the vapour, and its ∂/∂(energy, ethanol, water): 4 a holder. */
   readonly spare: Float64Array;
-  #tables: TrainTables;
+  tables: TrainTables;
   /** Metal / LAMBDA0, brim by volume, by amount, rate and width of boiling, of running over, and what is little. */
-  readonly #constants: Float64Array;
+  readonly constants: Float64Array;
   /** Energy, ethanol and water each holder was last evaluated at if it gave no vapour, and whether with slopes: 4 a holder. */
   readonly #idle: Float64Array;
   #remembers = false;
@@ -48,15 +49,15 @@ export class Streams {
     this.readings = new Float64Array(READINGS * this.count);
     this.slopes = new Float64Array(SLOPES * this.count);
     this.spare = new Float64Array(4 * this.count);
-    this.#constants = new Float64Array(CONSTANTS * this.count);
+    this.constants = new Float64Array(CONSTANTS * this.count);
     this.#idle = new Float64Array(4 * this.count);
-    this.#tables = tables;
+    this.tables = tables;
     this.setUp(train, tables);
   }
 
   /** Takes the numbers of another train of as many holders. */
   setUp({ holders, nominalVapour_mol_s: vapour }: Train, tables: TrainTables): void {
-    this.#tables = tables;
+    this.tables = tables;
     this.readings.fill(0);
     this.slopes.fill(0);
     this.spare.fill(0);
@@ -67,7 +68,7 @@ export class Streams {
       const boils = [1 / boilLag_s, width * boilLag_s];
       const runs = [1 / weirLag_s, width * weirLag_s];
       const own = [metal_J_K / LAMBDA0, brim_m3 ?? 0, brim_mol, ...boils, ...runs, NEARLY_DRY * scale_mol];
-      this.#constants.set(own, CONSTANTS * j);
+      this.constants.set(own, CONSTANTS * j);
     });
   }
 
@@ -97,11 +98,11 @@ export class Streams {
   // A function of its own, not the body of the loop: as a body it was sometimes compiled for entry in mid-loop only, and every call's
   // first holder then ran uncompiled (a run with one doubler took 2.4 times as long).
   #evaluateHolder(j: number, u: Float64Array, withSlopes: boolean): void {
-    const { intervals } = this.#tables;
+    const { intervals } = this.tables;
     const { slopes, readings, spare } = this;
-    const constants = this.#constants;
-    const boiling = this.#tables.boiling[j]!;
-    const vapour = this.#tables.vapour[j]!;
+    const constants = this.constants;
+    const boiling = this.tables.boiling[j]!;
+    const vapour = this.tables.vapour[j]!;
     const perHeat = intervals * PER_LAMBDA;
     const o = 4 * j;
     const a = 16 * j;
@@ -153,7 +154,7 @@ export class Streams {
     let heat_d = 0;
     let heat_x = 0;
     if (e < -w) {
-      const cold = this.#tables.cold[j]!;
+      const cold = this.tables.cold[j]!;
       const f = 8 * k;
       const c1 = PER_LAMBDA * (cold[f]! + s * (cold[f + 1]! + s * (cold[f + 2]! + s * cold[f + 3]!)));
       const c2 = PER_LAMBDA * (cold[f + 4]! + s * (cold[f + 5]! + s * (cold[f + 6]! + s * cold[f + 7]!)));

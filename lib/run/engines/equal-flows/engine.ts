@@ -123,7 +123,7 @@ class EqualFlowsEngine implements Engine {
   between(view: StepView, _mark: number, s: number, out: Float64Array): void {
     view.state(s, out);
     // Where the step's polynomial swings beyond all mole fractions, a straight line between its ends does not.
-    if (this.#equations.admit(out)) return;
+    if (this.equations.admit(out)) return;
     const share = (s - view.from) / (view.to - view.from);
     for (let k = 0; k < out.length; k++) out[k] = view.start[k]! + share * (view.end[k]! - view.start[k]!);
   }

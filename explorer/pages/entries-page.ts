@@ -17,6 +17,7 @@ import {
 import type { RunCursor } from '../state/run-cursor.js';
 import type { Path } from '../state/inputs.js';
 import { startingScenario, type Scenario } from '../state/scenario.js';
+import { clock } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 import type { Solver } from '../worker/solver-client.js';
 import { ActEvent, CopyPageEvent, type Act } from './act-event.js';
@@ -150,7 +151,7 @@ export class EntriesPage extends LitElement implements PageElement {
   protected override render(): unknown {
     if (this.own && this.#editing === undefined && !this.#toBeReadOnly) return nothing;
     const shown = this.#drawables();
-    return html`${this.#head()} ${sections(shown, this.#editing, this.own)}
+    return html`${this.#head()} ${this.#atWork()} ${sections(shown, this.#editing, this.own)}
     ${this.complete ? this.#editing?.foot(this.record) : nothing} ${this.complete ? this.#parts.view() : nothing}
     ${this.#foot()}`;
   }
@@ -239,6 +240,14 @@ export class EntriesPage extends LitElement implements PageElement {
       <h1>${title}</h1>
       ${promise === '' ? nothing : html`<p class="promise">${promise}</p>`} ${this.#editing?.head(this.record)}
     </header>`;
+  }
+
+  /** How far a run has come that takes its time, out of the way of what is read. */
+  #atWork(): unknown {
+    const { reached_s } = this.#asking;
+    return reached_s === null
+      ? nothing
+      : html`<p class="at-work" role="status">Computing: the run has come to ${clock(reached_s)}.</p>`;
   }
 
   #foot(): unknown {

@@ -65,6 +65,11 @@ const forbidden: readonly { from: RegExp; to: RegExp; because: string; typesToo?
     because: 'what keeps a notebook does not know what it is about',
   },
   {
+    from: /^explorer\/(?!worker\/)/,
+    to: /^explorer\/worker\/(kinds\/|answering|memory|pool)/,
+    because: 'how a question is answered is loaded by the workers alone; a page knows its types',
+  },
+  {
     from: /^explorer\/(offline|build)\//,
     to: /^(lib|explorer\/(?!offline|build))/,
     because: 'serving files needs nothing of what is in them',

@@ -34,8 +34,9 @@ export interface RunAnswer<Kept extends RunPart = never> {
   readonly solution: KeptRun<Kept>;
 }
 
-/** A run tells of itself no more often, ms. */
-const tellEvery_ms = 100;
+/** A run tells of itself once it takes so long, and then so often, ms. */
+const tellAfter_ms = 1000;
+const tellEvery_ms = 200;
 
 export const run: Answering<RunQuestion, RunAnswer> = async ({ problem, keep }, { system, tell }) => {
   const late = keep.includes('limits') ? await part(() => import('./limits.js')) : undefined;
@@ -51,12 +52,12 @@ export const run: Answering<RunQuestion, RunAnswer> = async ({ problem, keep }, 
 
 /** Tells how far the run has come, where it takes long. */
 function telling(tell: Bench['tell']): RunObserver {
-  let told_ms = performance.now();
+  let next_ms = performance.now() + tellAfter_ms;
   return {
     step: (_view, { moment }) => {
       const now_ms = performance.now();
-      if (now_ms < told_ms + tellEvery_ms) return;
-      told_ms = now_ms;
+      if (now_ms < next_ms) return;
+      next_ms = now_ms + tellEvery_ms;
       tell(moment.time_s);
     },
   };

@@ -5,7 +5,7 @@ import type { Plugin } from 'vite';
 
 /** Modules without which hardly a first figure is drawn; what they import comes with them. */
 const wanted =
-  /\/explorer\/(pages\/entries-page|entries\/(setup|figure)\/kind|entries\/figure\/pieces\/run|pages\/ready\/the-ceiling)\.ts$/u;
+  /\/explorer\/(pages\/entries-page|entries\/(setup|figure)\/kind|entries\/figure\/pieces\/run|pages\/the-ceiling\/record)\.ts$/u;
 /** What the entry script imports itself. */
 const atStart =
   /\/node_modules\/(lit|lit-html|lit-element|@lit)\/|\/explorer\/(components\/frame\/|keep\/(format|keys|numbers|when|write-file)\.|pages\/(registry|open-pages|refused-act|undo-keys)|entries\/registry|state\/(acts|address|history|limits|notebook|notebook-record|own-stills-check|parameters|record-size|run-sheet-check|shared-values|store|within-limits)\.|offline\/(load-part|wanted|start-worker|typefaces)|text\/unit-systems|worker\/solver-client)/u;

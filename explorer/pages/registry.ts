@@ -54,29 +54,29 @@ function course(name: string, title: string): PageEntry {
 
 export const pages: readonly PageEntry[] = [
   ready('the-ceiling', 'The ceiling', async () => {
-    return { record: (await import('./ready/the-ceiling.js')).theCeiling, first: 'still.column.count' };
+    return { record: (await import('./the-ceiling/record.js')).theCeiling, first: 'still.column.count' };
   }),
   ready('one-charge-three-stills', 'One charge, three stills', async () => {
-    const { oneChargeThreeStills } = await import('./ready/one-charge-three-stills.js');
+    const { oneChargeThreeStills } = await import('./one-charge-three-stills/record.js');
     return { record: oneChargeThreeStills, first: 'asked.strength' };
   }),
   ready('the-doubler', 'The doubler', async () => {
-    return { record: (await import('./ready/the-doubler.js')).theDoubler, first: 'doublerCharges[0].charge.strength' };
+    return { record: (await import('./the-doubler/record.js')).theDoubler, first: 'doublerCharges[0].charge.strength' };
   }),
   ready('the-stills-limits', 'The still’s limits', async () => {
-    return { record: (await import('./ready/the-stills-limits.js')).theStillsLimits, first: 'still.kettle.power_W' };
+    return { record: (await import('./the-stills-limits/record.js')).theStillsLimits, first: 'still.kettle.power_W' };
   }),
   ready('what-the-gauges-say', 'What the gauges say', async () => {
     return {
-      record: (await import('./ready/what-the-gauges-say.js')).whatTheGaugesSay,
+      record: (await import('./what-the-gauges-say/record.js')).whatTheGaugesSay,
       first: 'still.air.pressure_Pa',
     };
   }),
   ready('down-to-strength', 'Down to strength', async () => {
-    return { record: (await import('./ready/down-to-strength.js')).downToStrength, first: 'charge.volume_m3' };
+    return { record: (await import('./down-to-strength/record.js')).downToStrength, first: 'charge.volume_m3' };
   }),
   ready('the-books', 'The books', async () => {
-    return { record: (await import('./ready/the-books.js')).theBooks, first: 'charge.volume_m3' };
+    return { record: (await import('./the-books/record.js')).theBooks, first: 'charge.volume_m3' };
   }),
   course('what-boils', 'What boils'),
   course('one-plate-more', 'One plate more'),

@@ -9,7 +9,7 @@ import type { RunRows } from '../../rows/run.js';
 import type { Column } from '../../rows/shown.js';
 import { numberText } from '../../text/number-text.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
-import type { CeilingAsks } from '../ceiling-asks.js';
+import type { CeilingAsks } from '../../pages/the-ceiling/asks.js';
 import type { Answered, Here } from '../entry.js';
 import type { OwnData } from './kind.js';
 import type { OwnColumn, OwnRows } from './read-rows.js';

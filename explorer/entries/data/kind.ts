@@ -3,7 +3,7 @@
 
 import { html, nothing } from 'lit';
 import type { Json } from '../../state/notebook-record.js';
-import { asking, type CeilingAsks } from '../ceiling-asks.js';
+import { asking, type CeilingAsks } from '../../pages/the-ceiling/asks.js';
 import type { Asks } from '../../worker/questions.js';
 import { anyKind, good, wrong, type Answered, type Checked, type Here } from '../entry.js';
 import { letters, tooLong } from '../../state/limits.js';

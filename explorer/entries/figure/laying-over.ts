@@ -3,7 +3,7 @@
 
 import { html } from 'lit';
 import { wanted } from '../../offline/wanted.js';
-import type { Overlay, Overlays } from '../ceiling-overlays.js';
+import type { Overlay, Overlays } from '../../pages/the-ceiling/overlays.js';
 import type { Here } from '../entry.js';
 
 const words: Readonly<Record<string, readonly [string, string]>> = {
@@ -40,7 +40,7 @@ export function overlaysFor(here: Pick<Here, 'common' | 'redraw'>): Overlays | u
   if (holder.overlays === undefined && holder.asked !== true) {
     holder.asked = true;
     const says = 'What is to be laid over the figures could not be loaded.';
-    void wanted(says, () => import('../ceiling-overlays.js')).then((overlays) => {
+    void wanted(says, () => import('../../pages/the-ceiling/overlays.js')).then((overlays) => {
       holder.overlays = overlays;
       here.redraw();
     });

@@ -3,7 +3,7 @@
 import { guessFigure } from '../../figures/guess-figure.js';
 import { platesAnswer, strengthByPlates } from '../../figures/strength-by-plates.js';
 import type { StrengthByPlatesRows } from '../../rows/course.js';
-import { measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
+import { measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../pages/course/questions.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
 import type { AnswerTo, Question } from '../../worker/questions.js';
 import { ceilingWords } from './ceiling-words.js';

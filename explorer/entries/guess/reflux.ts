@@ -3,7 +3,7 @@
 import { guessFigure } from '../../figures/guess-figure.js';
 import { refluxAnswer, refluxPrice } from '../../figures/reflux-price.js';
 import type { RefluxPriceRows } from '../../rows/course.js';
-import { measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
+import { measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../pages/course/questions.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
 import type { Scenario } from '../../state/scenario.js';
 import type { AnswerTo, Question, Asks } from '../../worker/questions.js';

@@ -3,7 +3,7 @@
 import { guessFigure } from '../../figures/guess-figure.js';
 import { platesAnswer, strengthByPlates } from '../../figures/strength-by-plates.js';
 import type { StrengthByPlatesRows } from '../../rows/course.js';
-import { ladderOf } from '../../state/course-rows.js';
+import { ladderOf } from '../../pages/course/rows.js';
 import { azeotropeRow } from '../../state/equilibrium-rows.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import { fieldOf, type GuessDefinition } from './definition.js';

@@ -3,7 +3,7 @@
 import { guessFigure } from '../../figures/guess-figure.js';
 import { vapourOverLiquid } from '../../figures/vapour-over-liquid.js';
 import type { OverTheLiquidRows } from '../../rows/course.js';
-import { overLiquidRows } from '../../state/course-rows.js';
+import { overLiquidRows } from '../../pages/course/rows.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import { fieldOf, type GuessDefinition } from './definition.js';
 import { vapourWords } from './vapour-words.js';

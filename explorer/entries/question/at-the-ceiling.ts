@@ -1,7 +1,7 @@
 // 'Why it stops': what the azeotrope gives off, and what lifts a tall column.
 
-import { untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
-import { boilOf } from '../../state/course-rows.js';
+import { untilMeasure, whenFull, type MeasureQuestion } from '../../pages/course/questions.js';
+import { boilOf } from '../../pages/course/rows.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { AnswerTo, Question } from '../../worker/questions.js';
 import { joined, trimmed } from '../../text/format.js';

@@ -1,6 +1,6 @@
 // 'One plate more': how many ideal plates pass a strength, and how many more the next per cent takes.
 
-import { ladderOf } from '../../state/course-rows.js';
+import { ladderOf } from '../../pages/course/rows.js';
 import type { Given } from '../entry.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import { roundStrength } from '../words.js';

@@ -1,6 +1,6 @@
 // 'Reflux': how much is boiled for each part kept, and how long another ratio takes.
 
-import { measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../state/course-questions.js';
+import { measureOf, untilMeasure, whenFull, type MeasureQuestion } from '../../pages/course/questions.js';
 import type { Scenario } from '../../state/scenario.js';
 import { fixed, joined, trimmed } from '../../text/format.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';

@@ -1,7 +1,7 @@
 // 'What boils': the strength of what rises, and the liquid behind a thermometer.
 
 import { moleFractionFromStrength, temperatureOnSlice, type CurveSlice } from '#lib/index.js';
-import { boilOf } from '../../state/course-rows.js';
+import { boilOf } from '../../pages/course/rows.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { QuestionDefinition } from './definition.js';
 import { roundStrength } from '../words.js';

@@ -1,7 +1,7 @@
 // Lesson 2: a plate boils once more what rose to it, and has less and less to gain.
 
 import { strengthCorner, strengthSteps } from '../../figures/strength-steps.js';
-import { strengthStepsRows } from '../../state/course-rows.js';
+import { strengthStepsRows } from './rows.js';
 import { countInWords, ordinal } from '../../text/format.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { Lesson } from './lesson.js';

@@ -2,8 +2,8 @@
 
 import { ofRuns } from '../../figures/run/of-runs.js';
 import { runFigure } from '../../figures/run/run-figure.js';
-import { measureOf, wholeRun } from '../../state/course-questions.js';
-import { lessonRunRows } from '../../state/course-rows.js';
+import { measureOf, wholeRun } from './questions.js';
+import { lessonRunRows } from './rows.js';
 import { type DrawnPart, runResults } from '../../state/run-results.js';
 import type { Given } from '../../entries/entry.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';

@@ -4,7 +4,7 @@ import { toSI } from '#lib/index.js';
 import { modelName, roundStrength } from '../../entries/words.js';
 import type { Scenario } from '../../state/scenario.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
-import { measureOf } from '../../state/course-questions.js';
+import { measureOf } from './questions.js';
 import { type DrawnRun, positionIn, readAt } from '../../state/run-results.js';
 import type { EquilibriumAnswer } from '../../worker/kinds/equilibrium.js';
 import { fixed } from '../../text/format.js';

@@ -1,7 +1,7 @@
 // Lesson 1: a mixture has one boil, and what rises from it is neither alcohol nor water.
 
 import { overTheLiquid } from '../../figures/over-the-liquid.js';
-import { boilOf, overLiquidRows } from '../../state/course-rows.js';
+import { boilOf, overLiquidRows } from './rows.js';
 import { fixed } from '../../text/format.js';
 import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
 import type { Lesson } from './lesson.js';

@@ -1,7 +1,7 @@
 // What a change costs: questions stay the same until something they ask changes.
 
 import { describe, expect, it } from 'vitest';
-import { comparison } from '../../../explorer/state/compare.js';
+import { comparison } from '../../../explorer/pages/the-ceiling/comparison.js';
 import { ceilingQuestions } from '../../../explorer/state/derive.js';
 import { remembered } from '../../../explorer/state/memo.js';
 import { inputAt } from '../../../explorer/state/inputs.js';

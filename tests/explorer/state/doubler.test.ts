@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { createEthanolWater, solve, type EnergyProblem, type PlainEnergySolution } from '#lib/index.js';
-import { doublerQuestions, resultsOf, type DoublerQuestions } from '../../../explorer/state/doubler.js';
-import { insideDoubler } from '../../../explorer/state/inside-doubler.js';
+import { doublerQuestions, resultsOf, type DoublerQuestions } from '../../../explorer/pages/the-doubler/questions.js';
+import { insideDoubler } from '../../../explorer/pages/the-doubler/inside.js';
 import { inputAt } from '../../../explorer/state/inputs.js';
 import { newNotebook } from '../../../explorer/state/notebook-record.js';
 import { scenarioOn } from '../../../explorer/state/page-scenario.js';

@@ -11,7 +11,7 @@ import {
   stillsQuestions,
   type StillName,
   type StillResults,
-} from '../../../explorer/state/three-stills.js';
+} from '../../../explorer/pages/one-charge-three-stills/questions.js';
 import { answersTo, solverAtHand } from '../../support/answers.js';
 
 /** Of all alcohol, when the starting sheet ends. */

@@ -6,7 +6,7 @@ import { xyDiagram } from '../../../figures/xy-diagram.js';
 import { boilingDiagramRows, curveRows, plateStairRows } from '../../../state/equilibrium-rows.js';
 import { cursorPosition } from '../../../state/run-cursor.js';
 import { readAt } from '../../../state/run-results.js';
-import { asking, type CeilingAsks } from '../../ceiling-asks.js';
+import { asking, type CeilingAsks } from '../../../pages/the-ceiling/asks.js';
 import type { Here } from '../../entry.js';
 import { laidOn, overlaysFor } from '../laying-over.js';
 import type { FigureData, FigurePiece } from '../piece.js';

@@ -1,9 +1,9 @@
 // A doubler over the pot, with its charge and with water; and what goes on inside it along the clock.
 
 import { runFigure } from '../../../figures/run/run-figure.js';
-import { doublerQuestions, type DoublerQuestions } from '../../../state/doubler.js';
-import { insideRows } from '../../doubler-clock.js';
-import { doublerRows } from '../../the-doubler.js';
+import { doublerQuestions, type DoublerQuestions } from '../../../pages/the-doubler/questions.js';
+import { insideRows } from '../../../pages/the-doubler/clock.js';
+import { doublerRows } from '../../../pages/the-doubler/words.js';
 import type { FigurePiece } from '../piece.js';
 
 export const doublerStrength: FigurePiece<DoublerQuestions> = {

@@ -6,7 +6,7 @@ import type { StaircaseDiagramRows } from '../../../rows/equilibrium.js';
 import { lastCorner } from '../../../figures/last-corner.js';
 import { xyDiagram } from '../../../figures/xy-diagram.js';
 import { curveRows, idealStairRows } from '../../../state/equilibrium-rows.js';
-import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
+import { asking, type CeilingAsks, type CeilingNow } from '../../../pages/the-ceiling/asks.js';
 import type { Here } from '../../entry.js';
 import { laidOn, overlaysFor } from '../laying-over.js';
 import type { FigureData, FigurePiece } from '../piece.js';

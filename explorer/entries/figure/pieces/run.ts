@@ -9,8 +9,8 @@ import type { NumberSpecs } from '../../../state/number-specs.js';
 import { cursorX, turned } from '../../../state/run-cursor.js';
 import { runResults } from '../../../state/run-results.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
-import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
-import { difference, measuredStrength, touchesOnly } from '../../run-difference.js';
+import { asking, type CeilingAsks, type CeilingNow } from '../../../pages/the-ceiling/asks.js';
+import { difference, measuredStrength, touchesOnly } from '../../../pages/the-ceiling/run-difference.js';
 import type { FigurePiece } from '../piece.js';
 import { stillOf } from '../../../state/paths.js';
 

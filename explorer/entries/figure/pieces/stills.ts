@@ -3,9 +3,9 @@
 import { html } from 'lit';
 import { runFigure } from '../../../figures/run/run-figure.js';
 import { mostOwnStills } from '../../../state/own-stills-check.js';
-import type { StillsQuestions } from '../../../state/three-stills.js';
-import { keepColumn, ownStills, stillsAsks, takeAway } from '../../own-stills.js';
-import { columnLabel, stillRows } from '../../three-stills.js';
+import type { StillsQuestions } from '../../../pages/one-charge-three-stills/questions.js';
+import { keepColumn, ownStills, stillsAsks, takeAway } from '../../../pages/one-charge-three-stills/own-stills.js';
+import { columnLabel, stillRows } from '../../../pages/one-charge-three-stills/words.js';
 import type { FigurePiece } from '../piece.js';
 
 export const stills: FigurePiece<StillsQuestions> = {

@@ -1,8 +1,8 @@
 // What a doubler gives, by what it is charged with.
 
-import { doublerQuestions, type DoublerQuestions } from '../../../state/doubler.js';
+import { doublerQuestions, type DoublerQuestions } from '../../../pages/the-doubler/questions.js';
 import type { Piece } from '../../pieces.js';
-import { chargesTable, doublerNumbers } from '../../the-doubler.js';
+import { chargesTable, doublerNumbers } from '../../../pages/the-doubler/words.js';
 
 export const doublerCharges: Piece<DoublerQuestions> = {
   asks: doublerQuestions,

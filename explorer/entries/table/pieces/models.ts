@@ -6,8 +6,8 @@ import { fixed, trimmed } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import type { EquilibriumAnswer } from '../../../worker/kinds/equilibrium.js';
 import type { StagesAnswer } from '../../../worker/kinds/stages.js';
-import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
-import { modelNote } from '../../ceiling-notes.js';
+import { asking, type CeilingAsks, type CeilingNow } from '../../../pages/the-ceiling/asks.js';
+import { modelNote } from '../../../pages/the-ceiling/notes.js';
 import type { Piece } from '../../pieces.js';
 import { modelName } from '../../words.js';
 

@@ -3,11 +3,11 @@
 
 import { html } from 'lit';
 import { numberWithUnit } from '../../../components/number/number-spec.js';
-import { comparison } from '../../../state/compare.js';
-import { measureOf } from '../../../state/course-questions.js';
+import { comparison } from '../../../pages/the-ceiling/comparison.js';
+import { measureOf } from '../../../pages/course/questions.js';
 import type { RunAnswer } from '../../../worker/kinds/run.js';
 import type { Answer } from '../../../worker/questions.js';
-import { tableNote } from '../../ceiling-notes.js';
+import { tableNote } from '../../../pages/the-ceiling/notes.js';
 import type { Later } from '../../entry.js';
 import type { Piece } from '../../pieces.js';
 import { ratioOf } from '../../../state/problems.js';

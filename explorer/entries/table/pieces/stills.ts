@@ -1,10 +1,10 @@
 // What each of several stills makes of one charge, a column a still.
 
 import { html } from 'lit';
-import type { StillsQuestions } from '../../../state/three-stills.js';
-import { ownStills, stillsAsks } from '../../own-stills.js';
+import type { StillsQuestions } from '../../../pages/one-charge-three-stills/questions.js';
+import { ownStills, stillsAsks } from '../../../pages/one-charge-three-stills/own-stills.js';
 import type { Piece } from '../../pieces.js';
-import { recoveredTable, resultsOf } from '../../three-stills.js';
+import { recoveredTable, resultsOf } from '../../../pages/one-charge-three-stills/words.js';
 import { caution } from '../../words.js';
 
 const weakKettle = caution(

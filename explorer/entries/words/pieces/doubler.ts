@@ -1,9 +1,9 @@
 // What a doubler does first and later, and what two of them in series come to, in words.
 
 import { html } from 'lit';
-import { doublerQuestions, type DoublerQuestions } from '../../../state/doubler.js';
+import { doublerQuestions, type DoublerQuestions } from '../../../pages/the-doubler/questions.js';
 import type { Piece } from '../../pieces.js';
-import { doublerNumbers, firstWords, laterWords, retortWords } from '../../the-doubler.js';
+import { doublerNumbers, firstWords, laterWords, retortWords } from '../../../pages/the-doubler/words.js';
 import { source } from '../../words.js';
 
 const inventedNote = html`<p>

@@ -2,11 +2,11 @@
 
 import { html, nothing } from 'lit';
 import '../../../components/answer/kp-answer.js';
-import type { StillsQuestions } from '../../../state/three-stills.js';
+import type { StillsQuestions } from '../../../pages/one-charge-three-stills/questions.js';
 import type { Here } from '../../entry.js';
-import { stillsAsks } from '../../own-stills.js';
+import { stillsAsks } from '../../../pages/one-charge-three-stills/own-stills.js';
 import type { Piece } from '../../pieces.js';
-import * as words from '../../three-stills.js';
+import * as words from '../../../pages/one-charge-three-stills/words.js';
 import { stillOf } from '../../../state/paths.js';
 
 function results({ once }: Pick<Here, 'once'>, now: words.Stills): words.Results {

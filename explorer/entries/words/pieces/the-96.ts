@@ -6,7 +6,7 @@ import '../../../components/answer/kp-answer.js';
 import { namedStrengths } from '../../../state/derive.js';
 import { countInWords, fixed, ordinal } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
-import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
+import { asking, type CeilingAsks, type CeilingNow } from '../../../pages/the-ceiling/asks.js';
 import type { Piece } from '../../pieces.js';
 import { plainWords } from '../../plain-words.js';
 import { ink, print, roundStrength } from '../../words.js';

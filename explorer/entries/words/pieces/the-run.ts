@@ -6,14 +6,14 @@ import type { NumberSpecs } from '../../../state/number-specs.js';
 import { runResults } from '../../../state/run-results.js';
 import { clock, fixed, percent } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
-import { asking, type CeilingAsks, type CeilingNow } from '../../ceiling-asks.js';
-import { inventedStill } from '../../ceiling-notes.js';
+import { asking, type CeilingAsks, type CeilingNow } from '../../../pages/the-ceiling/asks.js';
+import { inventedStill } from '../../../pages/the-ceiling/notes.js';
 import type { Provided } from '../../entry.js';
 import type { Piece } from '../../pieces.js';
 import { columnOf } from '../../../state/column-of.js';
 import { simplification } from '../../../state/simplification.js';
 import { endSaid } from '../../run-sheet/said.js';
-import { difference, differences, measuredStrength, touchesOnly } from '../../run-difference.js';
+import { difference, differences, measuredStrength, touchesOnly } from '../../../pages/the-ceiling/run-difference.js';
 import { ink, pencil, print, roundStrength } from '../../words.js';
 
 type Names = 'run' | 'equilibrium';

@@ -10,7 +10,7 @@ import { gapInNumbers, readGuess, type Asked, type Reading } from '../../../../e
 import { refluxWords } from '../../../../explorer/entries/guess/reflux-words.js';
 import { stepsWords } from '../../../../explorer/entries/guess/steps-words.js';
 import { vapourWords } from '../../../../explorer/entries/guess/vapour-words.js';
-import { boilOf, ladderOf } from '../../../../explorer/state/course-rows.js';
+import { boilOf, ladderOf } from '../../../../explorer/pages/course/rows.js';
 import { unitSystems } from '../../../../explorer/text/unit-systems.js';
 
 const units = unitSystems.metric;

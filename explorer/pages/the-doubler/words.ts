@@ -1,9 +1,9 @@
 // 'The doubler' in words: what it does first, what it does later, what it is charged with, and two of them in series.
 
 import { html, nothing } from 'lit';
-import { ofRuns } from '../figures/run/of-runs.js';
-import type { NamedRun, RunFigureRows } from '../rows/run.js';
-import type { Answered } from './entry.js';
+import { ofRuns } from '../../figures/run/of-runs.js';
+import type { NamedRun, RunFigureRows } from '../../rows/run.js';
+import type { Answered } from '../../entries/entry.js';
 import {
   type DoublerQuestions,
   inventedDoubler,
@@ -11,15 +11,15 @@ import {
   ownCharge,
   resultsOf,
   type DoublerResults,
-} from '../state/doubler.js';
-import { insideDoubler, type InsideDoubler } from '../state/inside-doubler.js';
-import { azeotropeRow } from '../state/equilibrium-rows.js';
-import { numberWithUnit } from '../components/number/number-spec.js';
-import type { NumberSpecs } from '../state/number-specs.js';
-import { stillOf } from '../state/paths.js';
-import { clock, fixed, joined, percent } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import { ink, print, roundStrength } from './words.js';
+} from './questions.js';
+import { insideDoubler, type InsideDoubler } from './inside.js';
+import { azeotropeRow } from '../../state/equilibrium-rows.js';
+import { numberWithUnit } from '../../components/number/number-spec.js';
+import type { NumberSpecs } from '../../state/number-specs.js';
+import { stillOf } from '../../state/paths.js';
+import { clock, fixed, joined, percent } from '../../text/format.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import { ink, print, roundStrength } from '../../entries/words.js';
 
 export type Doubling = Answered<DoublerQuestions>;
 

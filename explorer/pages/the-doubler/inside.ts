@@ -7,8 +7,8 @@ import {
   toSI,
   volumeAt20C,
 } from '#lib/index.js';
-import type { InsideRun } from './doubler.js';
-import { remembered } from './memo.js';
+import type { InsideRun } from './questions.js';
+import { remembered } from '../../state/memo.js';
 
 /** A column of one holder, row by row. */
 export function holderRow(

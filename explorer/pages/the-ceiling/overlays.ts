@@ -2,23 +2,23 @@
 // words and notes that belong to them. Loaded when first asked for.
 
 import { html, nothing } from 'lit';
-import { boilingDiagram } from '../figures/boiling-diagram.js';
-import type { Figure } from '../figures/figure.js';
-import { lastCorner } from '../figures/last-corner.js';
-import { boilingPointsOver, modelsOver, vapourPointsOver } from '../figures/laid-over.js';
-import type { BoilingDiagramRows, ModelRows, StaircaseDiagramRows } from '../rows/equilibrium.js';
-import { xyDiagram } from '../figures/xy-diagram.js';
-import { azeotropeRow, curveRows, pressureInWords } from '../state/equilibrium-rows.js';
-import { measuredRows } from '../state/measured-rows.js';
-import { remembered } from '../state/memo.js';
-import { fixed, joined } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { EquilibriumAnswer } from '../worker/kinds/equilibrium.js';
-import { measuredNote } from './measured-notes.js';
-import { modelName, print } from './words.js';
+import { boilingDiagram } from '../../figures/boiling-diagram.js';
+import type { Figure } from '../../figures/figure.js';
+import { lastCorner } from '../../figures/last-corner.js';
+import { boilingPointsOver, modelsOver, vapourPointsOver } from '../../figures/laid-over.js';
+import type { BoilingDiagramRows, ModelRows, StaircaseDiagramRows } from '../../rows/equilibrium.js';
+import { xyDiagram } from '../../figures/xy-diagram.js';
+import { azeotropeRow, curveRows, pressureInWords } from '../../state/equilibrium-rows.js';
+import { measuredRows } from '../../state/measured-rows.js';
+import { remembered } from '../../state/memo.js';
+import { fixed, joined } from '../../text/format.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { EquilibriumAnswer } from '../../worker/kinds/equilibrium.js';
+import { measuredNote } from '../../entries/measured-notes.js';
+import { modelName, print } from '../../entries/words.js';
 
 export type Overlay = 'measured' | 'models';
-export type Overlays = typeof import('./ceiling-overlays.js');
+export type Overlays = typeof import('./overlays.js');
 
 /** A figure with the rows it takes. */
 export interface Laid {

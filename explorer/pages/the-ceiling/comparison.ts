@@ -1,11 +1,11 @@
 // The table 'Plates or reflux?': the spout at one moment for several plates and reflux ratios. Asked cell
 // by cell after the figures stand, so that no request of the page waits behind it.
 
-import { comparedPlates, comparedRefluxes } from './derive.js';
-import { untilMeasure, type MeasureQuestion } from './course-questions.js';
-import { numberAt, withValue } from './paths.js';
-import { ratioOf, withRatio } from './problems.js';
-import type { Scenario } from './scenario.js';
+import { comparedPlates, comparedRefluxes } from '../../state/derive.js';
+import { untilMeasure, type MeasureQuestion } from '../course/questions.js';
+import { numberAt, withValue } from '../../state/paths.js';
+import { ratioOf, withRatio } from '../../state/problems.js';
+import type { Scenario } from '../../state/scenario.js';
 
 /** Rows, columns and questions of the table; the reader's own plates and reflux are always among them. */
 export interface Comparison {

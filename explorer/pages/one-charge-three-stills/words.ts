@@ -1,19 +1,19 @@
 // 'One charge, three stills': what each still makes of the charge, in words and as a table.
 
 import { html, nothing } from 'lit';
-import { ofRuns } from '../figures/run/of-runs.js';
-import type { RunFigureRows } from '../rows/run.js';
-import type { Answered } from './entry.js';
-import { azeotropeRow } from '../state/equilibrium-rows.js';
-import { columnOf, type OwnStill } from '../state/column-of.js';
-import { ownNames, stillNames, stillResults } from '../state/three-stills.js';
-import type { StillName, StillResults, StillRun, StillsQuestions } from '../state/three-stills.js';
-import { numberWithUnit } from '../components/number/number-spec.js';
-import type { NumberSpecs } from '../state/number-specs.js';
-import { clock, fixed, joined, percent } from '../text/format.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import { ink, print, roundStrength } from './words.js';
-import { stillOf } from '../state/paths.js';
+import { ofRuns } from '../../figures/run/of-runs.js';
+import type { RunFigureRows } from '../../rows/run.js';
+import type { Answered } from '../../entries/entry.js';
+import { azeotropeRow } from '../../state/equilibrium-rows.js';
+import { columnOf, type OwnStill } from '../../state/column-of.js';
+import { ownNames, stillNames, stillResults } from './questions.js';
+import type { StillName, StillResults, StillRun, StillsQuestions } from './questions.js';
+import { numberWithUnit } from '../../components/number/number-spec.js';
+import type { NumberSpecs } from '../../state/number-specs.js';
+import { clock, fixed, joined, percent } from '../../text/format.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import { ink, print, roundStrength } from '../../entries/words.js';
+import { stillOf } from '../../state/paths.js';
 
 export type Stills = Answered<StillsQuestions>;
 export type Results = Readonly<Record<'pot' | 'doubler' | 'column', StillResults>> &

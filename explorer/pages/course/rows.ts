@@ -3,12 +3,12 @@
 
 import { moleFractionFromStrength, strengthFromMoleFraction, temperatureOnSlice, vapourOnSlice } from '#lib/index.js';
 import type { CurveSlice } from '#lib/index.js';
-import type { RunRows, RunsDrawn } from '../rows/run.js';
-import type { OverTheLiquidRows } from '../rows/course.js';
-import type { StrengthStepsRows } from '../rows/course.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { EquilibriumAnswer } from '../worker/kinds/equilibrium.js';
-import { azeotropeRow } from './equilibrium-rows.js';
+import type { RunRows, RunsDrawn } from '../../rows/run.js';
+import type { OverTheLiquidRows } from '../../rows/course.js';
+import type { StrengthStepsRows } from '../../rows/course.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { EquilibriumAnswer } from '../../worker/kinds/equilibrium.js';
+import { azeotropeRow } from '../../state/equilibrium-rows.js';
 
 /** Points of a drawn curve; the weak end is steep and gets more than its share. */
 const points = 120;

@@ -1,11 +1,11 @@
 // How a run of 'The ceiling' is called, and what is measured on it.
 
-import { numberWithUnit } from '../components/number/number-spec.js';
-import { inputs, type Path } from '../state/inputs.js';
-import type { NumberSpecs } from '../state/number-specs.js';
-import { numberAt } from '../state/paths.js';
-import type { RunResults } from '../state/run-results.js';
-import type { Scenario } from '../state/scenario.js';
+import { numberWithUnit } from '../../components/number/number-spec.js';
+import { inputs, type Path } from '../../state/inputs.js';
+import type { NumberSpecs } from '../../state/number-specs.js';
+import { numberAt } from '../../state/paths.js';
+import type { RunResults } from '../../state/run-results.js';
+import type { Scenario } from '../../state/scenario.js';
 
 /** Strength of the measure line, % vol / 100. */
 export const measuredStrength = 0.9;

@@ -1,11 +1,11 @@
 // Stills of the reader's own beside the three of 'One charge, three stills': what the entries of the page share.
 
-import type { Common, Json } from '../state/notebook-record.js';
-import { faultInOwnStills, ownStillsName as name } from '../state/own-stills-check.js';
-import { columnOf, type OwnStill } from '../state/column-of.js';
-import { stillsQuestions, type StillsQuestions } from '../state/three-stills.js';
-import type { Scenario } from '../state/scenario.js';
-import type { Here } from './entry.js';
+import type { Common, Json } from '../../state/notebook-record.js';
+import { faultInOwnStills, ownStillsName as name } from '../../state/own-stills-check.js';
+import { columnOf, type OwnStill } from '../../state/column-of.js';
+import { stillsQuestions, type StillsQuestions } from './questions.js';
+import type { Scenario } from '../../state/scenario.js';
+import type { Here } from '../../entries/entry.js';
 
 const none: readonly OwnStill[] = [];
 

@@ -1,8 +1,8 @@
 // The questions of 'The ceiling', a few of them at a time: each piece asks what it shows and no more.
 
-import { ceilingQuestions, type CeilingQuestions } from '../state/derive.js';
-import type { Scenario } from '../state/scenario.js';
-import type { Answered } from './entry.js';
+import { ceilingQuestions, type CeilingQuestions } from '../../state/derive.js';
+import type { Scenario } from '../../state/scenario.js';
+import type { Answered } from '../../entries/entry.js';
 
 /** Some of the questions of 'The ceiling'. */
 export type CeilingAsks<Names extends keyof CeilingQuestions> = { readonly [Name in Names]: CeilingQuestions[Name] };

@@ -1,12 +1,12 @@
 // What goes on in the doubler of 'The doubler' along the clock: strength, level and temperature.
 
-import { alongClock } from '../figures/run/along-clock.js';
-import type { RunFigureRows } from '../rows/run.js';
-import { spoutAlongTime } from '../state/spout.js';
-import { resultsOf } from '../state/doubler.js';
-import { holderRow, insideDoubler } from '../state/inside-doubler.js';
-import type { UnitSystem } from '../text/unit-systems.js';
-import type { Doubling } from './the-doubler.js';
+import { alongClock } from '../../figures/run/along-clock.js';
+import type { RunFigureRows } from '../../rows/run.js';
+import { spoutAlongTime } from '../../state/spout.js';
+import { resultsOf } from './questions.js';
+import { holderRow, insideDoubler } from './inside.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { Doubling } from './words.js';
 
 /** What goes on in the doubler along the clock. */
 export function insideRows(now: Doubling, units: UnitSystem): RunFigureRows {

@@ -2,13 +2,13 @@
 // for several plates or several reflux ratios.
 
 import { DEFAULT_ACTIVITY } from '#lib/index.js';
-import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
-import type { RunQuestion } from '../worker/kinds/run.js';
-import type { AnswerTo } from '../worker/questions.js';
-import { quickRun } from './derive.js';
-import { ratioOf, untilCollected, withRatio } from './problems.js';
-import { drawnParts, type DrawnPart } from './run-results.js';
-import type { Scenario } from './scenario.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
+import type { RunQuestion } from '../../worker/kinds/run.js';
+import type { AnswerTo } from '../../worker/questions.js';
+import { quickRun } from '../../state/derive.js';
+import { ratioOf, untilCollected, withRatio } from '../../state/problems.js';
+import { drawnParts, type DrawnPart } from '../../state/run-results.js';
+import type { Scenario } from '../../state/scenario.js';
 
 /** A run until the measure is full. */
 export type MeasureQuestion = RunQuestion<'time_s' | 'spoutStrength'>;

@@ -2,9 +2,9 @@
 
 import { html, nothing } from 'lit';
 import { fromSI, type PlainSolution } from '#lib/index.js';
-import { fixed, joined, trimmed } from '../text/format.js';
-import { cautions } from './cautions.js';
-import { modelName, source } from './words.js';
+import { fixed, joined, trimmed } from '../../text/format.js';
+import { cautions } from '../../entries/cautions.js';
+import { modelName, source } from '../../entries/words.js';
 
 /** The three hands, said once. */
 export const hands = html`<p>

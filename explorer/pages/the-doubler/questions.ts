@@ -1,13 +1,13 @@
 // 'The doubler': the reader's pot with and without a doubler, the doubler charged with other things, and two doublers
 // in series, as problems; and what they come to as numbers.
 
-import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
-import type { KeptRun, RunPart, RunQuestion } from '../worker/kinds/run.js';
-import { potOf, withDoublers } from './beside.js';
-import { boilingOf } from './derive.js';
-import { energyProblem } from './problems.js';
-import { drawnParts, positionIn, readAt } from './run-results.js';
-import { startingScenario, type ChargeSet, type Filling, type Scenario } from './scenario.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
+import type { KeptRun, RunPart, RunQuestion } from '../../worker/kinds/run.js';
+import { potOf, withDoublers } from '../../state/beside.js';
+import { boilingOf } from '../../state/derive.js';
+import { energyProblem } from '../../state/problems.js';
+import { drawnParts, positionIn, readAt } from '../../state/run-results.js';
+import { startingScenario, type ChargeSet, type Filling, type Scenario } from '../../state/scenario.js';
 
 /** Invented for this page. */
 export const inventedDoubler = {

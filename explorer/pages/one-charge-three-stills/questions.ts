@@ -2,16 +2,16 @@
 // alcohol has come over, and what each comes to. Beside the three of the page stand up to three of the reader's own.
 
 import type { StillDescription } from '#lib/index.js';
-import type { EquilibriumQuestion } from '../worker/kinds/equilibrium.js';
-import type { KeptRun, RunQuestion } from '../worker/kinds/run.js';
-import { potOf, withDoublers } from './beside.js';
-import type { OwnStill } from './column-of.js';
-import { boilingOf } from './derive.js';
-import { ownCharge } from './doubler.js';
-import { withValue } from './paths.js';
-import { energyProblem, withRatio } from './problems.js';
-import { drawnParts, runResults, type RunResults } from './run-results.js';
-import type { Scenario } from './scenario.js';
+import type { EquilibriumQuestion } from '../../worker/kinds/equilibrium.js';
+import type { KeptRun, RunQuestion } from '../../worker/kinds/run.js';
+import { potOf, withDoublers } from '../../state/beside.js';
+import type { OwnStill } from '../../state/column-of.js';
+import { boilingOf } from '../../state/derive.js';
+import { ownCharge } from '../the-doubler/questions.js';
+import { withValue } from '../../state/paths.js';
+import { energyProblem, withRatio } from '../../state/problems.js';
+import { drawnParts, runResults, type RunResults } from '../../state/run-results.js';
+import type { Scenario } from '../../state/scenario.js';
 
 /** What is kept of each run. */
 const stillParts = [...drawnParts, 'supplied_J', 'lost_W'] as const;

@@ -31,10 +31,18 @@ describe('a page of 200 formulas that use each other', () => {
     const field = entryOf(host, 'e199')!.querySelector('textarea')!;
     field.focus();
     field.setSelectionRange(field.value.length, field.value.length);
+    const touched = new Set<Node>();
+    const watch = new MutationObserver((all) => all.forEach(({ target }) => touched.add(target)));
+    watch.observe(host.page, { subtree: true, childList: true, attributes: true, characterData: true });
     await userEvent.keyboard('*');
     await userEvent.keyboard('2');
     await expect.poll(() => result(host, 'e199')).toBe('= 320 L');
     await settled();
+    watch.disconnect();
+    // The line itself: its name, its field and mirror, what it comes to, what is wrong with it, its words.
+    const own = entryOf(host, 'e199')!.closest('section')!;
+    expect([...touched].filter((node) => !own.contains(node)).map(({ nodeName }) => nodeName)).toEqual([]);
+    expect(touched.size).toBeLessThanOrEqual(24);
     // Twice typed, twice answered.
     expect(drawn.mock.calls.length).toBeLessThanOrEqual(8);
   });

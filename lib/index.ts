@@ -1,5 +1,6 @@
 // The public door: named re-exports, nothing else.
 export { type InputCode, InputError, type InputFault, type Outcome, type PlainInputError } from './errors.js';
+export { foundIn } from './outcome.js';
 export { inputErrorFromPlain, isPlainInputError } from './plain-error.js';
 
 // strength, substances, units
@@ -32,6 +33,7 @@ export type {
   CubicMetre,
   JoulePerMole,
   Kelvin,
+  KelvinDifference,
   Kilogram,
   KilogramPerCubicMetre,
   MassFraction,
@@ -98,12 +100,15 @@ export type {
   Charge,
   DoublerCharge,
   EnergyModel,
+  AnyProblem,
   EnergyProblem,
+  EqualFlowsProblem,
   Heat,
   Hold,
   Jars,
   Model,
   Outputs,
+  RayleighProblem,
   Reflux,
   RunProblem,
   RunStep,

@@ -12,7 +12,7 @@ import { massesAt, type Spirit, spiritOfMasses } from './spirit.js';
  * @param collected What has come over, the same; may be empty.
  * @returns found true with what is left, [m³ at 20 °C] and strength; found false with reason 'more-than-charged' when more ethanol or water was collected than charged.
  * @throws InputError when a field is outside its range.
- * @example leftInKettle({ volume_m3: 0.1, strength: 0.1 }, [{ volume_m3: 0.01, strength: 0.6 }]).strength // → 0.0444
+ * @example foundIn(leftInKettle({ volume_m3: 0.1, strength: 0.1 }, [{ volume_m3: 0.01, strength: 0.6 }])).strength // → 0.0444
  * Source: conservation of mass; OIML R 22, 1975.
  */
 export function leftInKettle(

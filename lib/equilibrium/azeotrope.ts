@@ -23,7 +23,7 @@ export interface Azeotrope {
  * @param activity Activity model that gives γ, by name or a model of your own; the default one when left out.
  * @returns found true with mole fraction, temperature [K] and whether the model was fitted there; found false with reason 'none' when α stays on one side of 1. With several (no sound model has them) the weakest.
  * @throws InputError when the pressure is outside its range or the model is none.
- * @example azeotrope(101325).moleFraction // → 0.8946
+ * @example foundIn(azeotrope(101325)).moleFraction // → 0.8946
  * Source: definition.
  */
 export function azeotrope(pressure_Pa: Pascal, activity?: ActivityName | ActivityModel): Outcome<Azeotrope, 'none'> {

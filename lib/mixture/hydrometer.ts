@@ -49,7 +49,7 @@ export interface TrueStrength {
  * @param reading What was read: `scale` 'volume' with `strength` (true at 20 °C), or 'proof' with `proof` (true at 60 °F); `temperature_K` of the liquid, T, [K], 253.15..313.15; `glassExpansion_per_K`, α, [1/K], 0..1e-4, default 25e-6. Outside, an InputError.
  * @returns `found: true` with mass fraction, strength at 20 °C and US proof; `found: false` with reason 'denser-than-water' or 'lighter-than-ethanol' when no mixture of ethanol and water floats the hydrometer so.
  * @throws InputError when the reading, the temperature or the expansion is outside its range.
- * @example trueStrengthFromReading({ scale: 'proof', proof: 193, temperature_K: 297.04 }).proof // → 189.46
+ * @example foundIn(trueStrengthFromReading({ scale: 'proof', proof: 193, temperature_K: 297.04 })).proof // → 189.46
  * Source: OIML R 22, 1975; 27 CFR 30.61 has 189.5 for this example.
  */
 export function trueStrengthFromReading(

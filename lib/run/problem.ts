@@ -124,12 +124,36 @@ export interface RunProblem {
   readonly tolerance?: number;
 }
 
-/** A problem whose solution keeps account of energy. */
+/** A problem whose solution keeps account of energy: heat is a power, and the charge is never on the plates at the start. */
 export interface EnergyProblem extends RunProblem {
   readonly model?: EnergyModel;
+  readonly heat?: Extract<Heat, { kind: 'power' }>;
+  readonly start?: 'cold' | 'firstVapour';
 }
 
-/** A problem of a named simplification that keeps none. */
-export interface SimplifiedProblem extends RunProblem {
-  readonly model: 'equalFlows' | 'rayleigh';
+/** A problem of constant molar flows: plates over a kettle, from the first vapour on. */
+export interface EqualFlowsProblem extends RunProblem {
+  readonly model: 'equalFlows';
+  readonly doublerCharges?: readonly never[];
+  readonly start?: 'firstVapour' | 'charge';
+  readonly lags?: never;
 }
+
+/** A problem of a bare pot by quadrature: nothing runs back. */
+export interface RayleighProblem extends RunProblem {
+  readonly model: 'rayleigh';
+  readonly sheet: readonly (RunStep & { readonly reflux: 'none' | 0 })[];
+  readonly doublerCharges?: readonly never[];
+  readonly start?: 'firstVapour' | 'charge';
+  readonly lags?: never;
+}
+
+/** A problem of a named simplification that keeps no account of energy. */
+export type SimplifiedProblem = EqualFlowsProblem | RayleighProblem;
+
+/** A problem whose model is known only when it is run; one of a known model is asked for its own fields instead. */
+export type AnyProblem<Problem extends RunProblem> = 'model' extends keyof Problem
+  ? Model extends Problem['model']
+    ? Problem
+    : never
+  : never;

@@ -8,7 +8,7 @@ import type { Second } from '../units/quantities.js';
 import { checkedProblem } from './check-problem.js';
 import { drive } from './drive.js';
 import { engineOf } from './engines/registry.js';
-import type { EnergyProblem, RunProblem } from './problem.js';
+import type { AnyProblem, EnergyProblem, RunProblem, SimplifiedProblem } from './problem.js';
 import type { EnergySolution, RunSolution } from './solution.js';
 import { observersOf, type SolveOptions } from './solve.js';
 import { solutionOf } from './solved.js';
@@ -42,16 +42,21 @@ const SLICE = 64;
  * @example solveAsync({ still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'volume', volume_m3: 0.06, strength: 0.1 }, sheet: [{ reflux: 'none', until: [{ kind: 'firstVapour' }] }] }) instanceof Promise // → true
  * Source: this project, docs/decisions/0032-one-run.md.
  */
+export function solveAsync<Problem extends RunProblem>(
+  problem: AnyProblem<Problem>,
+  options?: SolveAsyncOptions,
+  system?: EthanolWater,
+): Promise<RunSolution>;
+export function solveAsync(
+  problem: SimplifiedProblem,
+  options?: SolveAsyncOptions,
+  system?: EthanolWater,
+): Promise<RunSolution>;
 export function solveAsync(
   problem: EnergyProblem,
   options?: SolveAsyncOptions,
   system?: EthanolWater,
 ): Promise<EnergySolution>;
-export function solveAsync(
-  problem: RunProblem,
-  options?: SolveAsyncOptions,
-  system?: EthanolWater,
-): Promise<RunSolution>;
 export async function solveAsync(
   problem: RunProblem,
   options: SolveAsyncOptions = {},

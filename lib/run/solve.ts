@@ -7,7 +7,7 @@ import { coded, type InputFault } from '../errors.js';
 import { checkedProblem, faultsOf } from './check-problem.js';
 import { drive, type RunObserver } from './drive.js';
 import { sharedEngine } from './engines/registry.js';
-import type { EnergyProblem, RunProblem } from './problem.js';
+import type { AnyProblem, EnergyProblem, RunProblem, SimplifiedProblem } from './problem.js';
 import type { EnergySolution, RunSolution } from './solution.js';
 import { solutionOf } from './solved.js';
 
@@ -29,8 +29,13 @@ export interface SolveOptions {
  * @example solve({ still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'volume', volume_m3: 0.06, strength: 0.1 }, sheet: [{ reflux: 'none', until: [{ kind: 'alcoholLeftBelow', share: 0.5 }] }] }).ending.kind // → 'stopped'
  * Source: this project, docs/theory/train.md, docs/theory/column.md and docs/theory/simple-still.md.
  */
+export function solve<Problem extends RunProblem>(
+  problem: AnyProblem<Problem>,
+  system?: EthanolWater,
+  options?: SolveOptions,
+): RunSolution;
+export function solve(problem: SimplifiedProblem, system?: EthanolWater, options?: SolveOptions): RunSolution;
 export function solve(problem: EnergyProblem, system?: EthanolWater, options?: SolveOptions): EnergySolution;
-export function solve(problem: RunProblem, system?: EthanolWater, options?: SolveOptions): RunSolution;
 export function solve(problem: RunProblem, system: EthanolWater = OWN_SYSTEM, options: SolveOptions = {}): RunSolution {
   refuse(fieldFaults('options', options, ['observers']));
   const observers = observersOf(options);

@@ -106,6 +106,11 @@ const rightAfterAll: readonly { path: RegExp; sorts: readonly Sort[]; because: s
     sorts: everySort,
     because: 'of what was sent only the shape is looked at: a fault may be of any value',
   },
+  {
+    path: /^foundIn\(outcome\.(?!found)/u,
+    sorts: everySort,
+    because: 'what was found is the answer of another function',
+  },
   { path: /^isPlainInputError\(/u, sorts: ['wrong type', 'missing'], because: 'it says of anything whether it is one' },
   { path: /^(to|from)SI\(value/u, sorts: ['negative', 'out of range'], because: 'any finite number is one' },
   { path: /altitude_m\)/u, sorts: ['negative'], because: 'there is land below the sea' },

@@ -1,7 +1,7 @@
 // Runs at constant molar flows for tests: invented charges and stills, and a generator of random ones.
 
 import fc from 'fast-check';
-import { createEthanolWater, type SimplifiedProblem, type StillDescription } from '#lib/index.js';
+import { createEthanolWater, type EqualFlowsProblem, type StillDescription } from '#lib/index.js';
 
 /** One system for all tests of a file, so that each curve is compiled once. */
 export const system = createEthanolWater();
@@ -54,7 +54,7 @@ export function flatStill(change: Partial<FlatStill> = {}): StillDescription {
 }
 
 /** A problem of constant molar flows in which everything is set. */
-export type ColumnProblem = SimplifiedProblem & Required<Pick<SimplifiedProblem, 'heat' | 'outputs' | 'activity'>>;
+export type ColumnProblem = EqualFlowsProblem & Required<Pick<EqualFlowsProblem, 'heat' | 'outputs' | 'activity'>>;
 
 /** An invented column run; the still and the rest can be changed. */
 export function columnProblem(change: Partial<ColumnProblem> = {}, flat: Partial<FlatStill> = {}): ColumnProblem {

@@ -1,7 +1,7 @@
 // Stills and runs for tests of the train; all invented.
 
 import type { Still } from '#lib/still/still.js';
-import type { EnergyProblem, Heat } from '#lib/run/problem.js';
+import type { EnergyProblem } from '#lib/run/problem.js';
 
 /** A 150 L kettle under plates with a total condenser; losses and metal as asked. */
 export function platedStill(plates: number, efficiency = 0.65, bare = false): Still {
@@ -73,7 +73,7 @@ export type WholeProblem = EnergyProblem &
   Required<Pick<EnergyProblem, 'doublerCharges' | 'activity' | 'heat' | 'outputs'>> & { readonly still: Still };
 
 /** So much power. */
-export function power(power_W: number): Heat {
+export function power(power_W: number): NonNullable<EnergyProblem['heat']> {
   return { kind: 'power', power_W };
 }
 

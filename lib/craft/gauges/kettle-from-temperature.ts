@@ -26,7 +26,7 @@ export interface KettleRead {
  * @param reading What was read: `reading_K` [K]; `air_Pa` [Pa], 20 to 200 kPa; `over_Pa` [Pa], the drop of plates and doublers above the kettle, 0 to 50 kPa; `offset_K` [K], by how much the thermometer reads too high; `model_K` [K], added to the model's boiling point.
  * @returns found true with the kettle's strength, its vapour's, and the slope [K for one % vol]; found false with reason 'hotter-than-water' (spent, or a thermometer or pressure that is off) or 'colder-than-azeotrope'.
  * @throws InputError when a field is outside its range.
- * @example kettleFromTemperature({ reading_K: 368.15, air_Pa: 101325 }).strength // → 0.0569
+ * @example foundIn(kettleFromTemperature({ reading_K: 368.15, air_Pa: 101325 })).strength // → 0.0569
  * Source: definition of the bubble point; docs/theory/equilibrium.md.
  */
 export function kettleFromTemperature(reading: ThermometerReading): Outcome<KettleRead, NoMixture> {

@@ -24,7 +24,7 @@ export interface VapourRead {
  * @param reading What was read: `reading_K` [K]; `air_Pa` [Pa], 20 to 200 kPa; `over_Pa` [Pa], 0 to 50 kPa; `offset_K` [K], by how much the thermometer reads too high; `model_K` [K], added to the model's temperature.
  * @returns found true with the strength and the slope [K for one % vol]; found false with reason 'hotter-than-water' or 'colder-than-azeotrope'.
  * @throws InputError when a field is outside its range.
- * @example vapourFromTemperature({ reading_K: 353.15, air_Pa: 101325 }).strength // → 0.8710
+ * @example foundIn(vapourFromTemperature({ reading_K: 353.15, air_Pa: 101325 })).strength // → 0.8710
  * Source: definition of the dew point; docs/theory/equilibrium.md.
  */
 export function vapourFromTemperature(reading: ThermometerReading): Outcome<VapourRead, NoMixture> {

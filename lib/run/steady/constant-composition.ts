@@ -80,7 +80,7 @@ export function kettleHeld(column: HeldDistillate, reflux: number): MoleFraction
  * @param question Slice, charge F [mol] with x_F, distillate x_D, plates N, efficiency E, most reflux R, rows; outside their ranges it throws.
  * @returns found true with rows from the least reflux that holds x_D over the charge to the most; found false with reason 'refluxTooSmall' when even the most reflux does not hold it, 'weakerThanVapour' when the bare kettle already sends stronger vapour.
  * @throws InputError when a part of the question is outside its range.
- * @example constantComposition({ slice: createEthanolWater().curve('redlich-kister').at(101325), amount_mol: 100, chargeMoleFraction: 0.55, distillateMoleFraction: 0.75, plates: 4, efficiency: 1, mostReflux: 4, rows: 10 }).rows[10].distillate_mol // → 71.77
+ * @example foundIn(constantComposition({ slice: createEthanolWater().curve('redlich-kister').at(101325), amount_mol: 100, chargeMoleFraction: 0.55, distillateMoleFraction: 0.75, plates: 4, efficiency: 1, mostReflux: 4, rows: 10 })).rows[10].distillate_mol // → 71.77
  * Source: Coulson & Richardson's Chemical Engineering vol. 2, 5th ed. 2002, Example 11.12, for the method.
  */
 export function constantComposition(

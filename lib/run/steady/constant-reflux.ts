@@ -43,7 +43,7 @@ export interface ConstantReflux {
  * @param question Slice, charge F [mol] with x_F, kettle at the end x_S [mol/mol], plates N, efficiency E, reflux ratio R or 'total'; outside their ranges it throws.
  * @returns found true with amounts and compositions; found false with reason 'unreachable' when the run moves the kettle the other way or never so far.
  * @throws InputError when a part of the question is outside its range.
- * @example constantReflux({ slice: createEthanolWater().curve('redlich-kister').at(101325), amount_mol: 100, chargeMoleFraction: 0.18, endMoleFraction: 0.06, plates: 0, efficiency: 1, reflux: 0 }).kettle_mol // → 70.43
+ * @example foundIn(constantReflux({ slice: createEthanolWater().curve('redlich-kister').at(101325), amount_mol: 100, chargeMoleFraction: 0.18, endMoleFraction: 0.06, plates: 0, efficiency: 1, reflux: 0 })).kettle_mol // → 70.43
  * Source: Lord Rayleigh, Phil. Mag. (6) 4 (1902) 521-537, with the head of W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605-611.
  */
 export function constantReflux(question: ConstantRefluxQuestion): Outcome<ConstantReflux, 'unreachable'> {

@@ -28,7 +28,7 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  * @param distillateMoleFraction Ethanol in the distillate, x_D, [mol/mol]; 0 to 1; outside it throws.
  * @returns found true with R and its pinch (R is 0 when a bare pot already gives x_D); found false with reason 'beyondAzeotrope' when no reflux can hold it, 'notStronger' when the kettle holds no ethanol or lies at or beyond the azeotrope.
  * @throws InputError when a mole fraction is outside its range.
- * @example minimumReflux(createEthanolWater().curve('redlich-kister').at(101325), 0.0312, 0.8).reflux // → 2.3966
+ * @example foundIn(minimumReflux(createEthanolWater().curve('redlich-kister').at(101325), 0.0312, 0.8)).reflux // → 2.3966
  * Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605-611 (the pinch on the x-y diagram).
  */
 export function minimumReflux(

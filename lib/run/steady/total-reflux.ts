@@ -26,7 +26,7 @@ const AT_REST = 1e-14;
  * @param toMoleFraction Ethanol at the head, [mol/mol]; at least the kettle's, below 1.
  * @returns found true with the number of stages (a fraction for the last); found false with reason 'beyondAzeotrope' when no number of stages reaches it.
  * @throws InputError when a mole fraction is outside its range.
- * @example stagesAtTotalReflux(createEthanolWater().curve('redlich-kister').at(101325), 0.0312, 0.8).stages // → 5.9078
+ * @example foundIn(stagesAtTotalReflux(createEthanolWater().curve('redlich-kister').at(101325), 0.0312, 0.8)).stages // → 5.9078
  * Source: M. R. Fenske, Ind. Eng. Chem. 24 (1932) 482-485; W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605-611.
  */
 export function stagesAtTotalReflux(

@@ -38,7 +38,7 @@ export function rayleighIntegrand(slice: CurveSlice, moleFraction: MoleFraction)
  * @param toMoleFraction Ethanol in the residue, x, [mol/mol]; above 0, below 1.
  * @returns found true with S/S0; found false with reason 'unreachable' when boiling moves the kettle the other way or the azeotrope lies between.
  * @throws InputError when a mole fraction is not between 0 and 1.
- * @example rayleighLeft(createEthanolWater().curve('redlich-kister').at(101325), 0.18, 0.06).shareLeft // → 0.7043
+ * @example foundIn(rayleighLeft(createEthanolWater().curve('redlich-kister').at(101325), 0.18, 0.06)).shareLeft // → 0.7043
  * Source: Lord Rayleigh, Phil. Mag. (6) 4 (1902) 521-537.
  */
 export function rayleighLeft(

@@ -66,7 +66,8 @@ describe('a problem that cannot be run', () => {
     }
   });
 
-  const without = (part: keyof ColumnProblem): ColumnProblem => ({ ...columnProblem(), [part]: undefined });
+  const without = (part: keyof ColumnProblem): ColumnProblem =>
+    ({ ...columnProblem(), [part]: undefined });
   const data = (change: unknown): ColumnProblem => ({ ...columnProblem(), ...(change as Partial<ColumnProblem>) });
 
   it.each([

@@ -66,8 +66,7 @@ describe('a problem that cannot be run', () => {
     }
   });
 
-  const without = (part: keyof ColumnProblem): ColumnProblem =>
-    ({ ...columnProblem(), [part]: undefined });
+  const without = (part: keyof ColumnProblem): ColumnProblem => ({ ...columnProblem(), [part]: undefined });
   const data = (change: unknown): ColumnProblem => ({ ...columnProblem(), ...(change as Partial<ColumnProblem>) });
 
   it.each([

@@ -26,7 +26,7 @@ export function energyProblem(scenario: Scenario): EnergyProblem {
 /** The same without heat-up and losses, for a figure that follows the hand; undefined where only a full run can be made of it. */
 export function quickProblem(scenario: Scenario): SimplifiedProblem | undefined {
   if (!isSimple(scenario)) return undefined;
-  return { ...problem(scenario), model: 'equalFlows', jars: { kind: 'perStep' }, ...drawn };
+  return { ...problem(scenario), model: 'equalFlows', doublerCharges: [], jars: { kind: 'perStep' }, ...drawn };
 }
 
 /** Whether constant molar flows know all of this: plates or a bare pot, and reflux by ratios. */
@@ -40,7 +40,8 @@ function heatBoils(heat: RunStep['heat']): boolean {
   return heat?.kind !== 'power' || heat.power_W > 0;
 }
 
-function problem(scenario: Scenario): Omit<RunProblem, 'model'> {
+/** What both have in common. */
+function problem(scenario: Scenario) {
   const still = stillOf(scenario);
   return {
     still: stillAsRun(scenario.still),
@@ -49,7 +50,7 @@ function problem(scenario: Scenario): Omit<RunProblem, 'model'> {
     activity: DEFAULT_ACTIVITY,
     sheet: sheetOn(still, scenario.sheet),
     jars: scenario.jars,
-  };
+  } satisfies Omit<RunProblem, 'model'>;
 }
 
 /** A doubler nobody charged: half full of low wines. Invented. */

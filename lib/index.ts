@@ -95,6 +95,7 @@ export { equilibriumUncertaintyOf, type Uncertain } from './equilibrium/uncertai
 export { problemFaults, solve, type SolveOptions } from './run/solve.js';
 export { type Cancelling, solveAsync, type SolveAsyncOptions } from './run/solve-async.js';
 export { heatToBoil } from './run/heat-up.js';
+export { warm } from './run/warm.js';
 export { MODELS } from './run/engines/registry.js';
 export type {
   Charge,

@@ -4,9 +4,10 @@
 import { allocation } from './sections/allocation.mjs';
 import { batch, fullBatch } from './sections/batch.mjs';
 import { calls } from './sections/calls.mjs';
+import { firstRun } from './sections/first-run.mjs';
 import { page } from './sections/page.mjs';
 import { perPlate } from './sections/per-plate.mjs';
 import { train } from './sections/train.mjs';
 import { yardstick } from './sections/yardstick.mjs';
 
-export const SECTIONS = [yardstick, perPlate, train, batch, fullBatch, calls, allocation, page];
+export const SECTIONS = [yardstick, perPlate, train, batch, fullBatch, calls, firstRun, allocation, page];

@@ -111,6 +111,34 @@ describe('a project that installs it', () => {
     expect(project.node('run.mjs').trim()).toBe(said);
   });
 
+  it('compiles and runs each of the examples in docs/examples', () => {
+    const folder = join(project.installed, 'docs/examples');
+    const programs = readdirSync(folder).filter((path) => path.endsWith('.ts'));
+    const listed = readFileSync(join(folder, 'README.md'), 'utf8');
+    expect(programs).toHaveLength(10);
+    for (const path of programs) {
+      expect(listed).toContain(`](${path})`);
+      project.write(`examples/${path}`, readFileSync(join(folder, path), 'utf8'));
+    }
+    const compilerOptions = {
+      ...strict,
+      ...{ module: 'NodeNext', moduleResolution: 'NodeNext', lib: ['ES2023'], skipLibCheck: true, noEmit: false },
+      ...{
+        types: ['node'],
+        typeRoots: [join(root, 'node_modules/@types')],
+        rootDir: 'examples',
+        outDir: 'examples/out',
+      },
+    };
+    project.write('tsconfig.examples.json', JSON.stringify({ compilerOptions, include: ['examples/*.ts'] }));
+    expect(project.node(tsc, '-p', 'tsconfig.examples.json')).toBe('');
+    for (const path of programs) {
+      const said = project.node(`examples/out/${path.replace(/ts$/u, 'js')}`);
+      expect(said, path).toMatch(/\d/u);
+      expect(said, path).not.toMatch(/NaN|undefined|null|Infinity/u);
+    }
+  });
+
   it('runs in a page made by Vite, and in a worker of that page', async () => {
     project.write('index.html', '<!doctype html><title>taken</title><script type="module" src="/page.ts"></script>');
     project.write(

@@ -1,5 +1,6 @@
 // Which thermometer tells first: how early each plate's thermometer moves before the spout has lost strength.
 
+import { checkRun } from '../check-run.js';
 import { checkRange, type Outcome } from '../../errors.js';
 import type { CubicMetre, Kelvin, KelvinDifference, Second, VolumeFraction20C } from '../../units/quantities.js';
 import type { PlainSolution } from '../solution.js';
@@ -44,7 +45,7 @@ export interface FirstToTell {
  * @param lost How much strength the spout has to lose, Δq, as a share [volume fraction]; 0.001..0.5, default 0.01 (1 % vol).
  * @returns found true with the times [s] and volumes [m³]; found false with reason 'never-runs' or 'never-falls'.
  * @throws InputError when ΔT or Δq is outside its range.
- * @example firstToTell(solve({ model: 'rayleigh', still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, sheet: [{ reflux: 'none', until: [{ kind: 'alcoholLeftBelow', share: 0.5 }] }] })).plates.length // → 0
+ * @example foundIn(firstToTell(solve({ model: 'rayleigh', still: { kettle: { volume_m3: 0.1 } }, charge: { kind: 'amount', amount_mol: 100, moleFraction: 0.18 }, sheet: [{ reflux: 'none', until: [{ kind: 'alcoholLeftBelow', share: 0.5 }] }] }))).plates.length // → 0
  * Source: definition; that plate thermometers warn before the spout is common practice, no published source.
  */
 export function firstToTell(
@@ -52,6 +53,7 @@ export function firstToTell(
   moves_K: KelvinDifference = 0.5,
   lost = 0.01,
 ): Outcome<FirstToTell, 'never-runs' | 'never-falls'> {
+  checkRun(run);
   checkRange('moves_K', moves_K, 0.05, 10, 'a rise from 0.05 to 10 K');
   checkRange('lost', lost, 0.001, 0.5, 'a loss from 0.001 to 0.5 (0.01 is 1 % vol)');
   const top = strongestRow(run);

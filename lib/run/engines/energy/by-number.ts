@@ -40,6 +40,8 @@ export class ByNumber implements StateSlopes {
     this.#tables = Array.from({ length: count + 1 }, (_none, j) => {
       const [a, b] = [plus.streams.tables, minus.streams.tables];
       const key = a.boiling[j]!;
+      // At the same pressure both sides read the same tables.
+      if (key === b.boiling[j] && a.vapour[j] === b.vapour[j] && a.cold[j] === b.cold[j]) return null;
       let made = tables.get(key);
       if (made === undefined) {
         const boiling = slope(key, b.boiling[j]!);

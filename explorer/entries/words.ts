@@ -1,7 +1,7 @@
 // Small pieces of text that entries share: numbers in their hand, notes, the permit at the foot.
 
 import { html } from 'lit';
-import { joined, trimmed } from '../text/format.js';
+import { fixed, joined, trimmed } from '../text/format.js';
 import type { UnitSystem } from '../text/unit-systems.js';
 
 /** A number or phrase that follows from what the reader set. */
@@ -27,6 +27,12 @@ export function caution(words: unknown): unknown {
 /** A source for the margin. */
 export function source(words: unknown): unknown {
   return html`<p><b>Source.</b> ${words}</p>`;
+}
+
+/** '97.2 ± 0.1', both to the first digit of the error, or to a tenth where that is coarser. */
+export function plusMinus(shown: number, error: number, unit: string): string {
+  const decimals = error < 0.095 ? 2 : 1;
+  return joined(`${fixed(shown, decimals)} ± ${fixed(error, decimals)}`, unit);
 }
 
 /** The foot of every page: what the notebook is not. */

@@ -8,7 +8,7 @@ import { countInWords, fixed, joined } from '../../text/format.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
 import type { AzeotropeAt, DriftAnswer } from '../../worker/kinds/drift.js';
 import { pointOf } from '../measured-notes.js';
-import { ink, print, source } from '../words.js';
+import { ink, plusMinus, print, source } from '../words.js';
 
 const atm_Pa = toSI(1, 'atm');
 
@@ -66,12 +66,11 @@ export function errorNote({ pressure_Pa, azeotrope }: AzeotropeAt, units: UnitSy
   const { moleFraction, moleFractionError, strength, strengthError } = azeotrope;
   const { toShown, unit } = units.strength;
   const error = Math.abs(toShown(strength) - toShown(strength - strengthError));
-  const decimals = error < 0.095 ? 2 : 1;
   return html`<p>
     At ${units.pressure.withUnit(pressure_Pa)} the ceiling is
-    <b class="ink number">${joined(`${fixed(toShown(strength), decimals)} ± ${fixed(error, decimals)}`, unit)}</b>, or
-    ${fixed(moleFraction, 4)} ± ${fixed(moleFractionError, 4)} by mole: one standard error, from the scatter of the
-    measurements behind the model. What they all share is not in it.
+    <b class="ink number">${plusMinus(toShown(strength), error, unit)}</b>, or ${fixed(moleFraction, 4)} ±
+    ${fixed(moleFractionError, 4)} by mole: one standard error, from the scatter of the measurements behind the model.
+    What they all share is not in it.
   </p>`;
 }
 

@@ -1,10 +1,14 @@
 // Notes in the margin of 'The ceiling'.
 
 import { html, nothing } from 'lit';
-import { fromSI, type PlainSolution } from '#lib/index.js';
+import { fromSI, type PlainSolution, type Uncertain } from '#lib/index.js';
+import type { Scenario } from '../../state/scenario.js';
 import { fixed, joined, trimmed } from '../../text/format.js';
+import type { UnitSystem } from '../../text/unit-systems.js';
+import type { SurenessAnswer, SurenessQuestion } from '../../worker/kinds/sureness.js';
 import { cautions } from '../../entries/cautions.js';
-import { modelName, source } from '../../entries/words.js';
+import type { Here } from '../../entries/entry.js';
+import { modelName, plusMinus, source } from '../../entries/words.js';
 
 /** The three hands, said once. */
 export const hands = html`<p>
@@ -30,6 +34,49 @@ export function inventedStill({ problem: { still, model } }: Pick<PlainSolution,
 
 export function modelSource(model: { readonly name: string; readonly source: string }): unknown {
   return source(html`Equilibrium by ${modelName(model.name)}: ${model.source}.`);
+}
+
+/** Asked once the figures stand: how sure the model is of the boil of the charge and of the ceiling. */
+export const surenessAsks = (scenario: Scenario): { readonly sureness: SurenessQuestion } => ({
+  sureness: { kind: 'sureness', pressure_Pa: scenario.pressure, fromStrength: scenario.chargeStrength },
+});
+
+/** The first vapour and the boil of the charge, with the equilibrium's own standard errors. */
+export function firstVapourNote({ later, units }: Pick<Here, 'later' | 'units'>): unknown {
+  const known = surenessIn(later);
+  const { strength, temperature } = units;
+  return sure(
+    known,
+    ({ firstVapour, boils_K }) =>
+      html`the first step is ${inShown(firstVapour, strength)}, and the charge boils at ${inShown(boils_K, temperature)}`,
+  );
+}
+
+/** The ceiling with the equilibrium's own standard error. */
+export function ceilingNote({ later, units }: Pick<Here, 'later' | 'units'>): unknown {
+  const known = surenessIn(later);
+  if (known !== undefined && Number.isNaN(known.ceiling.value)) return nothing;
+  return sure(known, ({ ceiling }) => html`the ceiling is ${inShown(ceiling, units.strength)}`);
+}
+
+function sure(known: SurenessAnswer | undefined, words: (known: SurenessAnswer) => unknown): unknown {
+  return html`<p>
+    <b>How sure.</b> By the scatter of the measurements behind the model
+    ${known === undefined ? html`…` : words(known)}: one standard error, of the equilibrium alone. What a gauge
+    misreads, and what is not known of a still, is not in it.
+  </p>`;
+}
+
+/** A result with its error in the unit shown. */
+function inShown({ value, uncertainty }: Uncertain, { toShown, unit }: UnitSystem['strength' | 'temperature']): string {
+  if (uncertainty === null) return joined(fixed(toShown(value), 1), unit);
+  const error = Math.abs(toShown(value) - toShown(Math.max(0, value - uncertainty)));
+  return plusMinus(toShown(value), error, unit);
+}
+
+function surenessIn(later: Here['later']): SurenessAnswer | undefined {
+  const answer = later?.answers['sureness'];
+  return answer?.kind === 'sureness' ? answer : undefined;
 }
 
 export const stairNote = html`<p>

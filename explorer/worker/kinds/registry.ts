@@ -9,5 +9,6 @@ export const kinds = {
   run,
   equilibrium,
   stages,
+  sureness: late(async () => (await import('./sureness.js')).sureness),
   drift: late(async () => (await import('./drift.js')).drift),
 };

@@ -11,7 +11,7 @@ import { readAt } from '../../../state/run-results.js';
 import { countInWords, fixed, joined, ordinal } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import { asking, type CeilingAsks, type CeilingNow } from '../../../pages/the-ceiling/asks.js';
-import { azeotropeSource, modelSource, platesNote, stairNote } from '../../../pages/the-ceiling/notes.js';
+import { azeotropeSource, ceilingNote, firstVapourNote, modelSource, platesNote, stairNote, surenessAsks } from '../../../pages/the-ceiling/notes.js';
 import type { Piece } from '../../pieces.js';
 import { measuredStrength } from '../../../pages/the-ceiling/run-difference.js';
 import { ink, print, roundStrength } from '../../words.js';
@@ -21,21 +21,23 @@ import { columnOf } from '../../../state/column-of.js';
 /** How a boil climbs, step by step. */
 export const whySteps: Piece<CeilingAsks<'stages' | 'equilibrium'>> = {
   asks: asking('stages', 'equilibrium'),
+  asksLater: surenessAsks,
   view: ({ blank, units }, now) => stairWords(now, blank('charge.strength'), units),
-  notes: (_, now) => modelSource(now.answers.equilibrium.model),
+  notes: (here, now) => [modelSource(now.answers.equilibrium.model), firstVapourNote(here)],
 };
 
 /** What the azeotrope is. */
 export const theAzeotrope: Piece<CeilingAsks<'equilibrium'>> = {
   asks: asking('equilibrium'),
+  asksLater: surenessAsks,
   view: ({ units }, now) => {
     const { azeotrope } = now.answers.equilibrium;
     const mass = azeotrope && 100 * massFractionFromMoleFraction(azeotrope.moleFraction);
     return azeotropeWords(now, mass, pressureInWords(stillOf(now.scenario).air.pressure_Pa, units.pressure), units);
   },
-  notes: ({ units }, now) => {
-    const pressure = pressureInWords(stillOf(now.scenario).air.pressure_Pa, units.pressure);
-    return [stairNote, azeotropeSource(now.answers.equilibrium.azeotrope, pressure)];
+  notes: (here, now) => {
+    const pressure = pressureInWords(stillOf(now.scenario).air.pressure_Pa, here.units.pressure);
+    return [stairNote, azeotropeSource(now.answers.equilibrium.azeotrope, pressure), ceilingNote(here)];
   },
 };
 

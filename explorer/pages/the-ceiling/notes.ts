@@ -46,29 +46,29 @@ export function firstVapourNote({ later, units }: Pick<Here, 'later' | 'units'>)
   const known = surenessIn(later);
   const { strength, temperature } = units;
   return sure(
-    known,
-    ({ firstVapour, boils_K }) =>
-      html`the first step is ${inShown(firstVapour, strength)}, and the charge boils at ${inShown(boils_K, temperature)}`,
+    html`the first step is ${inShown(known?.firstVapour, strength)}, and the charge boils at
+    ${inShown(known?.boils_K, temperature)}`,
   );
 }
 
 /** The ceiling with the equilibrium's own standard error. */
 export function ceilingNote({ later, units }: Pick<Here, 'later' | 'units'>): unknown {
-  const known = surenessIn(later);
-  if (known !== undefined && Number.isNaN(known.ceiling.value)) return nothing;
-  return sure(known, ({ ceiling }) => html`the ceiling is ${inShown(ceiling, units.strength)}`);
+  const ceiling = surenessIn(later)?.ceiling;
+  if (ceiling !== undefined && Number.isNaN(ceiling.value)) return nothing;
+  return sure(html`the ceiling is ${inShown(ceiling, units.strength)}`);
 }
 
-function sure(known: SurenessAnswer | undefined, words: (known: SurenessAnswer) => unknown): unknown {
+function sure(words: unknown): unknown {
   return html`<p>
-    <b>How sure.</b> By the scatter of the measurements behind the model
-    ${known === undefined ? html`…` : words(known)}: one standard error, of the equilibrium alone. What a gauge
-    misreads, and what is not known of a still, is not in it.
+    <b>How sure.</b> By the scatter of the measurements behind the model ${words}: one standard error, of the
+    equilibrium alone. What a gauge misreads, and what is not known of a still, is not in it.
   </p>`;
 }
 
-/** A result with its error in the unit shown. */
-function inShown({ value, uncertainty }: Uncertain, { toShown, unit }: UnitSystem['strength' | 'temperature']): string {
+/** A result with its error in the unit shown; as wide while it is on its way, so that nothing moves when it comes. */
+function inShown(result: Uncertain | undefined, { toShown, unit }: UnitSystem['strength' | 'temperature']): string {
+  if (result === undefined) return joined('\u2007\u2007…\u2007 ± \u2007…\u2007', unit);
+  const { value, uncertainty } = result;
   if (uncertainty === null) return joined(fixed(toShown(value), 1), unit);
   const error = Math.abs(toShown(value) - toShown(Math.max(0, value - uncertainty)));
   return plusMinus(toShown(value), error, unit);

@@ -2,6 +2,7 @@
 
 import { html, nothing } from 'lit';
 import { fromSI, type PlainSolution, type Uncertain } from '#lib/index.js';
+import { ceilingQuestions } from '../../state/derive.js';
 import type { Scenario } from '../../state/scenario.js';
 import { fixed, joined, trimmed } from '../../text/format.js';
 import type { UnitSystem } from '../../text/unit-systems.js';
@@ -37,9 +38,10 @@ export function modelSource(model: { readonly name: string; readonly source: str
 }
 
 /** Asked once the figures stand: how sure the model is of the boil of the charge and of the ceiling. */
-export const surenessAsks = (scenario: Scenario): { readonly sureness: SurenessQuestion } => ({
-  sureness: { kind: 'sureness', pressure_Pa: scenario.pressure, fromStrength: scenario.chargeStrength },
-});
+export function surenessAsks(scenario: Scenario): { readonly sureness: SurenessQuestion } {
+  const { pressure_Pa, fromStrength } = ceilingQuestions(scenario).stages;
+  return { sureness: { kind: 'sureness', pressure_Pa, fromStrength } };
+}
 
 /** The first vapour and the boil of the charge, with the equilibrium's own standard errors. */
 export function firstVapourNote({ later, units }: Pick<Here, 'later' | 'units'>): unknown {

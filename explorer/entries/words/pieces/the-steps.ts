@@ -11,7 +11,15 @@ import { readAt } from '../../../state/run-results.js';
 import { countInWords, fixed, joined, ordinal } from '../../../text/format.js';
 import type { UnitSystem } from '../../../text/unit-systems.js';
 import { asking, type CeilingAsks, type CeilingNow } from '../../../pages/the-ceiling/asks.js';
-import { azeotropeSource, ceilingNote, firstVapourNote, modelSource, platesNote, stairNote, surenessAsks } from '../../../pages/the-ceiling/notes.js';
+import {
+  azeotropeSource,
+  ceilingNote,
+  firstVapourNote,
+  modelSource,
+  platesNote,
+  stairNote,
+  surenessAsks,
+} from '../../../pages/the-ceiling/notes.js';
 import type { Piece } from '../../pieces.js';
 import { measuredStrength } from '../../../pages/the-ceiling/run-difference.js';
 import { ink, print, roundStrength } from '../../words.js';

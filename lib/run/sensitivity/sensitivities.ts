@@ -1,5 +1,6 @@
 // The derivatives of anything read off a run by any numbers of its problem.
 
+import { listFault, refuse } from '../../arguments.js';
 import type { EthanolWater } from '../../equilibrium/ethanol-water.js';
 import { OWN_SYSTEM } from '../../equilibrium/own-system.js';
 import { checkedProblem } from '../check-problem.js';
@@ -54,6 +55,7 @@ export function sensitivities(
   system: EthanolWater = OWN_SYSTEM,
 ): RunSensitivities {
   const complete = checkedProblem(problem, system);
+  refuse(listFault('to', to, 'paths of numbers of the problem', 0, 1000));
   const numbers = to.map((path) => numberAt(path, problem, system));
   const engine = engineOf(complete, system);
   const { equations } = engine;

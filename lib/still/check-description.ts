@@ -39,16 +39,16 @@ const PARTS = ['kettle', 'doublers', 'column', 'head', 'refluxCondenser', 'produ
  * What keeps data from being the description of a still: parts that are no records, of no known kind, with fields nobody knows or bad numbers.
  *
  * Equation: shape first, then each number that is there within its range.
- * @param description A StillDescription, or data that should be one.
+ * @param still A StillDescription, or data that should be one.
  * @param where Path of the record in what is checked, for the faults' arguments.
  * @returns Faults, each with argument, value and what would be right; an empty list when it can be completed.
  * @example descriptionFaults({ kettle: { volume_m3: 0.1, colour: 'red' } }).length // → 1
  * Source: this project's error contract (DEVELOPERS.md).
  */
-export function descriptionFaults(description: unknown, where = 'still'): Fault[] {
-  const faults = fieldFaults(where, description, PARTS);
-  if (!isRecord(description)) return faults;
-  const { kettle, doublers, column, head, refluxCondenser, productCondenser, air } = description;
+export function descriptionFaults(still: unknown, where = 'still'): Fault[] {
+  const faults = fieldFaults(where, still, PARTS);
+  if (!isRecord(still)) return faults;
+  const { kettle, doublers, column, head, refluxCondenser, productCondenser, air } = still;
   const part = (name: string, value: unknown, known: readonly string[], own: readonly Field[]): Fault[] =>
     value === undefined
       ? []

@@ -18,5 +18,5 @@ export function potOf({ kettle, productCondenser, air }: StillDescription): Stil
 /** The same kettle as a pot with doublers of these charges; those that the still has, as they are. */
 export function withDoublers(still: StillDescription, charges: ChargeSet['doublerCharges']): StillDescription {
   const doublers = charges.map(({ charge }, i) => still.doublers?.[i] ?? { volume_m3: room * charge.volume_m3 });
-  return { ...potOf(still), doublers };
+  return doublers.length === 0 ? potOf(still) : { ...potOf(still), doublers };
 }

@@ -18,7 +18,7 @@ describe('a reader with a decimal comma', () => {
     await reader.sees(() => reader.number('strength of the charge'), '12,25 % vol');
     await reader.sees(() => reader.entry('The run in words'), ',');
     expect(await reader.figure()).toMatch(/\d,\d % vol/u);
-    await expect.poll(() => page.url()).toMatch(/#the-ceiling\?v=1&strength=12\.25$/u);
+    await expect.poll(() => page.url()).toMatch(/#the-ceiling\?v=2&strength=12\.25$/u);
     await figure.getByRole('button', { name: 'Show the numbers' }).click();
     const cells = await figure.locator('.numbers td').allInnerTexts();
     expect(cells.filter((cell) => /^\d+,\d+$/u.test(cell)).length).toBeGreaterThan(10);

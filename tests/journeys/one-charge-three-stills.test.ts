@@ -67,7 +67,7 @@ describe('One charge, three stills', () => {
     const { reader } = await opened();
     await reader.type('plates', '5');
     const link = reader.page.getByRole('navigation', { name: 'Contents' }).getByRole('link', { name: 'The ceiling' });
-    await expect.poll(() => link.getAttribute('href')).toBe('#the-ceiling?v=1&plates=5');
+    await expect.poll(() => link.getAttribute('href')).toBe('#the-ceiling?v=2&plates=5');
     await link.click();
     await reader.sees(() => reader.entry('The run in words'), 'With 5 plates');
     expect(await reader.page.title()).toContain('The ceiling');

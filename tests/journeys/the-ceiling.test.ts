@@ -46,7 +46,7 @@ describe('The ceiling', () => {
     const { reader } = await opened();
     await reader.type('plates', '20');
     await reader.type('reflux ratio', '6');
-    await expect.poll(() => reader.page.url()).toMatch(/#the-ceiling\?v=1&plates=20&reflux=6$/u);
+    await expect.poll(() => reader.page.url()).toMatch(/#the-ceiling\?v=2&plates=20&reflux=6$/u);
     await reader.sees(() => reader.entry(words), 'With 20 plates');
     const shared = await reader.entry(words);
     const { reader: other } = await opened(new URL(reader.page.url()).hash);

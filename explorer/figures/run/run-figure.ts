@@ -48,7 +48,10 @@ function described(panel: RunPanel, index: number, rows: RunFigureRows): string 
       if (last < 0) return `${name}nothing`;
       const most = Math.max(...Array.from(values).filter((value) => !Number.isNaN(value)));
       const [first, end] = [values[0]!, values[last]!];
-      const over = most > 1.01 * Math.max(first, end) ? `, at most ${quantity.withUnit(most)}` : '';
+      // As printed, so that what is said does not hang on digits nobody sees.
+      const printed = (si: number): number => Math.round(10 * quantity.toShown(si));
+      const over =
+        printed(most) > 1.01 * Math.max(printed(first), printed(end)) ? `, at most ${quantity.withUnit(most)}` : '';
       const until = rows.along.quantity.withUnit(along[last]!);
       return `${name}from ${quantity.withUnit(first)} to ${quantity.withUnit(end)} after ${until}${over}`;
     });

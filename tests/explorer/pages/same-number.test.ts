@@ -2,15 +2,15 @@
 // sheet, are equal, or say by their label how they were simplified.
 
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
-import { theCeiling } from '../../../explorer/pages/ready/the-ceiling.js';
-import { theStillsLimits } from '../../../explorer/pages/ready/the-stills-limits.js';
+import { theCeiling } from '../../../explorer/pages/the-ceiling/record.js';
+import { theStillsLimits } from '../../../explorer/pages/the-stills-limits/record.js';
 import { ceilingQuestions } from '../../../explorer/state/derive.js';
-import { doublerQuestions } from '../../../explorer/state/doubler.js';
+import { doublerQuestions } from '../../../explorer/pages/the-doubler/questions.js';
 import { energyProblem } from '../../../explorer/state/problems.js';
 import { sheetQuestion } from '../../../explorer/state/run-sheet.js';
 import { simplification } from '../../../explorer/state/simplification.js';
 import { startingScenario, type Scenario } from '../../../explorer/state/scenario.js';
-import { stillsQuestions } from '../../../explorer/state/three-stills.js';
+import { stillsQuestions } from '../../../explorer/pages/one-charge-three-stills/questions.js';
 import { unitSystems } from '../../../explorer/text/unit-systems.js';
 import { answersAt, printedBy, readable } from '../../support/printed.js';
 import { settings } from '../../support/settings.js';

@@ -50,7 +50,7 @@ const anyScenario: fc.Arbitrary<Scenario> = fc
   )
   .map((numbers) => settingsOf(numbers));
 
-const files = import.meta.glob<Record<string, PageRecord>>('../../../explorer/pages/ready/*.ts', { eager: true });
+const files = import.meta.glob<Record<string, PageRecord>>('../../../explorer/pages/*/record.ts', { eager: true });
 const records = [...Object.values(files).flatMap((file) => Object.values(file)), ...lessons.map(lessonPage)];
 
 /** What is printed for a scenario, by name; null where the solver refuses it. */

@@ -62,7 +62,7 @@ describe('a formula on a page', () => {
     const { page } = opened('pure = volume * strength', 'double = 2 * pure');
     await shows('= 11.4 L', 0);
     await shows('= 22.8 L', 1);
-    page.dispatchEvent(new CustomEvent('kp-change', { detail: { key: 'chargeStrength', value: 0.1 }, bubbles: true }));
+    page.dispatchEvent(new CustomEvent('kp-change', { detail: { key: 'charge.strength', value: 0.1 }, bubbles: true }));
     await shows('= 12 L', 0);
     await shows('= 24 L', 1);
   });

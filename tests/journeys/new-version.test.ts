@@ -58,7 +58,7 @@ describe('a new version', () => {
     await page.reload();
     await reader.sees(() => notice(page), ready);
     expect(await isNext(page)).toBe(false);
-    expect(await reader.number('plates')).toBe('20 plates');
+    await reader.sees(() => reader.number('plates'), '20 plates');
     await page.getByRole('button', { name: 'Take it now' }).click();
     await expect.poll(() => isNext(page).catch(() => false)).toBe(true);
     await reader.sees(() => reader.number('plates'), '20 plates');

@@ -51,9 +51,9 @@ describe.each(pages.map(({ name, title }) => ({ name, title })))('$title', ({ na
 
 describe('what stands under a figure', () => {
   it('is there where the solver refuses the numbers, so that the figure does not come', async () => {
-    // A solver that refuses everything, in the words of Comlink.
+    // A solver that refuses everything.
     const body = `onmessage = ({ data: { id } }) =>
-      postMessage({ id, type: 'RAW', value: { kind: 'refused', faults: [] } });`;
+      postMessage({ id, reply: { kind: 'refused', faults: [] } });`;
     host.treat((file) => (file.includes('solver.worker') ? { body } : undefined));
     const { page } = await explorer.open('#the-stills-limits', { host: host.url });
     await page.getByText('The solver could not answer').waitFor();

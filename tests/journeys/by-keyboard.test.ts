@@ -17,7 +17,9 @@ describe.each(['the-ceiling', 'one-plate-more', 'the-stills-limits', 'notebooks'
       await expect.poll(() => page.getByRole('button', { name: 'Stop', exact: true }).count()).toBe(0);
       const wanted = await page.evaluate(() => {
         const all = [
-          ...document.querySelectorAll<HTMLElement>('button, a[href], input, select, textarea, [tabindex="0"]'),
+          ...document.querySelectorAll<HTMLElement>(
+            'button, a[href], input, select, textarea, summary, [tabindex="0"]',
+          ),
         ];
         const stops = all.filter((one) => one.tabIndex >= 0 && one.checkVisibility({ visibilityProperty: true }));
         stops.forEach((one, index) => (one.dataset.stop = String(index)));

@@ -33,6 +33,7 @@ describe('The still’s limits', () => {
     const said = reader.page.locator('[data-limit="refluxShort"]');
     expect(await said.count()).toBe(0);
     await reader.type('step 3: reflux ratio', '0.5');
+    await reader.page.getByRole('combobox', { name: 'end of step 3' }).first().selectOption('spoutStrengthBelow');
     await reader.type('step 3: strength the spout falls to', '96');
     await expect.poll(() => said.count()).toBe(1);
     expect(await said.innerText()).toMatch(/at least \d.* : 1 .* the step has 0\.5 : 1/su);

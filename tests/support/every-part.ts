@@ -50,6 +50,15 @@ export const everyPart: readonly Stretch[] = [
     },
   },
   {
+    name: 'what a page uses',
+    walk: async (page) => {
+      await shown(page, 'the-ceiling', 'The ceiling');
+      await page.locator('details.page-parts > summary').click();
+      await page.locator('details.page-parts > :not(summary)').first().waitFor();
+      await page.locator('details.page-parts > summary').click();
+    },
+  },
+  {
     name: 'a figure to take along',
     walk: async (page) => {
       await pressed(page, 'Take it along');

@@ -93,7 +93,10 @@ function noteProblems(page: Page, home: string): string[] {
     if (message.type() === 'error') problems.push(`console: ${message.text()}`);
   });
   page.on('pageerror', (error) => problems.push(`exception: ${error.message}`));
-  page.on('requestfailed', (request) => problems.push(`failed: ${request.url()}`));
+  page.on('requestfailed', (request) => {
+    // What was still on its way when the page was left is no fault.
+    if (request.failure()?.errorText !== 'net::ERR_ABORTED') problems.push(`failed: ${request.url()}`);
+  });
   page.on('response', (response) => {
     if (response.status() >= 400) problems.push(`status ${String(response.status())}: ${response.url()}`);
   });

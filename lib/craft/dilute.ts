@@ -81,7 +81,7 @@ function strengthWanted({ spirit, strength, volume_m3 }: Dilution): VolumeFracti
     return (spirit.volume_m3 * spirit.strength) / volume_m3;
   }
   checkStrength('dilution.strength', strength!);
-  if (strength! > spirit.strength || (strength === 0 && spirit.strength > 0)) {
+  if (strength! > spirit.strength + ROUNDING || (strength === 0 && spirit.strength > 0)) {
     const expected = `a strength above 0 and not above ${String(spirit.strength)}, which is the spirit's`;
     throw new InputError({ argument: 'dilution.strength', value: strength, expected });
   }
@@ -95,4 +95,6 @@ function waterBeside(ethanol_kg: Kilogram, strength: VolumeFraction20C): Kilogra
   return (ethanol_kg * (1 - p)) / p;
 }
 
+/** A strength that was computed may be above the spirit's by a rounding error. */
+const ROUNDING = 1e-9;
 const WATER_20C = densityByPolynomial(AT_20_CELSIUS, 0);

@@ -49,8 +49,10 @@ export class Between {
     const { count, readings } = this.#streams;
     let dips = false;
     for (let k = ENERGY; k < UNKNOWNS * count && !dips; k += UNKNOWNS) {
-      const [n1, n2] = [k + ETHANOL, k + WATER];
-      const [from, to] = [start[n1]! + start[n2]!, end[n1]! + end[n2]!];
+      const n1 = k + ETHANOL;
+      const n2 = k + WATER;
+      const from = start[n1]! + start[n2]!;
+      const to = end[n1]! + end[n2]!;
       const slack = Math.min(DIP_mol, DIP_OF_ALL * Math.min(from, to));
       dips =
         state[k]! < Math.min(start[k]!, end[k]!) - DIP_SHARE * Math.abs(end[k]! - start[k]!) - slack ||

@@ -78,8 +78,9 @@ describe('a run of the train', () => {
     const rarely: EnergyProblem['outputs'] = { kind: 'every', interval_s: 1e6 };
     const few = { ...twenty, still: platedStill(4), sheet: [{ reflux: 3, until: after(1) }], outputs: rarely };
     const bytes = await bytesPerStep({ ...few, tolerance: 1e-4 }, { ...few, tolerance: 1e-6 });
-    // Measured 520: numbers that are boxed where they are handed from call to call. An array of the state would add 240.
-    expect(bytes).toBeLessThan(700);
+    // Measured 715 to 775, 520 before each step was looked at for parts colder than can be and errors were summed over looks: numbers
+    // that are boxed where they are handed from call to call. An array of the state would add 240.
+    expect(bytes).toBeLessThan(850);
     expect(bytes).toBeGreaterThan(0);
   });
 });
